@@ -1,0 +1,19 @@
+package eddyreach.geometry;
+
+import eddyreach.materials.Material;
+
+/**
+ * A named ring of one material.
+ *
+ * @param name name shown to the user, unique within a switch, mount or target
+ * @param role what it belongs to
+ * @param section the ring's section; the active face is the plane z = 0, the switch lies in z below 0
+ * @param material what it is made of
+ */
+public record Part(String name, Role role, Section section, Material material) {
+
+    /** The same part moved along the axis by dz metres. */
+    public Part shifted(double dz) {
+        return new Part(name, role, section.shifted(dz), material);
+    }
+}

@@ -1,0 +1,58 @@
+package eddyreach.materials;
+
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * A linear, isotropic material.
+ *
+ * <p>Relative permeability is {@code mu_r = muReal - j muImag} (time factor exp(+j w t), so losses make the
+ * imaginary part negative). Conductivity follows {@code sigma(T) = sigma20 / (1 + alpha (T - 20 C))}.
+ *
+ * @param id key in the materials file
+ * @param name readable name
+ * @param conductivity20 conductivity at 20 C, S/m; 0 for an insulator
+ * @param temperatureCoefficient temperature coefficient of resistivity at 20 C, 1/K
+ * @param muReal real part of the relative permeability, at least 1
+ * @param muImag loss part of the relative permeability, not negative
+ * @param source where the values come from
+ */
+public record Material(
+        String id,
+        String name,
+        double conductivity20,
+        double temperatureCoefficient,
+        double muReal,
+        double muImag,
+        String source) {
+
+    /** Magnetic constant, H/m: the value before 2019, which differs from CODATA 2018 by 5.5e-10 relative. */
+    public static final double MU0 = 4e-7 * Math.PI;
+
+    /** Air, or anything without effect on the field. */
+    public static final Material AIR = new Material("air", "air", 0, 0, 1, 0, "definition");
+
+    /** Conductivity in S/m at a temperature in degrees Celsius. */
+    public double conductivity(double celsius) {
+        return conductivity20 / (1 + temperatureCoefficient * (celsius - 20));
+    }
+
+    /** Complex relative permeability mu' - j mu''. */
+    public Complex permeability() {
+        return new Complex(muReal, -muImag);
+    }
+
+    /** True when the material changes a magnetic field at all. */
+    public boolean hasEffect() {
+        return conductivity20 > 0 || muReal != 1 || muImag != 0;
+    }
+
+    /**
+     * Skin depth sqrt(2 / (w mu0 mu' sigma)) in m, infinite for an insulator.
+     *
+     * @param omega angular frequency, rad/s
+     * @param celsius temperature, degrees Celsius
+     */
+    public double skinDepth(double omega, double celsius) {
+        return Math.sqrt(2 / (omega * MU0 * muReal * conductivity(celsius)));
+    }
+}

@@ -1,0 +1,2 @@
+/** The tank and the active element: conductance, resonance, amplitude. */
+package eddyreach.oscillator;

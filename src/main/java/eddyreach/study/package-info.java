@@ -1,0 +1,2 @@
+/** One class per study kind: sweeps, results, warnings and the reasons behind them. */
+package eddyreach.study;

@@ -1,0 +1,2 @@
+/** Factory trim, switch-on and switch-off distances, differential travel and the standard's quantities. */
+package eddyreach.switching;
