@@ -1,0 +1,34 @@
+package eddyreach.study;
+
+import eddyreach.model.Target;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was found for one target.
+ *
+ * @param target the target
+ * @param curve the tank over the distance
+ * @param distance where it switches
+ * @param factor switch-on distance relative to s_r, NaN when it never switches on
+ * @param factorError numerical error bar of the factor
+ * @param band the trade's usual band for this kind of material, if there is one
+ * @param budget losses at the switch-on distance, or at the smallest distance if it never switches on
+ * @param reason why, in one sentence made from the computed numbers
+ * @param warnings limits of validity that are touched
+ */
+public record TargetResult(
+        Target target,
+        Curve curve,
+        SwitchDistance distance,
+        double factor,
+        double factorError,
+        Optional<Band> band,
+        LossBudget budget,
+        String reason,
+        List<Warning> warnings) {
+
+    public TargetResult {
+        warnings = List.copyOf(warnings);
+    }
+}

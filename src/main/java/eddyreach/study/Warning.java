@@ -1,0 +1,24 @@
+package eddyreach.study;
+
+/**
+ * A limit of validity that a result touches; it travels with the result.
+ *
+ * @param kind which limit
+ * @param subject the target, part or material concerned
+ * @param value the value that caused it, SI
+ * @param text the sentence shown to the user
+ */
+public record Warning(Kind kind, String subject, double value, String text) {
+
+    /** The limits that are watched. */
+    public enum Kind {
+        PERMEABILITY_ASSUMED,
+        BEYOND_RANGE,
+        SHIELDING,
+        NO_EFFECT,
+        SQUARE_AS_DISC,
+        LESS_DISTANCE_THAN_COMPUTED,
+        ERROR_ABOVE_REQUEST,
+        OUTSIDE_USUAL_BAND
+    }
+}
