@@ -24,8 +24,8 @@ import org.apache.commons.math3.complex.Complex;
  * <pre>P' = (8 pi / sigma) G(x) |H|^2      (W/m, H peak, averaged over time)</pre>
  *
  * <p>In this normalisation, Butterworth's, a straight wire at distance D from a second one that carries the same
- * current, {@code H = I/(2 pi D)}, has its resistance raised by {@code (d/D)^2 G} of the direct-current one. Low frequency:
- * {@code G = x^4/64}, {@code P' = pi w^2 mu0^2 sigma d^4 |H|^2 / 128}.
+ * current, {@code H = I/(2 pi D)}, has its resistance raised by {@code (d/D)^2 G} of the direct-current one. Low
+ * frequency: {@code G = x^4/64}, {@code P' = pi w^2 mu0^2 sigma d^4 |H|^2 / 128}.
  *
  * <p>Valid for length much greater than diameter and a field uniform over the strand; then the currents of the two
  * effects are even and odd across the strand and their losses add (Ferreira, IEEE Trans. Power Electronics 9,

@@ -44,7 +44,8 @@ public final class WindingResistance {
     /**
      * Resistance of the given winding.
      *
-     * @throws IllegalArgumentException when a dimension or the conductivity is not positive, the strands are magnetic, or
+     * @throws IllegalArgumentException when a dimension or the conductivity is not positive, the strands are
+     * magnetic, or
      *     they do not fit into the window even in the densest packing
      */
     public WindingResistance(Winding winding) {

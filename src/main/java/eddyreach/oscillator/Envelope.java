@@ -9,8 +9,8 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  * Slow change of the oscillation's amplitude: {@code 2C dA/dt = (Gm(A) - G(t)) A}.
  *
  * <p>First-order averaging of the oscillator's equation (N. Kryloff and N. Bogoliuboff, Introduction to Non-Linear
- * Mechanics, 1947); valid while the amplitude changes little in a period, that is for a quality well above 1, and while G
- * changes slowly against the period. Integrated in ln A, which keeps A positive and the decay of a collapsed
+ * Mechanics, 1947); valid while the amplitude changes little in a period, that is for a quality well above 1, and
+ * while G changes slowly against the period. Integrated in ln A, which keeps A positive and the decay of a collapsed
  * oscillation exact. Relative error of A about 1e-9 of the equation's solution.
  *
  * @param element the active element

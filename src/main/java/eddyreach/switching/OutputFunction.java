@@ -15,4 +15,13 @@ public enum OutputFunction {
     public String label() {
         return label;
     }
+
+    /**
+     * Whether the output conducts.
+     *
+     * @param damped true while the switch has recognised a target: the oscillation is damped
+     */
+    public boolean conducts(boolean damped) {
+        return damped == (this == NORMALLY_OPEN);
+    }
 }

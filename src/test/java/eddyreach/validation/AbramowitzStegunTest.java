@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964: Kelvin functions, table 9.12 (values from memory,
- * tolerance the digits printed), {@code ber x + j bei x = J0(x exp(3 pi j/4))} (9.9.1).
+ * M. Abramowitz and I. A. Stegun, Handbook of Mathematical Functions, 1964: Kelvin functions, table 9.12 (values from
+ * memory, tolerance the digits printed), {@code ber x + j bei x = J0(x exp(3 pi j/4))} (9.9.1).
  */
 class AbramowitzStegunTest {
 

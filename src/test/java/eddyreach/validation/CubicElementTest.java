@@ -9,9 +9,9 @@ import eddyreach.oscillator.Tank;
 import org.junit.jupiter.api.Test;
 
 /**
- * Cubic element {@code i = g1 v - g3 v^3}, closed form {@code A = sqrt(4 (g1 - G)/(3 g3))} (B. van der Pol, Phil. Mag. 43
- * (1922) 700): 3.651484 V for g1 = 200 uS, G = 100 uS, g3 = 1e-5 S/V2. The envelope must settle there with an element it has not
- * been made for, and the whole circuit within the order 1/Q^2 that averaging neglects.
+ * Cubic element {@code i = g1 v - g3 v^3}, closed form {@code A = sqrt(4 (g1 - G)/(3 g3))} (B. van der Pol, Phil.
+ * Mag. 43 (1922) 700): 3.651484 V for g1 = 200 uS, G = 100 uS, g3 = 1e-5 S/V2. The envelope must settle there with an
+ * element it has not been made for, and the whole circuit within the order 1/Q^2 that averaging neglects.
  */
 class CubicElementTest {
 

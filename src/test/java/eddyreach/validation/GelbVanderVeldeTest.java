@@ -8,8 +8,9 @@ import eddyreach.oscillator.HardLimiter;
 import org.junit.jupiter.api.Test;
 
 /**
- * A. Gelb and W. E. Vander Velde, Multiple-Input Describing Functions and Nonlinear System Design, 1968: saturation with slope
- * 1 and break D at D/A = 0.5 and 0.25, ideal relay 4M/(pi A) (values from memory; tolerance the digits printed).
+ * A. Gelb and W. E. Vander Velde, Multiple-Input Describing Functions and Nonlinear System Design, 1968: saturation
+ * with slope 1 and break D at D/A = 0.5 and 0.25, ideal relay 4M/(pi A) (values from memory; tolerance the digits
+ * printed).
  */
 class GelbVanderVeldeTest {
 

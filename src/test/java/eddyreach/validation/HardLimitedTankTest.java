@@ -8,8 +8,9 @@ import eddyreach.oscillator.Tank;
 import org.junit.jupiter.api.Test;
 
 /**
- * Tank of 100 uH, 1 nF and 100 uS (in parallel) with a hard limiter of 0.5 mA: from the relay's describing function (Gelb and Vander Velde
- * 1968) amplitude 6.366198 V and time constant 20 us; independent integration of the circuit in time 6.36634 V.
+ * Tank of 100 uH, 1 nF and 100 uS (in parallel) with a hard limiter of 0.5 mA: from the relay's describing function
+ * (Gelb and Vander Velde 1968) amplitude 6.366198 V and time constant 20 us; independent integration of the circuit
+ * in time 6.36634 V.
  */
 class HardLimitedTankTest {
 

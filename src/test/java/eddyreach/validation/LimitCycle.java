@@ -8,8 +8,8 @@ import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 
 /**
- * Limit cycle of {@code C dv/dt = i(v) - u}, {@code L du/dt = v}: capacitor, coil current u, and a net current i of everything
- * else. Found by integrating the whole equation until it has settled; zeros and peaks are located as events.
+ * Limit cycle of {@code C dv/dt = i(v) - u}, {@code L du/dt = v}: capacitor, coil current u, and a net current i of
+ * everything else. Found by integrating the whole equation until it has settled; zeros and peaks are located as events.
  *
  * @param period period, s
  * @param amplitude peak of v, V

@@ -9,8 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Round wire: Radio Instruments and Measurements, NBS Circular 74, 2nd ed. 1937, table of Rac/Rdc; the same table and the proximity
- * factor G in F. E. Terman, Radio Engineers' Handbook, 1943 (both quoted from memory). Tolerance: the digits printed.
+ * Round wire: Radio Instruments and Measurements, NBS Circular 74, 2nd ed. 1937, table of Rac/Rdc; the same table and
+ * the proximity factor G in F. E. Terman, Radio Engineers' Handbook, 1943 (both quoted from memory). Tolerance: the
+ * digits printed.
  */
 class NbsCircular74Test {
 

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 /**
- * B. van der Pol, Phil. Mag. 2 (1926) 978: {@code x'' - epsilon (1 - x^2) x' + x = 0}. Period and amplitude of the limit cycle as
- * tabulated since, from memory; tolerance the digits printed. It checks the integration of whole circuits that
- * {@link HardLimitedTankTest} uses against values that know nothing of this project.
+ * B. van der Pol, Phil. Mag. 2 (1926) 978: {@code x'' - epsilon (1 - x^2) x' + x = 0}. Period and amplitude of the
+ * limit cycle as tabulated since, from memory; tolerance the digits printed. It checks the integration of whole
+ * circuits that {@link HardLimitedTankTest} uses against values that know nothing of this project.
  */
 class VanDerPolTest {
 

@@ -1,0 +1,55 @@
+package eddyreach.switching;
+
+import eddyreach.numerics.Require;
+import eddyreach.oscillator.ActiveElement;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Thresholds of the switch as loss conductances of the tank: the output goes on when the conductance rises to the on
+ * threshold and off when it falls below the off threshold.
+ *
+ * <p>The demodulated amplitude is what the circuit compares. It falls as the conductance rises, so the two amplitudes
+ * are the active element's at these conductances; where the oscillation has collapsed it is 0.
+ *
+ * @param on conductance at which the output goes on, S
+ * @param off conductance below which it goes off again, S, less than on
+ */
+public record Trim(double on, double off) {
+
+    public Trim {
+        Require.positive("on threshold", on, "S");
+        Require.positive("off threshold", off, "S");
+        if (!(off < on)) {
+            throw new IllegalArgumentException(
+                    "off threshold " + off + " S: must be below the on threshold " + on + " S");
+        }
+    }
+
+    /**
+     * Factory trim: the switch goes on at s_r and off at s_r (1 + H) for the standard target, in free air, at
+     * 23 degrees Celsius (IEC 60947-5-2).
+     *
+     * @param standard loss conductance of the tank, S, as a function of the distance of the standard target, m
+     * @param effectiveDistance effective operating distance s_r, m
+     * @param differentialTravel differential travel H as a fraction of s_r
+     * @throws IllegalArgumentException when the conductance does not fall from s_r to s_r (1 + H), so that no such
+     *     trim exists
+     */
+    public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
+        Require.positive("effective operating distance", effectiveDistance, "m");
+        Require.positive("differential travel", differentialTravel, "");
+        return new Trim(
+                standard.applyAsDouble(effectiveDistance),
+                standard.applyAsDouble(effectiveDistance * (1 + differentialTravel)));
+    }
+
+    /** Amplitude at and below which the output goes on, V; 0 when it goes on by the collapse of the oscillation. */
+    public double onAmplitude(ActiveElement element) {
+        return element.amplitude(on);
+    }
+
+    /** Amplitude above which the output goes off, V. */
+    public double offAmplitude(ActiveElement element) {
+        return element.amplitude(off);
+    }
+}

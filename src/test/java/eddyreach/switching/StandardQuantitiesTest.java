@@ -1,0 +1,39 @@
+package eddyreach.switching;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+class StandardQuantitiesTest {
+
+    @Test
+    void bandAboutTheRatedDistance() {
+        StandardQuantities q = new StandardQuantities(5e-3, 18e-3);
+        assertThat(q.minEffective()).isCloseTo(4.5e-3, within(1e-12));
+        assertThat(q.maxEffective()).isCloseTo(5.5e-3, within(1e-12));
+        assertThat(q.allowsEffective(5.5e-3)).isTrue();
+        assertThat(q.allowsEffective(4.5e-3)).isTrue();
+        assertThat(q.allowsEffective(5.51e-3)).isFalse();
+        assertThat(q.allowsEffective(4.49e-3)).isFalse();
+        assertThat(q.allowsEffective(Double.NaN)).isFalse();
+        assertThat(StandardQuantities.minUsable(5.2e-3)).isCloseTo(4.68e-3, within(1e-12));
+        assertThat(StandardQuantities.maxUsable(5.2e-3)).isCloseTo(5.72e-3, within(1e-12));
+    }
+
+    @Test
+    void rejectsNonsense() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new StandardQuantities(0, 18e-3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new StandardQuantities(5e-3, Double.NaN));
+        assertThatIllegalArgumentException().isThrownBy(() -> StandardQuantities.minUsable(-1));
+    }
+
+    @Test
+    void outputConductsAccordingToItsFunction() {
+        assertThat(OutputFunction.NORMALLY_OPEN.conducts(true)).isTrue();
+        assertThat(OutputFunction.NORMALLY_OPEN.conducts(false)).isFalse();
+        assertThat(OutputFunction.NORMALLY_CLOSED.conducts(true)).isFalse();
+        assertThat(OutputFunction.NORMALLY_CLOSED.conducts(false)).isTrue();
+    }
+}
