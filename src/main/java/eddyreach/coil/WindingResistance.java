@@ -117,6 +117,31 @@ public final class WindingResistance {
     }
 
     /**
+     * What is left of the winding's resistance, ohm, when a field solution already charges the proximity loss of the whole field
+     * in the window, as {@link #muLoss} makes it do: the skin effect less the share of each strand's own field.
+     *
+     * @param omega angular frequency, rad/s
+     * @param celsius temperature of the winding, degrees Celsius
+     */
+    public double besideField(double omega, double celsius) {
+        return skinResistance(omega, celsius) - proximityCoefficient(omega, celsius) * ownMeanSquareField();
+    }
+
+    /**
+     * Loss part mu'' of the relative permeability 1 - j mu'' that gives the window the proximity loss of its wires:
+     * {@code w mu0 mu'' |H|^2 / 2} per volume equals {@code proximityCoefficient |H|^2 / (2 V)}, V being the volume of the window.
+     *
+     * @param omega angular frequency, rad/s
+     * @param celsius temperature of the winding, degrees Celsius
+     */
+    public double muLoss(double omega, double celsius) {
+        double volume = Math.PI
+                * (winding.section().r0() + winding.section().r1())
+                * winding.section().area();
+        return proximityCoefficient(omega, celsius) / (omega * Material.MU0 * volume);
+    }
+
+    /**
      * The winding's own resistance, ohm.
      *
      * @param omega angular frequency, rad/s

@@ -2,6 +2,7 @@ package eddyreach.geometry;
 
 /** What a part is there for: losses are summed and shown by role. */
 public enum Role {
+    WINDING("winding"),
     CORE("core"),
     HOUSING("housing"),
     MOUNT("mount"),

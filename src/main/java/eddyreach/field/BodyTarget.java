@@ -1,0 +1,53 @@
+package eddyreach.field;
+
+import eddyreach.field.Scatterer.Frame;
+import eddyreach.geometry.Part;
+import java.util.List;
+
+/** A bounded target made of rings, its nearest point in the plane z = 0. */
+public final class BodyTarget implements TargetField {
+
+    private final List<Part> parts;
+    private final FrequencyPair pair;
+
+    /**
+     * @param parts the target's rings, z from 0 upwards
+     * @param basis waves in the gap
+     * @param band angular frequencies to cover
+     * @param celsius temperature of the target
+     * @param resolution how fine
+     * @param scale radius of the coil's core, m
+     */
+    public BodyTarget(
+            List<Part> parts, WaveBasis basis, Band band, double celsius, Resolution resolution, double scale) {
+        this.parts = List.copyOf(parts);
+        Frame frame = Frame.around(parts, null, basis, -1, resolution.target(), scale, band.high(), celsius);
+        pair = FrequencyPair.solve(frame, parts, omega -> null, band, celsius);
+    }
+
+    @Override
+    public Reflection at(double omega) {
+        double[][] t = pair.response(omega);
+        return new Reflection.Full(t[0], t[1]);
+    }
+
+    /** Number of unknowns of the field problem. */
+    public int unknowns() {
+        return pair.low().unknowns();
+    }
+
+    /**
+     * The field in and behind the target, in coordinates whose origin is its nearest point.
+     *
+     * @param omega angular frequency
+     * @param state the waves in the gap
+     */
+    public MeshField field(double omega, GapState state) {
+        return pair.field(omega, state.arrivingRe(), state.arrivingIm(), 0);
+    }
+
+    /** Losses by part of such a field. */
+    public List<PartLoss> losses(double omega, MeshField field) {
+        return pair.losses(field, parts, omega).subList(0, parts.size());
+    }
+}

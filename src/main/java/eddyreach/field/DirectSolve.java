@@ -1,0 +1,52 @@
+package eddyreach.field;
+
+import eddyreach.field.Scatterer.Frame;
+import eddyreach.geometry.Part;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * Switch and target in one field problem: works at any distance, contact included, and is the check of the joined path.
+ *
+ * <p>With and without the target are solved on the same mesh, so that its error cancels from the difference.
+ */
+public final class DirectSolve {
+
+    private final Complex change;
+    private final Complex impedance;
+
+    /**
+     * @param parts core, housing and mount
+     * @param coil the winding
+     * @param target the target's rings where they stand, z not below 0
+     * @param omega angular frequency, rad/s
+     * @param celsius temperature of everything
+     * @param resolution how fine
+     * @param scale radius of the core, m
+     */
+    public DirectSolve(
+            List<Part> parts,
+            CoilRegion coil,
+            List<Part> target,
+            double omega,
+            double celsius,
+            Resolution resolution,
+            double scale) {
+        List<Part> all = new ArrayList<>(parts);
+        all.addAll(target);
+        Frame frame = Frame.around(all, coil, null, 1, resolution.target(), scale, omega, celsius);
+        impedance = new Scatterer(frame, all, coil, omega, celsius).impedance();
+        change = impedance.subtract(new Scatterer(frame, parts, coil, omega, celsius).impedance());
+    }
+
+    /** Change of the impedance by the target, ohm. */
+    public Complex change() {
+        return change;
+    }
+
+    /** Impedance with the target, ohm, without the winding's own resistance. */
+    public Complex impedance() {
+        return impedance;
+    }
+}

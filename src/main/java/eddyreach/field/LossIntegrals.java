@@ -1,0 +1,77 @@
+package eddyreach.field;
+
+import eddyreach.materials.Material;
+import eddyreach.mesh.Axis;
+import eddyreach.mesh.TensorMesh;
+import eddyreach.numerics.GaussLegendre;
+
+/**
+ * Losses of a field by part, as series resistances per ampere of coil current: with peak phasors the mean power in a part is
+ * R I^2 / 2,
+ *
+ * <pre>R_part = 2 pi int [w^2 sigma |A|^2 + (w / mu0) Im(1/mu_r) |B|^2] r dr dz.</pre>
+ */
+final class LossIntegrals {
+
+    /** Points beyond the degree: the waves are no polynomials. */
+    private static final int EXTRA = 3;
+
+    private LossIntegrals() {}
+
+    /**
+     * @param field field of one ampere
+     * @param media what fills the mesh
+     * @param parts number of parts
+     * @param omega angular frequency, rad/s
+     * @return loss resistance of each part, ohm
+     */
+    static double[] byPart(MeshField field, TensorMesh mesh, Media media, int parts, double omega) {
+        double[] loss = new double[parts];
+        Axis r = mesh.r();
+        Axis z = mesh.z();
+        for (int ez = 0; ez < z.elements(); ez++) {
+            for (int er = 0; er < r.elements(); er++) {
+                int c = ez * r.elements() + er;
+                if (media.part()[c] >= 0 && lossy(media, c)) {
+                    loss[media.part()[c]] += cell(field, r, er, z, ez, media.loss()[c], media.nuIm()[c], omega);
+                }
+            }
+        }
+        return loss;
+    }
+
+    private static boolean lossy(Media media, int cell) {
+        return media.loss()[cell] > 0 || media.nuIm()[cell] > 0;
+    }
+
+    private static double cell(
+            MeshField field, Axis r, int er, Axis z, int ez, double eddy, double magnetic, double omega) {
+        GaussLegendre ruleR = GaussLegendre.of(r.degree(er) + EXTRA, -1, 1);
+        GaussLegendre ruleZ = GaussLegendre.of(z.degree(ez) + EXTRA, -1, 1);
+        double[] x = points(r, er, ruleR);
+        double[] y = points(z, ez, ruleZ);
+        MeshField.Samples s = field.sample(x, y);
+        double sum = 0;
+        int at = 0;
+        for (int j = 0; j < y.length; j++) {
+            for (int i = 0; i < x.length; i++, at++) {
+                double w = ruleR.weight(i) * ruleZ.weight(j) * x[i];
+                double a2 = s.aRe()[at] * s.aRe()[at] + s.aIm()[at] * s.aIm()[at];
+                double b2 = s.brRe()[at] * s.brRe()[at]
+                        + s.brIm()[at] * s.brIm()[at]
+                        + s.bzRe()[at] * s.bzRe()[at]
+                        + s.bzIm()[at] * s.bzIm()[at];
+                sum += w * (eddy * a2 + magnetic * b2);
+            }
+        }
+        return 2 * Math.PI * omega / Material.MU0 * sum * r.length(er) / 2 * z.length(ez) / 2;
+    }
+
+    private static double[] points(Axis axis, int e, GaussLegendre rule) {
+        double[] x = new double[rule.size()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = axis.middle(e) + axis.length(e) / 2 * rule.node(i);
+        }
+        return x;
+    }
+}

@@ -1,0 +1,171 @@
+package eddyreach.field;
+
+import eddyreach.fem.Shape;
+import eddyreach.field.Scatterer.Frame;
+import eddyreach.mesh.Axis;
+import eddyreach.mesh.TensorMesh;
+import eddyreach.numerics.Bessel;
+
+/**
+ * A computed field: incoming waves, known exactly, plus the scattered part on the mesh.
+ *
+ * <p>Immutable; coefficients are for A_phi in T m.
+ */
+public final class MeshField {
+
+    private final Frame frame;
+    private final double[] waveRe;
+    private final double[] waveIm;
+    private final double[] re;
+    private final double[] im;
+
+    MeshField(Frame frame, double[] waveRe, double[] waveIm, double[] re, double[] im) {
+        this.frame = frame;
+        this.waveRe = waveRe.clone();
+        this.waveIm = waveIm.clone();
+        this.re = re;
+        this.im = im;
+    }
+
+    /**
+     * Field values on a grid of points, indexed {@code [ir + nr * iz]}.
+     *
+     * @param aRe real part of A_phi, T m
+     * @param aIm imaginary part of A_phi, T m
+     * @param brRe real part of B_r = -dA/dz, T
+     * @param brIm imaginary part of B_r, T
+     * @param bzRe real part of B_z = (1/r) d(rA)/dr, T
+     * @param bzIm imaginary part of B_z, T
+     */
+    public record Samples(double[] aRe, double[] aIm, double[] brRe, double[] brIm, double[] bzRe, double[] bzIm) {
+
+        Samples(int n) {
+            this(new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        }
+    }
+
+    /** This field times a plus another one times b, on the same mesh. */
+    MeshField mix(double a, MeshField other, double b) {
+        return new MeshField(
+                frame,
+                mix(waveRe, a, other.waveRe, b),
+                mix(waveIm, a, other.waveIm, b),
+                mix(re, a, other.re, b),
+                mix(im, a, other.im, b));
+    }
+
+    private static double[] mix(double[] x, double a, double[] y, double b) {
+        double[] out = new double[x.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = a * x[i] + b * y[i];
+        }
+        return out;
+    }
+
+    /** Values of the functions of an axis at one point. */
+    private record Foot(int element, double[] value, double[] slope) {
+
+        static Foot at(Axis axis, double x) {
+            int e = axis.find(x);
+            if (e < 0) {
+                throw new IllegalArgumentException("point " + x + " m lies outside the mesh");
+            }
+            int p = axis.degree(e);
+            double half = axis.length(e) / 2;
+            double[] v = new double[p + 1];
+            double[] d = new double[p + 1];
+            double t = Math.max(-1, Math.min(1, (x - axis.middle(e)) / half));
+            Shape.values(p, t, v);
+            Shape.derivatives(p, t, d);
+            for (int i = 0; i <= p; i++) {
+                d[i] /= half;
+            }
+            return new Foot(e, v, d);
+        }
+    }
+
+    /**
+     * Samples the field on the grid of all pairs (r, z).
+     *
+     * @param r radii, m, not negative
+     * @param z heights, m
+     * @throws IllegalArgumentException if a point lies outside the mesh
+     */
+    public Samples sample(double[] r, double[] z) {
+        Samples s = new Samples(r.length * z.length);
+        addScattered(r, z, s);
+        addWaves(r, z, s);
+        return s;
+    }
+
+    private void addScattered(double[] r, double[] z, Samples s) {
+        TensorMesh mesh = frame.mesh();
+        Foot[] feet = new Foot[r.length];
+        for (int i = 0; i < r.length; i++) {
+            feet[i] = Foot.at(mesh.r(), r[i]);
+        }
+        int at = 0;
+        for (double height : z) {
+            Foot fz = Foot.at(mesh.z(), height);
+            for (int i = 0; i < r.length; i++, at++) {
+                Foot fr = feet[i];
+                for (int b = 0; b < fz.value().length; b++) {
+                    int iz = mesh.z().function(fz.element(), b);
+                    double vRe = 0;
+                    double vIm = 0;
+                    double cRe = 0;
+                    double cIm = 0;
+                    for (int a = 0; a < fr.value().length; a++) {
+                        int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
+                        if (u >= 0) {
+                            // on the axis A / r tends to dA/dr
+                            double over = r[i] > 0 ? fr.value()[a] / r[i] : fr.slope()[a];
+                            double curl = over + fr.slope()[a];
+                            vRe += re[u] * fr.value()[a];
+                            vIm += im[u] * fr.value()[a];
+                            cRe += re[u] * curl;
+                            cIm += im[u] * curl;
+                        }
+                    }
+                    s.aRe()[at] += vRe * fz.value()[b];
+                    s.aIm()[at] += vIm * fz.value()[b];
+                    s.brRe()[at] -= vRe * fz.slope()[b];
+                    s.brIm()[at] -= vIm * fz.slope()[b];
+                    s.bzRe()[at] += cRe * fz.value()[b];
+                    s.bzIm()[at] += cIm * fz.value()[b];
+                }
+            }
+        }
+    }
+
+    private void addWaves(double[] r, double[] z, Samples s) {
+        WaveBasis basis = frame.basis();
+        if (basis == null) {
+            return;
+        }
+        for (int q = 0; q < basis.size(); q++) {
+            double k = basis.k()[q];
+            double slope = frame.direction() * k;
+            double[] j1 = new double[r.length];
+            double[] j0 = new double[r.length];
+            for (int i = 0; i < r.length; i++) {
+                j1[i] = Bessel.j1(k * r[i]);
+                j0[i] = k * Bessel.j0(k * r[i]);
+            }
+            int at = 0;
+            for (double height : z) {
+                double e = Math.exp(slope * height);
+                double eRe = e * waveRe[q];
+                double eIm = e * waveIm[q];
+                for (int i = 0; i < r.length; i++, at++) {
+                    s.aRe()[at] += eRe * j1[i];
+                    s.aIm()[at] += eIm * j1[i];
+                    s.brRe()[at] -= slope * eRe * j1[i];
+                    s.brIm()[at] -= slope * eIm * j1[i];
+                    s.bzRe()[at] += eRe * j0[i];
+                    s.bzIm()[at] += eIm * j0[i];
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package eddyreach.field;
+
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
+import eddyreach.linalg.FrontalFactor;
+import eddyreach.linalg.FrontalPlan;
+import eddyreach.materials.Material;
+import eddyreach.mesh.MeshMaker;
+import eddyreach.mesh.MeshMaker.Fineness;
+import eddyreach.mesh.TensorMesh;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * A set of parts, with or without a coil, that scatters incoming waves: one factorised field problem at one frequency.
+ *
+ * <p>With u_i the incoming wave and x_i the scattered field, K x_i = -dK u_i, the response is
+ *
+ * <pre>S_ij = -1/2 u_i^T dK (u_j + x_j),   s_j = mu0/2 F^T (u_j + x_j),   Z0 = j w 2 pi mu0 F^T K^-1 F</pre>
+ *
+ * with K divided by nu0 and F the load of unit current.
+ */
+final class Scatterer {
+
+    private final Frame frame;
+    private final Media media;
+    private final double omega;
+    private final FrontalFactor factor;
+    private final double[][] responseRe;
+    private final double[][] responseIm;
+    private final double[] linkRe;
+    private final double[] linkIm;
+    private final Complex impedance;
+
+    /**
+     * What does not depend on the frequency: the mesh and the order of elimination.
+     *
+     * @param mesh the mesh
+     * @param basis incoming waves, null for none
+     * @param direction +1 for a switch, -1 for a target
+     */
+    record Frame(TensorMesh mesh, WaveBasis basis, int direction) {
+
+        static Frame around(
+                List<Part> parts,
+                CoilRegion coil,
+                WaveBasis basis,
+                int direction,
+                Fineness fine,
+                double scale,
+                double omega,
+                double celsius) {
+            MeshMaker maker = new MeshMaker(fine, scale);
+            for (Part p : parts) {
+                if (p.material().hasEffect()) {
+                    maker.add(p.section(), p.material().skinDepth(omega, celsius));
+                }
+            }
+            if (coil != null) {
+                maker.addSmooth(coil.section());
+            }
+            return new Frame(maker.build(), basis, direction);
+        }
+    }
+
+    Scatterer(Frame frame, List<Part> parts, CoilRegion coil, double omega, double celsius) {
+        this.frame = frame;
+        this.omega = omega;
+        List<Part> all = new ArrayList<>(parts);
+        if (coil != null && coil.muLoss() > 0) {
+            all.add(windingPart(coil));
+        }
+        media = Media.of(frame.mesh(), all, omega, celsius);
+        EddySystem system = new EddySystem(frame.mesh(), media, frame.basis(), frame.direction(), coil);
+        factor = new FrontalFactor(
+                new FrontalPlan(frame.mesh().dissection(system.keptCount()), system.elements()), system);
+        int n = frame.basis() == null ? 0 : frame.basis().size();
+        double[][] cr = factor.schurRe();
+        double[][] ci = factor.schurIm();
+        responseRe = new double[n][n];
+        responseIm = new double[n][n];
+        linkRe = new double[n];
+        linkIm = new double[n];
+        if (n > 0) {
+            double[][][] direct = WaveProducts.scattering(frame.basis(), frame.direction(), all, omega, celsius);
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    responseRe[i][j] = -0.5 * (direct[0][i][j] + cr[i][j]);
+                    responseIm[i][j] = -0.5 * (direct[1][i][j] + ci[i][j]);
+                }
+            }
+        }
+        if (coil == null) {
+            impedance = Complex.ZERO;
+        } else {
+            impedance = new Complex(ci[n][n], -cr[n][n]).multiply(2 * Math.PI * Material.MU0 * omega);
+            double[] free = n == 0 ? new double[0] : WaveProducts.linkage(frame.basis(), frame.direction(), coil);
+            for (int i = 0; i < n; i++) {
+                linkRe[i] = Material.MU0 / 2 * (free[i] + cr[n][i]);
+                linkIm[i] = Material.MU0 / 2 * ci[n][i];
+            }
+        }
+    }
+
+    private static Part windingPart(CoilRegion coil) {
+        Material wires = new Material("winding", "winding", 0, 0, 1, coil.muLoss(), "proximity effect");
+        return new Part("winding", Role.WINDING, coil.section(), wires);
+    }
+
+    double omega() {
+        return omega;
+    }
+
+    Frame frame() {
+        return frame;
+    }
+
+    Media media() {
+        return media;
+    }
+
+    /** Real part of S (or T), waves without weights. */
+    double[][] responseRe() {
+        return responseRe;
+    }
+
+    /** Imaginary part of S (or T). */
+    double[][] responseIm() {
+        return responseIm;
+    }
+
+    /** Real part of the waves emitted by the coil per ampere. */
+    double[] linkRe() {
+        return linkRe;
+    }
+
+    /** Imaginary part of the waves emitted by the coil per ampere. */
+    double[] linkIm() {
+        return linkIm;
+    }
+
+    /** Impedance of the coil without incoming waves, ohm; the winding's own direct-current resistance is not in it. */
+    Complex impedance() {
+        return impedance;
+    }
+
+    /** Number of unknowns. */
+    int unknowns() {
+        return frame.mesh().unknowns();
+    }
+
+    /**
+     * The field for given incoming waves and coil current.
+     *
+     * @param waveRe amplitudes of the incoming waves times their weights, real parts, T m
+     * @param waveIm imaginary parts
+     * @param current coil current, A peak (0 for a target)
+     */
+    MeshField field(double[] waveRe, double[] waveIm, double current) {
+        int n = waveRe.length;
+        int kept = factor.schurRe().length;
+        double[][] y = new double[2][kept];
+        System.arraycopy(waveRe, 0, y[0], 0, n);
+        System.arraycopy(waveIm, 0, y[1], 0, n);
+        if (kept > n) {
+            y[0][n] = -Material.MU0 * current;
+        }
+        double[][] x = factor.extend(y);
+        return new MeshField(frame, waveRe, waveIm, x[0], x[1]);
+    }
+}

@@ -1,0 +1,74 @@
+package eddyreach.field;
+
+import eddyreach.field.Scatterer.Frame;
+import eddyreach.geometry.Part;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import org.apache.commons.math3.complex.Complex;
+
+/** The switch's side of the gap: its operator S, the waves s its coil emits and its impedance, over a band of frequencies. */
+public final class SwitchField {
+
+    private final List<Part> parts;
+    private final WaveBasis basis;
+    private final FrequencyPair pair;
+
+    /**
+     * @param parts core, housing and mount, all in z at most 0
+     * @param coil the winding at an angular frequency
+     * @param basis waves in the gap
+     * @param band angular frequencies to cover
+     * @param celsius temperature of the parts
+     * @param resolution how fine
+     * @param scale radius of the core, m
+     */
+    public SwitchField(
+            List<Part> parts,
+            DoubleFunction<CoilRegion> coil,
+            WaveBasis basis,
+            Band band,
+            double celsius,
+            Resolution resolution,
+            double scale) {
+        this.parts = List.copyOf(parts);
+        this.basis = basis;
+        Frame frame =
+                Frame.around(parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
+        pair = FrequencyPair.solve(frame, parts, coil, band, celsius);
+    }
+
+    /** Impedance without a target, ohm, without the winding's own resistance but with its proximity loss. */
+    public Complex impedance(double omega) {
+        return pair.impedance(omega);
+    }
+
+    /** The waves that couple it to a target. */
+    public WaveBasis basis() {
+        return basis;
+    }
+
+    /** The operator at one angular frequency, ready to be joined with targets. */
+    public Join at(double omega) {
+        return new Join(basis, omega, pair.response(omega), pair.link(omega));
+    }
+
+    /** Number of unknowns of the field problem. */
+    public int unknowns() {
+        return pair.low().unknowns();
+    }
+
+    /** The field in front of, inside and behind the switch for one ampere, valid below the target. */
+    public MeshField field(double omega, GapState state) {
+        return pair.field(omega, state.returningRe(), state.returningIm(), 1);
+    }
+
+    /** The field without a target for one ampere. */
+    public MeshField freeField(double omega) {
+        return pair.field(omega, new double[basis.size()], new double[basis.size()], 1);
+    }
+
+    /** Losses by part of such a field, the winding's proximity loss last. */
+    public List<PartLoss> losses(double omega, MeshField field) {
+        return pair.losses(field, parts, omega);
+    }
+}

@@ -1,0 +1,98 @@
+package eddyreach.field;
+
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Section;
+import eddyreach.materials.Material;
+import eddyreach.numerics.Bessel;
+import eddyreach.numerics.GaussLegendre;
+import java.util.List;
+import org.apache.commons.math3.complex.Complex;
+
+/** Integrals over whole parts and windows of the incoming waves u = J1(kr) exp(dkz): exact in z, Gauss-Legendre in r. */
+final class WaveProducts {
+
+    private WaveProducts() {}
+
+    /**
+     * u_i^T dK u_j summed over the parts.
+     *
+     * @return {@code [2][size][size]}: real and imaginary part, symmetric
+     */
+    static double[][][] scattering(WaveBasis basis, int direction, List<Part> parts, double omega, double celsius) {
+        int n = basis.size();
+        double[][][] out = new double[2][n][n];
+        double[] k = basis.k();
+        for (Part part : parts) {
+            Material m = part.material();
+            if (!m.hasEffect()) {
+                continue;
+            }
+            Section s = part.section();
+            Complex nu = m.permeability().reciprocal().subtract(1);
+            double loss = omega * Material.MU0 * m.conductivity(celsius);
+            double[][] mass = new double[n][n];
+            double[][] curl = new double[n][n];
+            radialProducts(basis, s, mass, curl);
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    double z = axial(direction * (k[i] + k[j]), s.z0(), s.z1());
+                    double c = k[i] * k[j] * (mass[i][j] + curl[i][j]) * z;
+                    double a = mass[i][j] * z;
+                    out[0][i][j] += nu.getReal() * c;
+                    out[1][i][j] += nu.getImaginary() * c + loss * a;
+                }
+            }
+        }
+        return out;
+    }
+
+    /** int int n J1(kr) exp(dkz) r dr dz for each wave: the turns' share in u. */
+    static double[] linkage(WaveBasis basis, int direction, CoilRegion coil) {
+        int n = basis.size();
+        double[] out = new double[n];
+        Section s = coil.section();
+        GaussLegendre rule = rule(basis, s);
+        double half = (s.r1() - s.r0()) / 2;
+        for (int q = 0; q < rule.size(); q++) {
+            double r = (s.r0() + s.r1()) / 2 + half * rule.node(q);
+            for (int i = 0; i < n; i++) {
+                out[i] += rule.weight(q) * half * r * Bessel.j1(basis.k()[i] * r);
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            out[i] *= coil.density() * axial(direction * basis.k()[i], s.z0(), s.z1());
+        }
+        return out;
+    }
+
+    private static GaussLegendre rule(WaveBasis basis, Section s) {
+        return GaussLegendre.of(12 + (int) Math.ceil(basis.k()[basis.size() - 1] * (s.r1() - s.r0())), -1, 1);
+    }
+
+    private static void radialProducts(WaveBasis basis, Section s, double[][] mass, double[][] curl) {
+        int n = basis.size();
+        GaussLegendre rule = rule(basis, s);
+        double half = (s.r1() - s.r0()) / 2;
+        double[] j0 = new double[n];
+        double[] j1 = new double[n];
+        for (int q = 0; q < rule.size(); q++) {
+            double r = (s.r0() + s.r1()) / 2 + half * rule.node(q);
+            double w = rule.weight(q) * half * r;
+            for (int i = 0; i < n; i++) {
+                j0[i] = Bessel.j0(basis.k()[i] * r);
+                j1[i] = Bessel.j1(basis.k()[i] * r);
+            }
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    mass[i][j] += w * j1[i] * j1[j];
+                    curl[i][j] += w * j0[i] * j0[j];
+                }
+            }
+        }
+    }
+
+    /** int exp(q z) dz from a to b. */
+    private static double axial(double q, double a, double b) {
+        return q > 0 ? -Math.exp(q * b) * Math.expm1(q * (a - b)) / q : Math.exp(q * a) * Math.expm1(q * (b - a)) / q;
+    }
+}

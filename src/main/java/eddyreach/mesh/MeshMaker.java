@@ -1,0 +1,90 @@
+package eddyreach.mesh;
+
+import eddyreach.geometry.Section;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Builds the tensor mesh for a set of parts: element ends at all their faces, elements refined geometrically towards the faces of
+ * everything that has a singular corner, and inside conductors towards the skin.
+ */
+public final class MeshMaker {
+
+    /**
+     * How fine a mesh is.
+     *
+     * @param degree polynomial degree
+     * @param corner size of the elements at corners, relative to the scale or to the part if that is smaller
+     * @param skin size of the elements at a conductor's surface, in skin depths
+     * @param growth ratio of the lengths of neighbouring elements
+     * @param cap largest elements near the parts, relative to the scale; further out they grow with the distance
+     * @param far distance of the outer boundary from the parts, relative to the scale
+     */
+    public record Fineness(int degree, double corner, double skin, double growth, double cap, double far) {}
+
+    private static final double ANY = Double.POSITIVE_INFINITY;
+
+    private final Fineness fine;
+    private final double scale;
+    private final Grading r;
+    private final Grading z;
+    private double outer;
+    private double bottom;
+    private double top;
+
+    /**
+     * @param fine how fine
+     * @param scale radius of the coil or whatever sets the size of the field, m
+     */
+    public MeshMaker(Fineness fine, double scale) {
+        this.fine = fine;
+        this.scale = scale;
+        outer = scale;
+        r = new Grading(scale);
+        z = new Grading(scale);
+        r.mark(0, ANY, ANY);
+    }
+
+    /**
+     * Adds a part: its corners are singular, and fields decay over its skin depth.
+     *
+     * @param s its section
+     * @param skinDepth its skin depth, m, infinite for an insulator
+     */
+    public void add(Section s, double skinDepth) {
+        double outside = fine.corner * Math.min(scale, s.r1());
+        double inside = Math.min(outside, fine.skin * skinDepth);
+        if (s.r0() > 0) {
+            r.mark(s.r0(), outside, inside);
+        }
+        r.mark(s.r1(), inside, outside);
+        z.mark(s.z0(), outside, inside);
+        z.mark(s.z1(), inside, outside);
+        extend(s);
+    }
+
+    /** Adds a region whose faces must be element ends but are smooth. */
+    public void addSmooth(Section s) {
+        r.mark(s.r0(), ANY, ANY);
+        r.mark(s.r1(), ANY, ANY);
+        z.mark(s.z0(), ANY, ANY);
+        z.mark(s.z1(), ANY, ANY);
+        extend(s);
+    }
+
+    private void extend(Section s) {
+        outer = Math.max(outer, s.r1());
+        bottom = Math.min(bottom, s.z0());
+        top = Math.max(top, s.z1());
+    }
+
+    /** The mesh for everything added. */
+    public TensorMesh build() {
+        double far = fine.far() * scale;
+        r.mark(outer + far, ANY, ANY);
+        z.mark(bottom - far, ANY, ANY);
+        z.mark(top + far, ANY, ANY);
+        DoubleUnaryOperator capR = x -> fine.cap() * Math.max(scale, x);
+        DoubleUnaryOperator capZ = x -> fine.cap() * Math.max(scale, Math.abs(x));
+        return new TensorMesh(r.build(fine.growth(), capR, fine.degree()), z.build(fine.growth(), capZ, fine.degree()));
+    }
+}
