@@ -1,7 +1,6 @@
 package eddyreach.model;
 
 import eddyreach.units.Dimension;
-import eddyreach.units.Numbers;
 import eddyreach.units.QuantityFormatException;
 import eddyreach.units.Texts;
 import eddyreach.units.Units;
@@ -48,55 +47,39 @@ public final class Node {
         BROKEN
     }
 
-    record Entry(int line, int column, Node value) {}
+    /** A key's place and its value. */
+    record Entry(Place place, Node value) {}
 
-    private final String file;
-    private final Problems problems;
-    private final String key;
-    private final int line;
-    private final int column;
+    private final Place place;
     private final Form form;
     private final String value;
     private final Map<String, Entry> entries;
     private final List<Node> items;
     private final Set<String> known = new LinkedHashSet<>();
 
-    private Node(
-            String file,
-            Problems problems,
-            String key,
-            int line,
-            int column,
-            Form form,
-            String value,
-            Map<String, Entry> entries,
-            List<Node> items) {
-        this.file = file;
-        this.problems = problems;
-        this.key = key;
-        this.line = line;
-        this.column = column;
+    private Node(Place place, Form form, String value, Map<String, Entry> entries, List<Node> items) {
+        this.place = place;
         this.form = form;
         this.value = value;
         this.entries = entries;
         this.items = items;
     }
 
-    static Node scalar(String file, Problems p, String key, int line, int column, String value, boolean plain) {
-        Form form = plain && NOTHING.contains(value) ? Form.EMPTY : Form.VALUE;
-        return new Node(file, p, key, line, column, form, value, Map.of(), List.of());
+    static Node scalar(Place place, String value, boolean plain) {
+        return new Node(place, plain && NOTHING.contains(value) ? Form.EMPTY : Form.VALUE, value, Map.of(), List.of());
     }
 
-    static Node list(String file, Problems p, String key, int line, int column, List<Node> items) {
-        return new Node(file, p, key, line, column, Form.LIST, "", Map.of(), items);
+    static Node list(Place place, List<Node> items) {
+        return new Node(place, Form.LIST, "", Map.of(), items);
     }
 
-    static Node map(String file, Problems p, String key, int line, int column, Map<String, Entry> entries) {
-        return new Node(file, p, key, line, column, Form.MAP, "", entries, List.of());
+    static Node map(Place place, Map<String, Entry> entries) {
+        return new Node(place, Form.MAP, "", entries, List.of());
     }
 
-    static Node broken(String file, Problems p, String key, int line, int column) {
-        return new Node(file, p, key, line, column, Form.BROKEN, "", Map.of(), List.of());
+    /** What could not be read and has been reported. */
+    static Node broken(Place place) {
+        return new Node(place, Form.BROKEN, "", Map.of(), List.of());
     }
 
     /**
@@ -128,24 +111,24 @@ public final class Node {
 
     /** Path of keys from the root, such as {@code housing[2].material}; empty for the root. */
     public String key() {
-        return key;
+        return place.key();
     }
 
     /** Name of the file. */
     public String file() {
-        return file;
+        return place.file();
     }
 
     /** Records a problem at this place. */
     public void problem(String message) {
-        problems.add(new Problem(file, line, column, key, message));
+        place.report(message);
     }
 
     /** Records a problem at the value of a key, or here when the key is missing. */
     public void problem(String name, String message) {
         Entry entry = entries.get(name);
         Node at = entry == null ? this : entry.value;
-        problems.add(new Problem(file, at.line, at.column, path(name), message));
+        at.place.named(path(name)).report(message);
     }
 
     /** True when the key is there with a value; counts as asking for it. */
@@ -204,14 +187,16 @@ public final class Node {
      * @return the value in SI units, NaN after a problem
      */
     public double quantity(String name, Dimension dimension, double min, double max) {
-        String needs = dimension.noun() + " such as " + dimension.example();
-        return required(name, needs).map(n -> n.quantity(dimension, min, max)).orElse(Double.NaN);
+        return required(name, Expectation.of(dimension))
+                .map(n -> n.quantity(dimension, min, max))
+                .orElse(Double.NaN);
     }
 
     /** An optional quantity, see {@link #quantity(String, Dimension, double, double)}. */
     public double quantity(String name, Dimension dimension, double min, double max, double otherwise) {
-        String needs = dimension.noun() + " such as " + dimension.example();
-        return optional(name, needs).map(n -> n.quantity(dimension, min, max)).orElse(otherwise);
+        return optional(name, Expectation.of(dimension))
+                .map(n -> n.quantity(dimension, min, max))
+                .orElse(otherwise);
     }
 
     /** This place as a quantity, see {@link #quantity(String, Dimension, double, double)}. */
@@ -227,7 +212,7 @@ public final class Node {
     }
 
     private double number(Dimension dimension, ToDoubleFunction<String> parser, double min, double max) {
-        Optional<String> text = scalar(dimension.noun() + " such as " + dimension.example());
+        Optional<String> text = scalar(Expectation.of(dimension));
         if (text.isEmpty()) {
             return Double.NaN;
         }
@@ -236,11 +221,8 @@ public final class Node {
             if (si >= min && si <= max) {
                 return si;
             }
-            boolean percent = dimension.equals(Dimension.NONE) && text.get().endsWith("%");
-            String limits = percent
-                    ? Numbers.shortest(100 * min, 6) + " % to " + Numbers.shortest(100 * max, 6) + " %"
-                    : Units.text(min, dimension) + " to " + Units.text(max, dimension);
-            problem(Texts.excerpt(text.get()) + " is out of range, needs " + limits);
+            problem(Texts.excerpt(text.get()) + " is out of range, needs "
+                    + Expectation.range(text.get(), dimension, min, max));
         } catch (QuantityFormatException e) {
             problem(e.getMessage());
         }
@@ -249,16 +231,20 @@ public final class Node {
 
     /** A required whole number; min after a problem. */
     public int integer(String name, int min, int max) {
-        return required(name, whole(min, max)).map(n -> n.integer(min, max)).orElse(min);
+        return required(name, Expectation.whole(min, max))
+                .map(n -> n.integer(min, max))
+                .orElse(min);
     }
 
     /** An optional whole number; min after a problem. */
     public int integer(String name, int min, int max, int otherwise) {
-        return optional(name, whole(min, max)).map(n -> n.integer(min, max)).orElse(otherwise);
+        return optional(name, Expectation.whole(min, max))
+                .map(n -> n.integer(min, max))
+                .orElse(otherwise);
     }
 
     private int integer(int min, int max) {
-        Optional<String> text = scalar(whole(min, max));
+        Optional<String> text = scalar(Expectation.whole(min, max));
         if (text.isEmpty()) {
             return min;
         }
@@ -268,12 +254,8 @@ public final class Node {
                 return number;
             }
         }
-        problem("got " + Texts.excerpt(text.get()) + ", needs " + whole(min, max));
+        problem("got " + Texts.excerpt(text.get()) + ", needs " + Expectation.whole(min, max));
         return min;
-    }
-
-    private static String whole(int min, int max) {
-        return "a whole number from " + min + " to " + max;
     }
 
     /** An optional choice between true and false. */
@@ -289,25 +271,20 @@ public final class Node {
      * @return the meaning, empty after a problem
      */
     public <T> Optional<T> choice(String name, Map<String, T> words) {
-        return required(name, oneOf(words)).flatMap(n -> n.choice(words));
+        return required(name, Expectation.oneOf(words)).flatMap(n -> n.choice(words));
     }
 
     /** An optional choice between words; empty when missing or after a problem. */
     public <T> Optional<T> optionalChoice(String name, Map<String, T> words) {
-        return optional(name, oneOf(words)).flatMap(n -> n.choice(words));
+        return optional(name, Expectation.oneOf(words)).flatMap(n -> n.choice(words));
     }
 
     private <T> Optional<T> choice(Map<String, T> words) {
-        Optional<String> text = scalar(oneOf(words));
+        Optional<String> text = scalar(Expectation.oneOf(words));
         if (text.isPresent() && !words.containsKey(text.get())) {
-            problem("got \"" + Texts.excerpt(text.get()) + "\", needs " + oneOf(words));
+            problem("got \"" + Texts.excerpt(text.get()) + "\", needs " + Expectation.oneOf(words));
         }
         return text.map(words::get);
-    }
-
-    private static String oneOf(Map<String, ?> words) {
-        List<String> sorted = words.keySet().stream().sorted().toList();
-        return String.join(", ", sorted.subList(0, sorted.size() - 1)) + " or " + sorted.get(sorted.size() - 1);
     }
 
     /** A required group of keys; empty after a problem. */
@@ -367,7 +344,7 @@ public final class Node {
                     .or(() -> Texts.nearest(name, known))
                     .map(near -> ", did you mean \"" + near + "\"?")
                     .orElse(", known here: " + String.join(", ", known));
-            problems.add(new Problem(file, entry.line, entry.column, path(Texts.excerpt(name)), "unknown key" + hint));
+            entry.place.named(path(Texts.excerpt(name))).report("unknown key" + hint);
         });
     }
 
@@ -427,6 +404,6 @@ public final class Node {
     }
 
     private String path(String name) {
-        return key.isEmpty() ? name : key + "." + name;
+        return place.key().isEmpty() ? name : place.key() + "." + name;
     }
 }

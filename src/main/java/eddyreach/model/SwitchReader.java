@@ -131,8 +131,8 @@ public final class SwitchReader {
         double floor = -(front + depth);
         double back = -(front + height);
         rings.add(ring(node, "core back", hole, outer, back, floor, material));
-        rings.add(ring(node, "core post", hole, post, floor, -front, material));
-        rings.add(ring(node, "core rim", window, outer, floor, -front, material));
+        rings.add(ring(node, "core post", hole, post, floor, 0 - front, material));
+        rings.add(ring(node, "core rim", window, outer, floor, 0 - front, material));
         return Optional.of(new Section(post / 2, window / 2, floor, 0));
     }
 
@@ -183,7 +183,7 @@ public final class SwitchReader {
         double back = depth(node, "back");
         boolean fits = ordered(node, "inner diameter", inner, "outer diameter", outer)
                 & ordered(node, "front", front, "back", back);
-        return fits ? Optional.of(new Section(inner / 2, outer / 2, -back, -front)) : Optional.empty();
+        return fits ? Optional.of(new Section(inner / 2, outer / 2, -back, 0 - front)) : Optional.empty();
     }
 
     private static double diameter(Node node, String key) {

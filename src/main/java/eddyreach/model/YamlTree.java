@@ -50,7 +50,7 @@ final class YamlTree {
             return tree.document();
         } catch (MarkedYamlEngineException e) {
             Mark mark = e.getProblemMark().or(e::getContextMark).orElseThrow(() -> e);
-            problems.add(tree.problem(mark, "", syntax(e.getProblem())));
+            tree.place(mark, "").report(syntax(e.getProblem()));
             throw problems.exception();
         } catch (YamlEngineException e) {
             problems.add(new Problem(source.name(), 1, 1, "", "not valid YAML"));
@@ -86,14 +86,12 @@ final class YamlTree {
             throw fatal(event, key, "nested deeper than " + DEEPEST + " levels");
         }
         checkPlain(event, key);
-        Mark mark = start(event);
-        int line = mark.getLine() + 1;
-        int column = mark.getColumn() + 1;
+        Place place = place(start(event), key);
         if (event instanceof ScalarEvent scalar) {
-            return Node.scalar(file, problems, key, line, column, scalar.getValue(), scalar.isPlain());
+            return Node.scalar(place, scalar.getValue(), scalar.isPlain());
         }
         if (event.getEventId() == Event.ID.MappingStart) {
-            return mapping(key, line, column, depth);
+            return mapping(place, depth);
         }
         if (event.getEventId() == Event.ID.SequenceStart) {
             List<Node> items = new ArrayList<>();
@@ -102,13 +100,14 @@ final class YamlTree {
                 items.add(node(next, key + "[" + (items.size() + 1) + "]", depth + 1));
                 next = events.next();
             }
-            return Node.list(file, problems, key, line, column, items);
+            return Node.list(place, items);
         }
         // an alias has been reported already; a broken node keeps the reading going without more complaints
-        return Node.broken(file, problems, key, line, column);
+        return Node.broken(place);
     }
 
-    private Node mapping(String key, int line, int column, int depth) {
+    private Node mapping(Place group, int depth) {
+        String key = group.key();
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         Event next = events.next();
         while (next.getEventId() != Event.ID.MappingEnd) {
@@ -118,32 +117,32 @@ final class YamlTree {
                 String name = scalar.getValue();
                 String path = key.isEmpty() ? Texts.excerpt(name) : key + "." + Texts.excerpt(name);
                 Node value = node(events.next(), path, depth + 1);
-                Node.Entry entry = new Node.Entry(mark.getLine() + 1, mark.getColumn() + 1, value);
-                Node.Entry first = entries.putIfAbsent(name, entry);
+                Place place = place(mark, path);
+                Node.Entry first = entries.putIfAbsent(name, new Node.Entry(place, value));
                 if (first != null) {
-                    problems.add(problem(mark, path, "the key stands twice, first in line " + first.line()));
+                    place.report("the key stands twice, first in line "
+                            + first.place().line());
                 }
             } else {
-                problems.add(problem(mark, key, "a key must be a word, not a list or a group of keys"));
+                place(mark, key).report("a key must be a word, not a list or a group of keys");
                 node(next, key, depth + 1);
                 node(events.next(), key, depth + 1);
             }
             next = events.next();
         }
-        return Node.map(file, problems, key, line, column, entries);
+        return Node.map(group, entries);
     }
 
     private void checkPlain(Event event, String key) {
         if (event instanceof AliasEvent
                 || event instanceof NodeEvent n && n.getAnchor().isPresent()) {
-            problems.add(
-                    problem(start(event), key, "anchors (&) and aliases (*) are not accepted, write the value out"));
+            place(start(event), key).report("anchors (&) and aliases (*) are not accepted, write the value out");
         }
         Optional<String> tag = event instanceof ScalarEvent s
                 ? s.getTag()
                 : event instanceof CollectionStartEvent c ? c.getTag() : Optional.empty();
         if (tag.isPresent()) {
-            problems.add(problem(start(event), key, "tags (!) are not accepted, leave it out"));
+            place(start(event), key).report("tags (!) are not accepted, leave it out");
         }
     }
 
@@ -151,12 +150,12 @@ final class YamlTree {
         return event.getStartMark().orElseThrow();
     }
 
-    private Problem problem(Mark mark, String key, String message) {
-        return new Problem(file, mark.getLine() + 1, mark.getColumn() + 1, key, message);
+    private Place place(Mark mark, String key) {
+        return new Place(problems, file, mark.getLine() + 1, mark.getColumn() + 1, key);
     }
 
     private InputException fatal(Event event, String key, String message) {
-        problems.add(problem(start(event), key, message));
+        place(start(event), key).report(message);
         return problems.exception();
     }
 

@@ -1,19 +1,27 @@
 package eddyreach.oscillator;
 
+import eddyreach.numerics.Require;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
 /**
- * Linear stage whose output stops growing above a voltage D (saturation): {@code Gm_eff = gm} up to D, then
- * {@code gm (2/pi) (asin u + u sqrt(1 - u^2))}, u = D/A (Gelb and Vander Velde 1968).
+ * Linear stage with clipping: {@code i = gm v} up to {@code |v| = D}, constant beyond.
  *
- * @param transconductance transconductance gm of the linear part, S, positive
- * @param clipLevel voltage amplitude D where clipping begins, V, positive
+ * <p>Describing function of saturation, for A above D:
+ * {@code Gm(A) = gm (2/pi) [asin(D/A) + (D/A) sqrt(1 - (D/A)^2)]}, and gm for A up to D (A. Gelb and W. E. Vander
+ * Velde, Multiple-Input Describing Functions, 1968, section 2.3). The oscillation collapses when the loss reaches
+ * {@code G = gm}; just below, the amplitude is D. With {@code D/A = sin(psi/2)} the steady amplitude follows
+ * from {@code psi + sin psi = pi G/gm}, solved to 1e-14 relative.
+ *
+ * @param transconductance slope gm of the linear part, S
+ * @param clipLevel voltage D at which the current saturates, V, peak
  */
 public record ClippedStage(double transconductance, double clipLevel) implements ActiveElement {
 
+    private static final int MAX_EVALUATIONS = 100;
+
     public ClippedStage {
-        if (!(transconductance > 0 && clipLevel > 0)) {
-            throw new IllegalArgumentException("transconductance and clip level must be above 0, got "
-                    + transconductance + " S, " + clipLevel + " V");
-        }
+        Require.positive("transconductance", transconductance, "S");
+        Require.positive("clip level", clipLevel, "V");
     }
 
     @Override
@@ -23,8 +31,10 @@ public record ClippedStage(double transconductance, double clipLevel) implements
 
     @Override
     public double conductance(double amplitude) {
-        double u = clipLevel / amplitude;
-        return u >= 1 ? transconductance : transconductance * 2 / Math.PI * (Math.asin(u) + u * Math.sqrt(1 - u * u));
+        double u = clipLevel / Require.positive("amplitude", amplitude, "V");
+        return u >= 1
+                ? transconductance
+                : transconductance * 2 / Math.PI * (Math.asin(u) + u * Math.sqrt((1 - u) * (1 + u)));
     }
 
     @Override
@@ -34,23 +44,14 @@ public record ClippedStage(double transconductance, double clipLevel) implements
 
     @Override
     public double amplitude(double tankConductance) {
+        Require.positive("tank conductance", tankConductance, "S");
         if (tankConductance >= transconductance) {
             return 0;
         }
-        // the bracket's function falls in A; above it Gm_eff is below that of a hard limiter of current gm D
-        double low = clipLevel;
-        double high = 4 * transconductance * clipLevel / (Math.PI * tankConductance);
-        while (high - low > 1e-14 * high) {
-            double middle = (low + high) / 2;
-            if (middle == low || middle == high) {
-                break;
-            }
-            if (conductance(middle) > tankConductance) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        double y = Math.PI * tankConductance / transconductance;
+        // psi <= psi + sin psi <= 2 psi brackets the root
+        double psi = new BrentSolver(1e-14, 1e-14 * y, 1e-18 * y)
+                .solve(MAX_EVALUATIONS, p -> p + Math.sin(p) - y, y / 2, Math.min(y, Math.PI));
+        return clipLevel / Math.sin(psi / 2);
     }
 }

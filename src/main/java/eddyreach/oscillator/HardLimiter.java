@@ -1,17 +1,20 @@
 package eddyreach.oscillator;
 
+import eddyreach.numerics.Require;
+
 /**
- * Current-limited pair that switches hard: a square current in phase with the voltage, whose fundamental gives
- * {@code Gm_eff(A) = 4 I0 / (pi A)}.
+ * Current-limited switching pair: {@code i = I0 sign(v)}, in phase to feed the tank.
  *
- * @param current amplitude I0 of the square current, A, positive
+ * <p>The fundamental of the square wave is {@code 4 I0/pi}, hence {@code Gm(A) = 4 I0/(pi A)} and
+ * {@code A = 4 I0/(pi G)}: it sustains the oscillation at any loss. Reference: A. Gelb and W. E. Vander Velde,
+ * Multiple-Input Describing Functions, 1968, section 2.3.
+ *
+ * @param current limiting current I0, A, peak
  */
 public record HardLimiter(double current) implements ActiveElement {
 
     public HardLimiter {
-        if (!(current > 0)) {
-            throw new IllegalArgumentException("current must be above 0 A, got " + current);
-        }
+        Require.positive("limiting current", current, "A");
     }
 
     @Override
@@ -21,7 +24,7 @@ public record HardLimiter(double current) implements ActiveElement {
 
     @Override
     public double conductance(double amplitude) {
-        return 4 * current / (Math.PI * amplitude);
+        return 4 * current / (Math.PI * Require.positive("amplitude", amplitude, "V"));
     }
 
     @Override
@@ -31,6 +34,6 @@ public record HardLimiter(double current) implements ActiveElement {
 
     @Override
     public double amplitude(double tankConductance) {
-        return 4 * current / (Math.PI * tankConductance);
+        return 4 * current / (Math.PI * Require.positive("tank conductance", tankConductance, "S"));
     }
 }

@@ -23,8 +23,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Damaged input ends in a model or in an InputException that names a place; nothing else may come out. */
 class FuzzTest {
 
-    private static final int MUTATIONS = 400;
+    private static final int MUTATIONS = 300;
     private static final Materials MATERIALS = ModelFiles.materials();
+    private static final Library LIBRARY = new Library(Path.of(""));
     private static final Pattern PLACED = Pattern.compile("(?s).*x\\.yaml:[1-9][0-9]*:[1-9][0-9]*[ :].*");
     private static final Pattern INTERNALS =
             Pattern.compile("Exception|\\bjava\\b|eddyreach\\.[a-z]+\\.|\\bnull\\b|NaN");
@@ -76,9 +77,11 @@ class FuzzTest {
 
     static Stream<Path> shippedFiles() throws IOException {
         List<Path> files = new ArrayList<>();
-        for (String name : List.of("models", "shared")) {
-            try (Stream<Path> list = Files.list(Path.of(name))) {
-                list.filter(p -> p.toString().endsWith(".yaml")).forEach(files::add);
+        for (String name : List.of("models", "studies", "shared")) {
+            if (Files.isDirectory(Path.of(name))) {
+                try (Stream<Path> list = Files.list(Path.of(name))) {
+                    list.filter(p -> p.toString().endsWith(".yaml")).forEach(files::add);
+                }
             }
         }
         assertThat(files).hasSizeGreaterThanOrEqualTo(2);
@@ -88,9 +91,45 @@ class FuzzTest {
     @ParameterizedTest
     @MethodSource("shippedFiles")
     void damagedFiles(Path path) throws IOException {
-        byte[] original = Files.readAllBytes(path);
-        boolean materials = path.startsWith("shared");
-        Consumer<SourceFile> reader = materials ? Materials::read : s -> SwitchReader.read(s, MATERIALS);
+        Consumer<SourceFile> reader = switch (path.getName(0).toString()) {
+            case "shared" -> Materials::read;
+            case "studies" -> s -> StudyReader.read(s, LIBRARY);
+            default -> s -> SwitchReader.read(s, MATERIALS);
+        };
+        damage(Files.readAllBytes(path), reader);
+    }
+
+    @Test
+    void damagedStudy() {
+        String study = """
+                eddyreach: study
+                name: factors and a plated part
+                note: a text
+                kind: materials
+                switch: p14-reference
+                materials: [fe360, stainless-304, copper]
+                thickness: 1 mm
+                shape: disc
+                diameter: 20 mm
+                targets:
+                  - name: plated
+                    label: zinc on steel
+                    shape: square
+                    side: 20 mm
+                    layers:
+                      - {material: zinc, thickness: 8 um}
+                      - {material: fe360, thickness: 3 mm}
+                distances:
+                  from: 0.5 mm
+                  to: 10 mm
+                  points: 40
+                accuracy: 0.02 mm
+                field pictures: false
+                """;
+        damage(study.getBytes(StandardCharsets.UTF_8), s -> StudyReader.read(s, LIBRARY));
+    }
+
+    private void damage(byte[] original, Consumer<SourceFile> reader) {
         Random random = new Random(20260101);
         int refused = 0;
         for (int i = 0; i < MUTATIONS; i++) {
@@ -116,7 +155,8 @@ class FuzzTest {
     private static void assertWellTold(InputException e, int mutation) {
         for (Problem problem : e.problems()) {
             assertThat(problem.toString()).as("mutation %d", mutation).matches(PLACED);
-            String words = problem.message().replaceAll("\"[^\"]*\"|^.*?: |\\([^)]*\\)", "");
+            // without what it quotes from the damaged file
+            String words = problem.message().replaceAll("\"[^\"]*\"|^.*?: |^got .*?, needs|\\([^)]*\\)", "");
             assertThat(words).as("mutation %d: %s", mutation, problem).doesNotContainPattern(INTERNALS);
         }
     }
@@ -185,8 +225,8 @@ class FuzzTest {
         refused("eddyreach: switch\na:\n" + "- ".repeat(10_000), "nested deeper than 16 levels");
         refused("[".repeat(500_000), "nested deeper than 16 levels");
         refused("eddyreach: switch".getBytes(StandardCharsets.UTF_16), "x.yaml:1:1: the file is in UTF-16");
-        refused("eddyreach: switch\n" + "k: 1\n".repeat(100_000), "and ");
-        refused("eddyreach: switch\nturns: " + "9".repeat(900_000), "unknown key");
+        refused("eddyreach: switch\n" + "k: 1\n".repeat(20_000), "and ");
+        refused("eddyreach: switch\nturns: " + "9".repeat(200_000), "unknown key");
         refused("eddyreach: switch\nname: a\n...\n---\nname: b\n", "a second document begins");
         refused("%YAML 99.9\n---\neddyreach: switch\n", "");
         refused("%YAML 1.99999999999999999\n---\neddyreach: switch\n", "");

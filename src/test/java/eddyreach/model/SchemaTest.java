@@ -60,6 +60,10 @@ class SchemaTest {
                 .toList();
     }
 
+    private StudyInput study(String text) {
+        return StudyReader.read(ModelFiles.write(folder, "s.yaml", text), new Library(folder));
+    }
+
     static List<Path> shippedFiles() throws IOException {
         List<Path> files = new ArrayList<>();
         for (String name : List.of("models", "studies", "shared")) {
@@ -113,6 +117,7 @@ class SchemaTest {
     @Test
     void studies() {
         assertThat(errors("study", STUDY)).isEmpty();
+        assertThat(study(STUDY).targets()).hasSize(2);
         String approach = STUDY.replaceFirst("(?s)materials: \\[.*?distances", "targets: TARGETS\ndistances")
                 .replace("kind: materials", "kind: approach");
         assertThat(errors("study", approach.replace("TARGETS", "[{name: a, material: fe360}]")))
@@ -133,6 +138,8 @@ class SchemaTest {
             strings = {"kind: materials", "switch: p14-reference", "materials: [fe360, copper]", "diameter: 20 mm"})
     void studiesWithoutARequiredKeyAreRefused(String line) {
         assertThat(STUDY).contains(line);
-        assertThat(errors("study", STUDY.replace(line + "\n", ""))).isNotEmpty();
+        String bad = STUDY.replace(line + "\n", "");
+        assertThat(errors("study", bad)).isNotEmpty();
+        assertThatThrownBy(() -> study(bad)).isInstanceOf(InputException.class);
     }
 }
