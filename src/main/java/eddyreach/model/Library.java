@@ -1,0 +1,182 @@
+package eddyreach.model;
+
+import eddyreach.units.Texts;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.JarURLConnection;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Finds switches, studies and materials: in the folders {@code models}, {@code studies} and {@code shared} of a working
+ * folder first, then among the files shipped within the program. A reference is either an id (letters, digits,
+ * hyphens, underscores: {@code p14-reference}) or a path of a YAML file ({@code ./my-switch.yaml}).
+ */
+public final class Library {
+
+    private static final String ENDING = ".yaml";
+    private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]+");
+
+    private final Path workingFolder;
+
+    /** For a working folder; the empty path is the current one. */
+    public Library(Path workingFolder) {
+        this.workingFolder = workingFolder;
+    }
+
+    /** Ids of all switches that can be named without a path, sorted. */
+    public List<String> switches() {
+        return ids("models");
+    }
+
+    /** Ids of all studies that can be named without a path, sorted. */
+    public List<String> studies() {
+        return ids("studies");
+    }
+
+    /**
+     * The materials of {@code shared/materials.yaml}.
+     *
+     * @throws InputException when they are not all in order
+     */
+    public Materials materials() {
+        return Materials.read(byId("shared", "materials", "materials file"));
+    }
+
+    /**
+     * Reads a switch.
+     *
+     * @param reference its id or the path of its file
+     * @throws InputException when there is none, or with everything that is wrong in it
+     */
+    public SwitchModel switchModel(String reference) {
+        return SwitchReader.read(switchFile(reference), materials());
+    }
+
+    /** The file of a switch, see {@link #switchModel}. */
+    public SourceFile switchFile(String reference) {
+        return find("models", reference, "switch");
+    }
+
+    /**
+     * The file of a switch that another file names: an id, or a path relative to the naming file.
+     *
+     * @throws InputException when there is none of that id, or the reference is no path
+     */
+    public SourceFile switchFile(String reference, SourceFile from) {
+        return isId(reference) ? byId("models", reference, "switch") : from.sibling(reference);
+    }
+
+    /** The file of a study, by id or path. */
+    public SourceFile studyFile(String reference) {
+        return find("studies", reference, "study");
+    }
+
+    private SourceFile find(String folder, String reference, String what) {
+        if (isId(reference)) {
+            return byId(folder, reference, what);
+        }
+        SourceFile file = new SourceFile.OnDisk(workingFolder.resolve(path(reference)));
+        boolean here = Files.exists(workingFolder.resolve(path(reference)));
+        // a path such as models/p14-reference.yaml works from any folder
+        return !here && shipped(folder).contains(reference)
+                ? new SourceFile.Shipped(reference.replace('\\', '/'))
+                : file;
+    }
+
+    private SourceFile byId(String folder, String id, String what) {
+        Path path = workingFolder.resolve(folder).resolve(id + ENDING);
+        if (Files.isRegularFile(path)) {
+            return new SourceFile.OnDisk(path);
+        }
+        String name = folder + "/" + id + ENDING;
+        if (shipped(folder).contains(name)) {
+            return new SourceFile.Shipped(name);
+        }
+        List<String> known = ids(folder);
+        String hint = Texts.nearest(id, known)
+                .map(near -> "did you mean " + near + "?")
+                .orElse("known: " + String.join(", ", known));
+        throw new InputException(id, "there is no " + what + " of this name; " + hint);
+    }
+
+    private static boolean isId(String reference) {
+        return ID.matcher(reference).matches();
+    }
+
+    /** The text as a path; an InputException instead of an error of the file system. */
+    static Path path(String text) {
+        if (text.isBlank()) {
+            throw new InputException("(no name)", "the name of a file is empty");
+        }
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new InputException(Texts.excerpt(text), "is not the name of a file");
+        }
+    }
+
+    private List<String> ids(String folder) {
+        Set<String> ids = new TreeSet<>();
+        Path path = workingFolder.resolve(folder);
+        if (Files.isDirectory(path)) {
+            try (Stream<Path> files = Files.list(path)) {
+                files.map(f -> f.getFileName().toString())
+                        .filter(f -> f.endsWith(ENDING))
+                        .forEach(f -> ids.add(f.substring(0, f.length() - ENDING.length())));
+            } catch (IOException e) {
+                throw new InputException(path.toString(), "the folder cannot be read");
+            }
+        }
+        shipped(folder).forEach(n -> ids.add(n.substring(folder.length() + 1, n.length() - ENDING.length())));
+        return List.copyOf(ids);
+    }
+
+    /** Names such as {@code models/p14-reference.yaml} of the files within the program. */
+    private static Set<String> shipped(String folder) {
+        String anchor = SourceFile.Shipped.ROOT + "shared/materials.yaml";
+        URL url = Library.class.getClassLoader().getResource(anchor);
+        if (url == null) {
+            throw new IllegalStateException("the program was packed without " + anchor);
+        }
+        try {
+            if (url.openConnection() instanceof JarURLConnection jar) {
+                // entries are listed by name, since a jar need not hold entries for its folders
+                jar.setUseCaches(false);
+                try (var file = jar.getJarFile()) {
+                    return select(
+                            folder,
+                            file.stream()
+                                    .map(e -> e.getName())
+                                    .filter(n -> n.startsWith(SourceFile.Shipped.ROOT))
+                                    .map(n -> n.substring(SourceFile.Shipped.ROOT.length())));
+                }
+            }
+            Path root = Path.of(url.toURI()).getParent().getParent();
+            if (!Files.isDirectory(root.resolve(folder))) {
+                return Set.of();
+            }
+            try (Stream<Path> files = Files.list(root.resolve(folder))) {
+                return select(folder, files.map(f -> folder + "/" + f.getFileName()));
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private static Set<String> select(String folder, Stream<String> names) {
+        Set<String> selected = new TreeSet<>();
+        names.filter(n -> n.startsWith(folder + "/") && n.endsWith(ENDING)).forEach(selected::add);
+        return selected;
+    }
+}

@@ -1,0 +1,116 @@
+package eddyreach.units;
+
+/**
+ * What a column or an axis shows: name, symbol and display unit, stated once for tables, charts and pages. Values are
+ * SI; only the formatting methods apply the factor.
+ */
+public enum Quantity {
+    DISTANCE("distance", "s", "mm", 1e3, Dimension.LENGTH),
+    ON_DISTANCE("on distance", "s_on", "mm", 1e3, Dimension.LENGTH),
+    OFF_DISTANCE("off distance", "s_off", "mm", 1e3, Dimension.LENGTH),
+    RADIUS("radius", "r", "mm", 1e3, Dimension.LENGTH),
+    HEIGHT("height above the active face", "z", "mm", 1e3, Dimension.LENGTH),
+    DIAMETER("diameter", "d", "mm", 1e3, Dimension.LENGTH),
+    SIDE("side", "a", "mm", 1e3, Dimension.LENGTH),
+    THICKNESS("thickness", "t", "mm", 1e3, Dimension.LENGTH),
+    FOIL_THICKNESS("thickness", "t", "um", 1e6, Dimension.LENGTH),
+    SKIN_DEPTH("skin depth", "delta", "mm", 1e3, Dimension.LENGTH),
+    FREQUENCY("frequency", "f", "kHz", 1e-3, Dimension.FREQUENCY),
+    RESISTANCE("resistance", "R", "ohm", 1, Dimension.RESISTANCE),
+    REACTANCE("reactance", "X", "ohm", 1, Dimension.RESISTANCE),
+    RESISTANCE_CHANGE("change of resistance", "dR", "ohm", 1, Dimension.RESISTANCE),
+    REACTANCE_CHANGE("change of reactance", "dX", "ohm", 1, Dimension.RESISTANCE),
+    INDUCTANCE("inductance", "L", "uH", 1e6, Dimension.INDUCTANCE),
+    INDUCTANCE_CHANGE("change of inductance", "dL", "uH", 1e6, Dimension.INDUCTANCE),
+    CAPACITANCE("capacitance", "C", "nF", 1e9, Dimension.CAPACITANCE),
+    QUALITY("quality factor", "Q", "", 1, Dimension.NONE),
+    CONDUCTANCE("conductance", "G", "uS", 1e6, Dimension.CONDUCTANCE),
+    AMPLITUDE("amplitude", "A", "V", 1, Dimension.VOLTAGE),
+    CURRENT("current", "I", "mA", 1e3, Dimension.CURRENT),
+    CONDUCTIVITY("conductivity", "sigma", "MS/m", 1e-6, Dimension.CONDUCTIVITY),
+    PERMEABILITY("relative permeability", "mu_r", "", 1, Dimension.NONE),
+    FIELD_STRENGTH("field strength", "H", "A/m", 1, Dimension.FIELD_STRENGTH),
+    FLUX_DENSITY("flux density", "B", "mT", 1e3, Dimension.FLUX_DENSITY),
+    CURRENT_DENSITY("current density", "J", "A/mm2", 1e-6, Dimension.CURRENT_DENSITY),
+    POWER("power", "P", "mW", 1e3, Dimension.POWER),
+    SHARE("share of the loss", "p", "%", 1e2, Dimension.NONE),
+    CORRECTION_FACTOR("correction factor", "K", "", 1, Dimension.NONE),
+    DIFFERENTIAL_TRAVEL("differential travel", "H", "%", 1e2, Dimension.NONE),
+    TIME("time", "t", "ms", 1e3, Dimension.TIME);
+
+    private final String title;
+    private final String symbol;
+    private final String unit;
+    private final double factor;
+    private final Dimension dimension;
+
+    Quantity(String title, String symbol, String unit, double factor, Dimension dimension) {
+        this.title = title;
+        this.symbol = symbol;
+        this.unit = unit;
+        this.factor = factor;
+        this.dimension = dimension;
+    }
+
+    /** Name in words, such as "distance". */
+    public String title() {
+        return title;
+    }
+
+    /** Symbol in letters, such as "s". */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** Display unit in plain letters as the parser reads it, such as "uH"; empty for a plain number. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Display unit as it is printed, such as "µH", "Ω" or "A/mm²"; empty for a plain number. */
+    public String printedUnit() {
+        String text = unit.replace("ohm", "\u03a9").replace('2', '\u00b2');
+        return text.startsWith("u") ? "\u00b5" + text.substring(1) : text;
+    }
+
+    /** Display units per SI unit: 1e3 for mm. */
+    public double factor() {
+        return factor;
+    }
+
+    /** The dimension of the SI value. */
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** The SI value in the display unit. */
+    public double toDisplay(double si) {
+        return si * factor;
+    }
+
+    /** The SI value in the display unit with the given significant digits, without the unit. */
+    public String format(double si, int significantDigits) {
+        return Numbers.significant(si * factor, significantDigits);
+    }
+
+    /** The SI value in the display unit with the given decimals, without the unit. */
+    public String fixed(double si, int decimals) {
+        return Numbers.fixed(si * factor, decimals);
+    }
+
+    /** The SI value with significant digits and unit, as the parser reads it, such as "3.46 mm". */
+    public String text(double si, int significantDigits) {
+        String number = format(si, significantDigits);
+        return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    /** Axis label such as "distance s / mm"; name and symbol alone for a plain number. */
+    public String axisLabel() {
+        return unit.isEmpty() ? title + " " + symbol : title + " " + symbol + " / " + printedUnit();
+    }
+
+    /** Table header such as "s / mm"; the symbol alone for a plain number. */
+    public String header() {
+        return unit.isEmpty() ? symbol : symbol + " / " + unit;
+    }
+}

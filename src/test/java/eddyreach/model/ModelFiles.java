@@ -1,0 +1,45 @@
+package eddyreach.model;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Shipped files and files written for a test. */
+final class ModelFiles {
+
+    static final Path MATERIALS = Path.of("shared/materials.yaml");
+    static final Path REFERENCE = Path.of("models/p14-reference.yaml");
+
+    private ModelFiles() {}
+
+    static String text(Path path) {
+        try {
+            return Files.readString(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static SourceFile write(Path folder, String name, String text) {
+        return write(folder, name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static SourceFile write(Path folder, String name, byte[] content) {
+        try {
+            return new SourceFile.OnDisk(Files.write(folder.resolve(name), content));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static Materials materials() {
+        return Materials.read(new SourceFile.OnDisk(MATERIALS));
+    }
+
+    /** The message without the folder, which differs from run to run. */
+    static String message(InputException e, Path folder) {
+        return e.getMessage().replace(folder.toString().replace('\\', '/') + "/", "");
+    }
+}

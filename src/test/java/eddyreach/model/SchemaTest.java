@@ -1,0 +1,145 @@
+package eddyreach.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.schema.CoreSchema;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The schemas agree with the shipped files and, on what both check, with the readers. */
+class SchemaTest {
+
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    private static final JsonMapper MAPPER = new JsonMapper();
+
+    private static final String STUDY = """
+            eddyreach: study
+            name: factors
+            kind: materials
+            switch: p14-reference
+            materials: [fe360, copper]
+            thickness: 1 mm
+            shape: disc
+            diameter: 20 mm
+            distances: {from: 0.5 mm, to: 10 mm, points: 40}
+            accuracy: 0.02 mm
+            field pictures: false
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private static Schema schema(String kind) {
+        return REGISTRY.getSchema(ModelFiles.text(Path.of("shared/schema/" + kind + ".schema.json")));
+    }
+
+    private static List<String> errors(String kind, String yaml) {
+        Object data =
+                new Load(LoadSettings.builder().setSchema(new CoreSchema()).build()).loadFromString(yaml);
+        return schema(kind).validate(MAPPER.valueToTree(data)).stream()
+                .map(Error::toString)
+                .toList();
+    }
+
+    private StudyInput study(String text) {
+        return StudyReader.read(ModelFiles.write(folder, "s.yaml", text), new Library(folder));
+    }
+
+    static List<Path> shippedFiles() throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (String name : List.of("models", "studies", "shared")) {
+            if (Files.isDirectory(Path.of(name))) {
+                try (Stream<Path> list = Files.list(Path.of(name))) {
+                    list.filter(p -> p.toString().endsWith(".yaml")).sorted().forEach(files::add);
+                }
+            }
+        }
+        assertThat(files).hasSizeGreaterThanOrEqualTo(2);
+        return files;
+    }
+
+    @ParameterizedTest
+    @MethodSource("shippedFiles")
+    void everyShippedFileFitsItsSchemaAndNamesIt(Path path) {
+        String text = ModelFiles.text(path);
+        String kind = text.replaceFirst("(?s).*?\neddyreach: (\\w+)\n.*", "$1");
+        assertThat(errors(kind, text)).isEmpty();
+        String named = text.lines().findFirst().orElseThrow().replaceFirst("# yaml-language-server: \\$schema=", "");
+        assertThat(path.resolveSibling(named).normalize()).isEqualTo(Path.of("shared/schema/" + kind + ".schema.json"));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "frequency: 200 kHz | frequency: 200 mm",
+                "frequency: 200 kHz | frequency: 200",
+                "frequency: 200 kHz | frequenci: 200 kHz",
+                "rated distance: 5 mm | rated distance: 5,5 mm",
+                "rated distance: 5 mm | rated distance: 5 inch",
+                "turns: 80 | turns: 0",
+                "turns: 80 | turns: many",
+                "mounting: flush | mounting: deep",
+                "material: brass-tube | material: Brass",
+                "element: tanh pair | element: hard limiter",
+                "differential travel: 5 % | differential travel: 5 mm",
+                "transconductance: 200 uS | transconductance: 200 S/m",
+                "front: 0 mm | depth: 0 mm"
+            })
+    void schemaAndReaderRefuseTheSame(String before, String after) {
+        String good = ModelFiles.text(ModelFiles.REFERENCE);
+        assertThat(good).contains(before);
+        String bad = good.replace(before, after);
+        assertThat(errors("switch", bad)).isNotEmpty();
+        assertThatThrownBy(() -> SwitchReader.read(ModelFiles.write(folder, "x.yaml", bad), ModelFiles.materials()))
+                .isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void studies() {
+        assertThat(errors("study", STUDY)).isEmpty();
+        assertThat(study(STUDY).targets()).hasSize(2);
+        String approach = STUDY.replaceFirst("(?s)materials: \\[.*?distances", "targets: TARGETS\ndistances")
+                .replace("kind: materials", "kind: approach");
+        assertThat(errors("study", approach.replace("TARGETS", "[{name: a, material: fe360}]")))
+                .isEmpty();
+        assertThat(errors("study", approach.replace("TARGETS", "[{name: a, material: fe360, shape: disc}]")))
+                .isNotEmpty();
+        assertThat(errors(
+                        "study",
+                        approach.replace(
+                                "TARGETS", "[{name: a, shape: plate, layers: [{material: zinc, thickness: 5 um}]}]")))
+                .isEmpty();
+        assertThat(errors("study", approach.replace("TARGETS", "[{name: a, layers: [], material: zinc}]")))
+                .isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"kind: materials", "switch: p14-reference", "materials: [fe360, copper]", "diameter: 20 mm"})
+    void studiesWithoutARequiredKeyAreRefused(String line) {
+        assertThat(STUDY).contains(line);
+        String bad = STUDY.replace(line + "\n", "");
+        assertThat(errors("study", bad)).isNotEmpty();
+        assertThatThrownBy(() -> study(bad)).isInstanceOf(InputException.class);
+    }
+}

@@ -1,0 +1,112 @@
+package eddyreach.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TargetReaderTest {
+
+    private static final Materials MATERIALS = ModelFiles.materials();
+
+    @TempDir
+    private Path folder;
+
+    private List<Target> read(String targets) {
+        Problems problems = new Problems();
+        Node root = Node.open(
+                ModelFiles.write(folder, "t.yaml", "eddyreach: study\ntargets:\n" + targets), "study", problems);
+        List<Target> bound = new TargetReader(MATERIALS, 18e-3).bindAll(root.list("targets"));
+        root.finish();
+        problems.throwIfAny();
+        return bound;
+    }
+
+    @Test
+    void shapesAndLayers() {
+        List<Target> targets = read("""
+                - name: standard
+                  material: fe360
+                - name: thin
+                  material: aluminium-foil
+                  thickness: 10 um
+                  shape: standard
+                - name: slug
+                  label: a slug
+                  shape: disc
+                  diameter: 4 mm
+                  material: brass
+                  thickness: 2 mm
+                - name: plated
+                  shape: square
+                  side: 20 mm
+                  layers:
+                    - {material: zinc, thickness: 8 um}
+                    - {material: fe360, thickness: 3 mm}
+                - name: wall
+                  shape: plate
+                  material: copper
+                  thickness: 1 mm
+                """);
+        assertThat(targets).extracting(Target::id).containsExactly("standard", "thin", "slug", "plated", "wall");
+        assertThat(targets.get(0).outline()).isEqualTo(new Target.Outline.Square(18e-3));
+        assertThat(targets.get(0).thickness()).isEqualTo(1e-3);
+        assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360 1 mm, square 18 mm");
+        assertThat(targets.get(1).thickness()).isEqualTo(10e-6);
+        assertThat(targets.get(2).outline()).isEqualTo(new Target.Outline.Disc(4e-3));
+        assertThat(targets.get(2).label()).isEqualTo("a slug");
+        assertThat(targets.get(3).layers()).extracting(l -> l.material().id()).containsExactly("zinc", "fe360");
+        assertThat(targets.get(3).thickness()).isCloseTo(3.008e-3, within(1e-15));
+        assertThat(targets.get(4).outline()).isEqualTo(new Target.Outline.Endless());
+    }
+
+    @Test
+    void theStandardTargetFollowsTheSwitch() {
+        SwitchModel m = SwitchReader.read(new SourceFile.OnDisk(ModelFiles.REFERENCE), MATERIALS);
+        Target t = TargetReader.standard(MATERIALS.get(Materials.STANDARD_STEEL), m);
+        assertThat(t.outline()).isEqualTo(new Target.Outline.Square(18e-3));
+        assertThat(t.thickness()).isEqualTo(1e-3);
+    }
+
+    @Test
+    void errors() {
+        InputException e = catchThrowableOfType(InputException.class, () -> read("""
+                        - name: A b
+                          material: stel
+                          thickness: 0 mm
+                          shape: plate
+                        - name: disc
+                          material: brass
+                          shape: disc
+                        - name: both
+                          material: brass
+                          layers: [{material: zinc}]
+                          side: 3 mm
+                        - name: blob
+                          material: brass
+                          shape: blob
+                          thickness: 1 mm
+                        - five
+                        - {name: x, material: tin}
+                        - {name: x, material: tin}
+                        """));
+        assertThat(ModelFiles.message(e, folder)).isEqualTo("""
+                        t.yaml:3:9 targets[1].name: a target's name has 1 to 40 small letters, digits and hyphens; put\
+                         more in label
+                        t.yaml:4:13 targets[1].material: unknown material "stel", needs an id of\
+                         shared/materials.yaml such as fe360
+                        t.yaml:5:14 targets[1].thickness: 0 mm is out of range, needs 1 nm to 1 m
+                        t.yaml:7:3 targets[2].diameter: missing, needs a length such as 0.6 mm
+                        t.yaml:7:3 targets[2].thickness: missing, needs a length such as 0.6 mm
+                        t.yaml:11:13 targets[3].material: stands beside layers, give it in each layer
+                        t.yaml:12:12 targets[3].layers[1].thickness: missing, needs a length such as 0.6 mm
+                        t.yaml:13:9 targets[3].side: belongs to shape: square only
+                        t.yaml:16:10 targets[4].shape: got "blob", needs disc, plate, square or standard
+                        t.yaml:18:3 targets[5]: got "five", needs a group of keys
+                        t.yaml:20:10 targets[7].name: "x" names another target already""");
+    }
+}
