@@ -4,10 +4,10 @@ import eddyreach.study.Band;
 import eddyreach.study.LossBudget;
 import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.geom.Rectangle2D;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jfree.chart.JFreeChart;
@@ -100,27 +100,38 @@ final class BarCharts {
 
     /** Series loss resistances by group: without a target, and with each target where it switches. */
     static JFreeChart losses(StudyResult result) {
-        DefaultCategoryDataset data = new DefaultCategoryDataset();
-        CategoryPlot plot = new CategoryPlot();
-        double end = result.freeBudget().total();
-        add(data, plot, result.freeBudget(), new Key(0, "without target"));
-        for (int t = 0; t < result.targets().size(); t++) {
-            TargetResult target = result.targets().get(t);
+        Map<Key, LossBudget> budgets = new LinkedHashMap<>();
+        budgets.put(new Key(0, "without target"), result.freeBudget());
+        for (TargetResult target : result.targets()) {
             LossBudget budget = target.budget();
             String name = target.target().label() + " at " + Labels.millimetres(budget.distance()) + " mm";
-            add(data, plot, budget, new Key(t + 1, name));
-            end = Math.max(end, budget.total());
+            budgets.put(new Key(budgets.size(), name), budget);
         }
+        List<String> groups = GROUPS.stream()
+                .filter(g -> budgets.values().stream().anyMatch(b -> b.of(g) != 0))
+                .toList();
+        double end =
+                budgets.values().stream().mapToDouble(LossBudget::total).max().orElse(1);
+        int decimals = Math.max(0, Math.min(6, 2 - (int) Math.floor(Math.log10(end))));
+        DefaultCategoryDataset data = new DefaultCategoryDataset();
+        CategoryPlot plot = new CategoryPlot();
+        budgets.forEach((key, budget) -> {
+            double positive = 0;
+            for (String group : groups) {
+                data.addValue(budget.of(group), group, key);
+                positive += Math.max(0, budget.of(group));
+            }
+            plot.addAnnotation(note(Labels.fixed(budget.total(), decimals) + " Ω", key, positive));
+        });
         StackedBarRenderer bar = new StackedBarRenderer();
-        plain(bar, 0.62 / (result.targets().size() + 1));
-        double smallest = LABELLED_SHARE * end;
+        plain(bar, 0.62 / budgets.size());
         bar.setDefaultItemLabelGenerator(new StandardCategoryItemLabelGenerator() {
             private static final long serialVersionUID = 1L;
 
             @Override
             public String generateLabel(CategoryDataset d, int row, int column) {
                 double v = d.getValue(row, column).doubleValue();
-                return v < smallest ? null : Labels.significant(v, 3);
+                return v < LABELLED_SHARE * end ? null : Labels.fixed(v, decimals);
             }
         });
         bar.setDefaultItemLabelsVisible(true);
@@ -128,27 +139,18 @@ final class BarCharts {
         bar.setDefaultPositiveItemLabelPosition(new ItemLabelPosition(ItemLabelAnchor.CENTER, TextAnchor.CENTER));
         bar.setDrawBarOutline(true);
         LegendItemCollection legend = new LegendItemCollection();
-        for (int g = 0; g < GROUPS.size(); g++) {
-            Color color = GROUP_COLORS.get(GROUPS.get(g));
+        for (int g = 0; g < groups.size(); g++) {
+            Color color = GROUP_COLORS.get(groups.get(g));
             boolean dark = color.getRed() + color.getGreen() + color.getBlue() < 380;
             bar.setSeriesPaint(g, color);
             bar.setSeriesOutlinePaint(g, Color.WHITE);
-            bar.setSeriesOutlineStroke(g, new BasicStroke(0.8f));
+            bar.setSeriesOutlineStroke(g, Theme.line(0.8));
             bar.setSeriesItemLabelPaint(g, dark ? Color.WHITE : Theme.INK);
-            legend.add(box(GROUPS.get(g), color));
+            legend.add(box(groups.get(g), color));
         }
         arrange(plot, data, bar, Labels.LOSS_RESISTANCE, end * 1.16);
         plot.setFixedLegendItems(legend);
         return Theme.chart(plot, true);
-    }
-
-    private static void add(DefaultCategoryDataset data, CategoryPlot plot, LossBudget budget, Key key) {
-        for (String group : GROUPS) {
-            data.addValue(budget.of(group), group, key);
-        }
-        double positive =
-                GROUPS.stream().mapToDouble(g -> Math.max(0, budget.of(g))).sum();
-        plot.addAnnotation(note(Labels.significant(budget.total(), 3) + " Ω", key, positive));
     }
 
     private static void arrange(CategoryPlot plot, CategoryDataset data, BarRenderer bar, String label, double end) {

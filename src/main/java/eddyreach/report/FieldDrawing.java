@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 
 /**
@@ -21,8 +22,9 @@ import java.util.List;
  *
  * @param field what is drawn
  * @param ramp shading of the field strength; the same for all pictures of a study, so that they compare
+ * @param step flux between neighbouring lines, Wb; the same for all pictures too
  */
-record FieldDrawing(FieldPicture field, Ramp ramp) implements Picture.Content {
+record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Picture.Content {
 
     private static final int LINES = 18;
     private static final double NAMES_WIDTH = 116;
@@ -54,15 +56,17 @@ record FieldDrawing(FieldPicture field, Ramp ramp) implements Picture.Content {
         }
     }
 
-    /** Flux between neighbouring lines, Wb. */
+    /** Flux between neighbouring lines, Wb, that suits a picture. */
     static double fluxStep(FieldPicture field) {
-        double[] all = Arrays.stream(field.flux())
+        DoubleSummaryStatistics range = range(field);
+        return range.getCount() == 0 ? 0 : (range.getMax() - range.getMin()) / LINES;
+    }
+
+    private static DoubleSummaryStatistics range(FieldPicture field) {
+        return Arrays.stream(field.flux())
                 .flatMapToDouble(Arrays::stream)
                 .filter(Double::isFinite)
-                .toArray();
-        double max = Arrays.stream(all).max().orElse(0);
-        double min = Arrays.stream(all).min().orElse(0);
-        return (max - min) / LINES;
+                .summaryStatistics();
     }
 
     @Override
@@ -129,17 +133,12 @@ record FieldDrawing(FieldPicture field, Ramp ramp) implements Picture.Content {
     }
 
     private void fluxLines(Graphics2D g, View view) {
-        double step = fluxStep(field);
         if (!(step > 0)) {
             return;
         }
-        double max = Arrays.stream(field.flux())
-                .flatMapToDouble(Arrays::stream)
-                .filter(Double::isFinite)
-                .max()
-                .orElse(0);
+        DoubleSummaryStatistics range = range(field);
         Path2D all = new Path2D.Double();
-        for (int k = (int) Math.floor((max - LINES * step) / step) - 1; (k + 0.5) * step < max; k++) {
+        for (int k = (int) Math.floor(range.getMin() / step); (k + 0.5) * step < range.getMax(); k++) {
             for (double[] line : Contours.lines(field.r(), field.z(), field.flux(), (k + 0.5) * step)) {
                 append(all, line, view, 1);
                 append(all, line, view, -1);

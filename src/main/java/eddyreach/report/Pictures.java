@@ -44,14 +44,17 @@ public final class Pictures {
                 result, "losses", "Where the loss goes", head + " · at the switch-on distance", BarCharts::losses));
         Ramp ramp = Ramp.decades(
                 result.fields().stream().map(FieldPicture::strength).toList());
+        double flux = result.fields().isEmpty()
+                ? 0
+                : FieldDrawing.fluxStep(result.fields().get(0));
+        String step = Labels.significant(flux * Labels.NANOWEBER, 3);
         for (FieldPicture field : result.fields()) {
-            String step = Labels.significant(FieldDrawing.fluxStep(field) * Labels.NANOWEBER, 3);
             pictures.add(new Picture(
                     "field-" + fileName(field.id()),
                     "Magnetic field: " + field.title(),
-                    head + " · " + step + " nWb per A between flux lines",
+                    head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp)));
+                    new FieldDrawing(field, ramp, flux)));
         }
         for (CurrentPicture current : result.currents()) {
             String skin =

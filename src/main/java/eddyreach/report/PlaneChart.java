@@ -142,7 +142,7 @@ final class PlaneChart {
                 g.setColor(new Color(255, 255, 255, 190));
                 double width = g.getFontMetrics(Theme.medium(10.5)).stringWidth(end.name());
                 g.fill(new Rectangle2D.Double(start - 2, y[i] - 6, Math.min(width, area.getMaxX() - start) + 4, 13));
-                g.setColor(end.color());
+                g.setColor(end.color().darker());
                 Picture.fitted(g, Theme.medium(10.5), end.name(), start, y[i] + 4, area.getMaxX() - start, 0);
             }
         }
