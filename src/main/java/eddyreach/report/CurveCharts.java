@@ -1,0 +1,191 @@
+package eddyreach.report;
+
+import eddyreach.study.Curve;
+import eddyreach.study.StudyResult;
+import eddyreach.study.SwitchDistance;
+import eddyreach.study.TargetResult;
+import java.awt.Color;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.LegendItem;
+import org.jfree.chart.LegendItemCollection;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
+import org.jfree.data.Range;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/** Charts over the distance: amplitude with the thresholds, and the change of the coil's impedance. */
+final class CurveCharts {
+
+    private static final int MARKERS_PER_LINE = 8;
+    private static final double TAIL = 0.02;
+    private static final Shape POINT = new Ellipse2D.Double(-4, -4, 8, 8);
+
+    /** One of a curve's quantities, in the unit shown. */
+    @FunctionalInterface
+    private interface Quantity {
+        double at(Curve curve, int i);
+    }
+
+    private CurveCharts() {}
+
+    /** Amplitude over distance for all targets, both thresholds and the points where the output switches. */
+    static JFreeChart amplitude(StudyResult result) {
+        XYPlot plot = plot(result, Labels.AMPLITUDE, (c, i) -> c.amplitude()[i]);
+        plot.setDomainAxis(distanceAxis());
+        ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
+        threshold(plot, result.onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
+        threshold(plot, result.offAmplitude(), "off above ", TextAnchor.BOTTOM_RIGHT, RectangleAnchor.TOP_RIGHT);
+        XYSeriesCollection points = new XYSeriesCollection();
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        for (int t = 0; t < result.targets().size(); t++) {
+            SwitchDistance d = result.targets().get(t).distance();
+            point(points, renderer, "on" + t, d.on(), result.onAmplitude(), Theme.series(t), true);
+            point(points, renderer, "off" + t, d.off(), result.offAmplitude(), Theme.series(t), false);
+        }
+        plot.setDataset(1, points);
+        plot.setRenderer(1, renderer);
+        LegendItemCollection legend = plot.getRenderer(0).getLegendItems();
+        legend.add(pointItem("switches on", true));
+        legend.add(pointItem("switches off", false));
+        plot.setFixedLegendItems(legend);
+        return Theme.chart(plot, true);
+    }
+
+    /** Change of loss resistance and of inductance over distance, one above the other. */
+    static JFreeChart impedance(StudyResult result) {
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(distanceAxis());
+        Theme.ground(both);
+        both.setGap(12);
+        XYPlot loss = plot(result, Labels.LOSS_RESISTANCE_CHANGE, (c, i) -> c.lossResistance()[i]);
+        XYPlot inductance =
+                plot(result, Labels.INDUCTANCE_CHANGE, (c, i) -> c.inductanceChange()[i] * Labels.MICROHENRY);
+        both.setFixedLegendItems(loss.getLegendItems());
+        for (XYPlot plot : new XYPlot[] {loss, inductance}) {
+            plot.setRangeZeroBaselineVisible(true);
+            plot.setRangeZeroBaselinePaint(Theme.MUTED);
+            ValueMarker rated = new ValueMarker(
+                    result.model().effectiveDistance() * Labels.MM, Theme.MUTED, Theme.dashed(0.9, 4, 3));
+            rated.setAlpha(1);
+            if (plot == loss) {
+                rated.setLabel("sr " + Labels.millimetres(result.model().effectiveDistance()) + " mm");
+                label(rated, TextAnchor.TOP_LEFT, RectangleAnchor.TOP_RIGHT);
+            }
+            plot.addDomainMarker(rated, Layer.BACKGROUND);
+            both.add(plot);
+        }
+        return Theme.chart(both, true);
+    }
+
+    /** A target's name with its switch-on distance, or with the reason why there is none. */
+    static String legendName(TargetResult target) {
+        SwitchDistance d = target.distance();
+        String where = switch (d.outcome()) {
+            case SWITCHES -> "on at " + Labels.millimetres(d.on()) + " mm";
+            case NEVER_ON, NEVER_OFF -> d.outcome().label();
+        };
+        return target.target().label() + ": " + where;
+    }
+
+    private static NumberAxis distanceAxis() {
+        NumberAxis axis = Theme.axis(Labels.DISTANCE);
+        axis.setLowerMargin(0.01);
+        axis.setUpperMargin(0.01);
+        return axis;
+    }
+
+    private static XYPlot plot(StudyResult result, String label, Quantity quantity) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (int t = 0; t < result.targets().size(); t++) {
+            TargetResult target = result.targets().get(t);
+            Curve curve = target.curve();
+            XYSeries series = new XYSeries(t, false);
+            series.setDescription(legendName(target));
+            for (int i = 0; i < curve.distance().length; i++) {
+                series.add(curve.distance()[i] * Labels.MM, quantity.at(curve, i), false);
+            }
+            data.addSeries(series);
+        }
+        XYLineAndShapeRenderer renderer = Theme.lines(marked(data));
+        renderer.setLegendItemLabelGenerator((d, s) -> data.getSeries(s).getDescription());
+        XYPlot plot = new XYPlot(data, null, Theme.axis(label), renderer);
+        Theme.style(plot);
+        return plot;
+    }
+
+    /**
+     * Where lines carry markers: at the start, which the legend shows too, then at a few staggered points, but not in the
+     * tail where all lines run together.
+     */
+    private static boolean[][] marked(XYSeriesCollection data) {
+        Range range = data.getRangeBounds(false);
+        double tail = range == null ? 0 : TAIL * range.getLength();
+        int count = data.getSeriesCount();
+        boolean[][] marked = new boolean[count][];
+        for (int s = 0; s < count; s++) {
+            XYSeries series = data.getSeries(s);
+            int n = series.getItemCount();
+            int step = Math.max(1, n / MARKERS_PER_LINE);
+            int first = Math.max(1, step / 2 + s * step / count);
+            marked[s] = new boolean[n];
+            for (int i = 0; i < n; i++) {
+                double fromEnd = Math.abs(
+                        series.getY(i).doubleValue() - series.getY(n - 1).doubleValue());
+                marked[s][i] = i == 0 || i >= first && (i - first) % step == 0 && fromEnd > tail;
+            }
+        }
+        return marked;
+    }
+
+    private static void threshold(XYPlot plot, double value, String text, TextAnchor anchor, RectangleAnchor at) {
+        ValueMarker marker = new ValueMarker(value, Theme.MUTED, Theme.dashed(1.1, 5, 3));
+        marker.setAlpha(1);
+        marker.setLabel(text + Labels.significant(value, 4) + " V");
+        label(marker, anchor, at);
+        plot.addRangeMarker(marker, Layer.BACKGROUND);
+    }
+
+    private static void label(ValueMarker marker, TextAnchor anchor, RectangleAnchor at) {
+        marker.setLabelFont(Theme.text(10));
+        marker.setLabelPaint(Theme.INK);
+        marker.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+        marker.setLabelAnchor(at);
+        marker.setLabelTextAnchor(anchor);
+    }
+
+    private static void point(
+            XYSeriesCollection data,
+            XYLineAndShapeRenderer renderer,
+            String key,
+            double distance,
+            double amplitude,
+            Color color,
+            boolean filled) {
+        XYSeries series = new XYSeries(key);
+        if (Double.isFinite(distance)) {
+            series.add(distance * Labels.MM, amplitude);
+        }
+        int i = data.getSeriesCount();
+        data.addSeries(series);
+        renderer.setSeriesShape(i, POINT);
+        renderer.setSeriesPaint(i, color);
+        renderer.setUseFillPaint(true);
+        renderer.setSeriesFillPaint(i, filled ? color : Color.WHITE);
+        renderer.setUseOutlinePaint(true);
+        renderer.setSeriesOutlinePaint(i, color);
+        renderer.setSeriesOutlineStroke(i, Theme.line(1.5));
+    }
+
+    private static LegendItem pointItem(String text, boolean filled) {
+        return new LegendItem(
+                text, null, null, null, POINT, filled ? Theme.INK : Color.WHITE, Theme.line(1.5), Theme.INK);
+    }
+}

@@ -1,0 +1,279 @@
+package eddyreach.report;
+
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
+import eddyreach.geometry.Section;
+import eddyreach.study.FieldPicture;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+
+/**
+ * A section through the axis, to scale: field strength as shading, flux lines, the parts and the winding, mirrored to
+ * both sides of the axis.
+ *
+ * @param field what is drawn
+ * @param ramp shading of the field strength; the same for all pictures of a study, so that they compare
+ * @param step flux between neighbouring lines, Wb; the same for all pictures too
+ */
+record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Picture.Content {
+
+    private static final int LINES = 18;
+    private static final double NAMES_WIDTH = 116;
+    private static final double LEGEND_WIDTH = 84;
+    private static final double LEFT = 54;
+    private static final double BOTTOM = 40;
+    private static final double NAME_GAP = 15;
+
+    /** Points of a flux line closer than this on the sheet are left out. */
+    private static final double LEAST_STEP = 0.8;
+
+    /** The map from metres to the sheet. */
+    private record View(Rectangle2D box, double axisX, double faceY, double scale) {
+
+        double x(double r) {
+            return axisX + r * scale;
+        }
+
+        double y(double z) {
+            return faceY - z * scale;
+        }
+
+        /** A section on one side of the axis, cut off at the box; empty when outside. */
+        Rectangle2D rectangle(Section s, int side) {
+            double x0 = side > 0 ? x(s.r0()) : x(-s.r1());
+            Rectangle2D whole =
+                    new Rectangle2D.Double(x0, y(s.z1()), (s.r1() - s.r0()) * scale, (s.z1() - s.z0()) * scale);
+            return whole.createIntersection(box);
+        }
+    }
+
+    /** Flux between neighbouring lines, Wb, that suits a picture. */
+    static double fluxStep(FieldPicture field) {
+        DoubleSummaryStatistics range = range(field);
+        return range.getCount() == 0 ? 0 : (range.getMax() - range.getMin()) / LINES;
+    }
+
+    private static DoubleSummaryStatistics range(FieldPicture field) {
+        return Arrays.stream(field.flux())
+                .flatMapToDouble(Arrays::stream)
+                .filter(Double::isFinite)
+                .summaryStatistics();
+    }
+
+    @Override
+    public void draw(Graphics2D g, Rectangle2D area) {
+        View view = view(area);
+        Rectangle2D box = view.box();
+        shade(g, view);
+        for (Part part : field.parts()) {
+            fill(g, view, part);
+        }
+        fluxLines(g, view);
+        for (Part part : field.parts()) {
+            outline(g, view, part);
+        }
+        winding(g, view);
+        g.setColor(Theme.INK);
+        g.setStroke(Theme.dashed(1, 6, 4));
+        g.draw(new Line2D.Double(box.getX(), view.y(0), box.getMaxX(), view.y(0)));
+        g.setColor(Theme.MUTED);
+        g.setStroke(Theme.dashed(0.7, 9, 3));
+        g.draw(new Line2D.Double(view.x(0), box.getY(), view.x(0), box.getMaxY()));
+        g.setStroke(Theme.line(0.8));
+        g.draw(box);
+        double r = box.getWidth() / 2 / view.scale();
+        Ruler.below(g, box, -r * Labels.MM, r * Labels.MM, Labels.RADIUS);
+        double[] z = field.z();
+        Ruler.left(g, box, z[0] * Labels.MM, z[z.length - 1] * Labels.MM, Labels.HEIGHT);
+        names(g, view);
+        double x = box.getMaxX() + NAMES_WIDTH + 14;
+        ramp.legend(
+                g,
+                new Rectangle2D.Double(x, area.getY() + 44, 16, Math.max(120, area.getHeight() - 130)),
+                Labels.FIELD_STRENGTH,
+                1);
+    }
+
+    /** The largest picture to equal scale that leaves room for axes, names and legend, centred. */
+    private View view(Rectangle2D area) {
+        double[] r = field.r();
+        double[] z = field.z();
+        double radius = r[r.length - 1];
+        double height = z[z.length - 1] - z[0];
+        double free = area.getWidth() - LEFT - NAMES_WIDTH - LEGEND_WIDTH;
+        double scale = Math.min(free / (2 * radius), (area.getHeight() - BOTTOM - 8) / height);
+        double w = 2 * radius * scale;
+        double h = height * scale;
+        double x = area.getX() + LEFT + (free - w) / 2;
+        double y = area.getY() + 6 + (area.getHeight() - BOTTOM - 8 - h) / 2;
+        return new View(new Rectangle2D.Double(x, y, w, h), x + w / 2, y + z[z.length - 1] * scale, scale);
+    }
+
+    private void shade(Graphics2D g, View view) {
+        Rectangle2D box = view.box();
+        double[] columns = new double[(int) Math.ceil(box.getWidth())];
+        double[] rows = new double[(int) Math.ceil(box.getHeight())];
+        for (int i = 0; i < columns.length; i++) {
+            columns[i] = Math.abs((i + 0.5) / columns.length - 0.5) * box.getWidth() / view.scale();
+        }
+        double[] z = field.z();
+        for (int j = 0; j < rows.length; j++) {
+            rows[j] = z[z.length - 1] - (j + 0.5) / rows.length * box.getHeight() / view.scale();
+        }
+        Sheet.image(g, ramp.image(field.r(), z, field.strength(), columns, rows), box);
+    }
+
+    private void fluxLines(Graphics2D g, View view) {
+        if (!(step > 0)) {
+            return;
+        }
+        DoubleSummaryStatistics range = range(field);
+        Path2D all = new Path2D.Double();
+        for (int k = (int) Math.floor(range.getMin() / step); (k + 0.5) * step < range.getMax(); k++) {
+            for (double[] line : Contours.lines(field.r(), field.z(), field.flux(), (k + 0.5) * step)) {
+                append(all, line, view, 1);
+                append(all, line, view, -1);
+            }
+        }
+        g.setColor(Theme.INK);
+        g.setStroke(Theme.line(0.75));
+        g.draw(all);
+    }
+
+    private static void append(Path2D path, double[] line, View view, int side) {
+        double lastX = Double.NaN;
+        double lastY = Double.NaN;
+        for (int i = 0; i < line.length; i += 2) {
+            double x = view.x(side * line[i]);
+            double y = view.y(line[i + 1]);
+            if (i == 0) {
+                path.moveTo(x, y);
+            } else if (i + 2 < line.length && Math.hypot(x - lastX, y - lastY) < LEAST_STEP) {
+                continue;
+            } else {
+                path.lineTo(x, y);
+            }
+            lastX = x;
+            lastY = y;
+        }
+    }
+
+    private static Color tint(Role role) {
+        return switch (role) {
+            case CORE -> new Color(0x4a5560);
+            case HOUSING -> new Color(0xb08a2e);
+            case MOUNT -> new Color(0x5f8f4e);
+            case TARGET -> new Color(0xb4472b);
+        };
+    }
+
+    private static void fill(Graphics2D g, View view, Part part) {
+        Color c = tint(part.role());
+        g.setColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), 62));
+        for (int side = -1; side <= 1; side += 2) {
+            Rectangle2D shape = view.rectangle(part.section(), side);
+            if (!shape.isEmpty()) {
+                g.fill(shape);
+            }
+        }
+    }
+
+    private static void outline(Graphics2D g, View view, Part part) {
+        g.setColor(tint(part.role()).darker());
+        g.setStroke(Theme.line(1.2));
+        Section s = part.section();
+        Path2D path = new Path2D.Double();
+        for (int side = -1; side <= 1; side += 2) {
+            Rectangle2D shape = view.rectangle(s, side);
+            if (shape.isEmpty()) {
+                continue;
+            }
+            // a part on the axis is one body: no line along the axis
+            double inner = side > 0 ? shape.getMinX() : shape.getMaxX();
+            double outer = side > 0 ? shape.getMaxX() : shape.getMinX();
+            path.moveTo(inner, shape.getMinY());
+            path.lineTo(outer, shape.getMinY());
+            path.lineTo(outer, shape.getMaxY());
+            path.lineTo(inner, shape.getMaxY());
+            if (s.r0() > 0) {
+                path.closePath();
+            }
+        }
+        g.draw(path);
+    }
+
+    private void winding(Graphics2D g, View view) {
+        g.setColor(Theme.INK);
+        for (int side = -1; side <= 1; side += 2) {
+            Rectangle2D box = view.rectangle(field.winding(), side);
+            if (box.isEmpty()) {
+                continue;
+            }
+            g.setColor(new Color(255, 255, 255, 150));
+            g.fill(box);
+            g.setColor(Theme.INK);
+            g.setStroke(Theme.line(0.7));
+            g.draw(hatch(box, 4));
+            g.setStroke(Theme.line(1.1));
+            g.draw(box);
+        }
+    }
+
+    /** Lines at 45 degrees inside a rectangle, a distance apart. */
+    private static Path2D hatch(Rectangle2D box, double distance) {
+        Path2D path = new Path2D.Double();
+        double first = Math.ceil((box.getMinX() + box.getMinY()) / distance) * distance;
+        for (double sum = first; sum < box.getMaxX() + box.getMaxY(); sum += distance) {
+            double x0 = Math.max(box.getMinX(), sum - box.getMaxY());
+            double x1 = Math.min(box.getMaxX(), sum - box.getMinY());
+            path.moveTo(x0, sum - x0);
+            path.lineTo(x1, sum - x1);
+        }
+        return path;
+    }
+
+    /** A name and the point of the part it belongs to. */
+    private record Name(String text, double x, double y) {}
+
+    private void names(Graphics2D g, View view) {
+        List<Name> names = new ArrayList<>();
+        for (Part part : field.parts()) {
+            add(names, part.name(), view.rectangle(part.section(), 1));
+        }
+        add(names, "winding", view.rectangle(field.winding(), 1));
+        Rectangle2D box = view.box();
+        names.add(new Name("active face", box.getMaxX() - 3, view.y(0)));
+        names.sort(Comparator.comparingDouble(Name::y).thenComparing(Comparator.comparingDouble(Name::x)));
+        double[] y = Spread.apart(
+                names.stream().mapToDouble(Name::y).toArray(), NAME_GAP, box.getMinY() + 6, box.getMaxY() - 4);
+        double column = box.getMaxX() + 16;
+        for (int i = 0; i < y.length; i++) {
+            Name name = names.get(i);
+            g.setColor(Theme.INK);
+            g.setStroke(Theme.line(0.6));
+            Path2D leader = new Path2D.Double();
+            leader.moveTo(name.x(), name.y());
+            leader.lineTo(box.getMaxX() + 3, name.y() + (y[i] - name.y()) * 0.6);
+            leader.lineTo(column - 3, y[i]);
+            g.draw(leader);
+            g.fill(new Ellipse2D.Double(name.x() - 1.6, name.y() - 1.6, 3.2, 3.2));
+            Picture.fitted(g, Theme.text(10.5), name.text(), column, y[i] + 3.7, NAMES_WIDTH - 22, 0);
+        }
+    }
+
+    private static void add(List<Name> names, String text, Rectangle2D shape) {
+        if (!shape.isEmpty()) {
+            double x = Math.max(shape.getCenterX(), shape.getMaxX() - 12);
+            names.add(new Name(text, x, shape.getCenterY()));
+        }
+    }
+}

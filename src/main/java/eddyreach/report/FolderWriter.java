@@ -1,0 +1,104 @@
+package eddyreach.report;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+
+/**
+ * Writes the files of one result so that a killed or failed run leaves the earlier result as it was.
+ *
+ * <p>All files are first written into a hidden folder inside the result folder, hence on the same volume; only when all
+ * are there is each renamed to its place by one atomic step. So each file is always whole, the earlier one or the new
+ * one, and foreign files in the folder stay. (Exchanging the whole folder would take two renames, with no result in
+ * between, and would carry foreign files away.) The hidden folder is locked while its run lives; the next run removes
+ * those whose lock is free.
+ */
+final class FolderWriter implements Closeable {
+
+    private static final String PREFIX = ".eddyreach-";
+    private static final String LOCK = "lock";
+
+    private final Path folder;
+    private final Path hidden;
+    private final FileChannel lock;
+
+    private FolderWriter(Path folder, Path hidden, FileChannel lock) {
+        this.folder = folder;
+        this.hidden = hidden;
+        this.lock = lock;
+    }
+
+    /** Makes the folder ready and clears what killed runs have left there. */
+    static FolderWriter open(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        removeLeftovers(folder);
+        Path hidden = Files.createTempDirectory(folder, PREFIX);
+        FileChannel lock = FileChannel.open(hidden.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        lock.lock();
+        return new FolderWriter(folder, hidden, lock);
+    }
+
+    /** Writes one file under its temporary name; may be called from several threads. */
+    void add(String name, byte[] content) throws IOException {
+        Files.write(hidden.resolve(name), content);
+    }
+
+    /**
+     * Puts all files in place.
+     *
+     * @param names the files added, in the order of renaming
+     */
+    void commit(List<String> names) throws IOException {
+        for (String name : names) {
+            Files.move(hidden.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+        }
+    }
+
+    /** Removes the hidden folder with everything that was not put in place. */
+    @Override
+    public void close() throws IOException {
+        lock.close();
+        delete(hidden);
+    }
+
+    private static void removeLeftovers(Path folder) throws IOException {
+        try (DirectoryStream<Path> old = Files.newDirectoryStream(folder, PREFIX + "*")) {
+            for (Path hidden : old) {
+                if (Files.isDirectory(hidden) && !inUse(hidden.resolve(LOCK))) {
+                    delete(hidden);
+                }
+            }
+        }
+    }
+
+    private static boolean inUse(Path lock) throws IOException {
+        if (!Files.exists(lock)) {
+            return false;
+        }
+        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.WRITE)) {
+            return channel.tryLock() == null;
+        } catch (OverlappingFileLockException e) {
+            return true;
+        }
+    }
+
+    /** Another run may be removing the same leftovers: what is gone already is no error. */
+    private static void delete(Path hidden) throws IOException {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(hidden)) {
+            for (Path file : files) {
+                Files.deleteIfExists(file);
+            }
+        } catch (NoSuchFileException e) {
+            return;
+        }
+        Files.deleteIfExists(hidden);
+    }
+}
