@@ -5,7 +5,7 @@ package eddyreach.numerics;
  *
  * <p>J0 and J1: for |x| below 8 polynomials in x^2 (below 4 and above), from 8 on the modulus and phase form
  * {@code J_n(x) = sqrt(2/(pi x)) (P_n cos X - Q_n sin X)}, X = x - (2n+1) pi/4 (Abramowitz and Stegun 1964, 9.2.5), with P_n and
- * Q_n as polynomials in t = 2 (8/x)^2 - 1. All coefficients come from Chebyshev interpolation of 40-digit values.
+ * Q_n as polynomials in t = 2 (8/x)^2 - 1.
  *
  * <p>Accuracy: about 1e-15 of the amplitude (1 for small x, sqrt(2/(pi x)) for large x) up to x about 1e3; beyond, the rounding
  * of x itself costs x times 1e-16.
@@ -22,241 +22,21 @@ public final class Bessel {
 
     private static final GaussLegendre PANEL = GaussLegendre.of(16, -1, 1);
 
-    private static final double[] J0_NEAR = {
-        -0.1965480952704682,
-        -0.565959973761085,
-        0.4795280821510107,
-        -0.13103206351364546,
-        0.01835270061006565,
-        -0.001578954136687973,
-        9.228173990226533e-05,
-        -3.9103419787067474e-06,
-        1.2577280629362692e-07,
-        -3.177439513701625e-09,
-        6.474430237323753e-11,
-        -1.086837351960608e-12,
-        1.5299831954926877e-14,
-        -1.8307481747428706e-16
-    };
-
-    private static final double[] J1_NEAR = {
-        0.14148999344027124,
-        -0.23976404107550536,
-        0.0982740476352341,
-        -0.01835270061006565,
-        0.001973692670859966,
-        -0.00013842260985340126,
-        6.843098462736768e-06,
-        -2.5154561257487614e-07,
-        7.14923890591187e-09,
-        -1.6186077862568024e-10,
-        2.9888026365273805e-12,
-        -4.5879691356948933e-14,
-        5.950227438433868e-16,
-        -6.6015220158612294e-18
-    };
-
-    private static final double[] M1_NEAR = {
-        0.08762862077626599,
-        -0.06069793444426335,
-        0.015931407786452845,
-        -0.002207634478322638,
-        0.00018950121185476164,
-        -1.1082065954241177e-05,
-        4.703539626445006e-07,
-        -1.5157926923621642e-08,
-        3.836965704249794e-10,
-        -7.833107346847048e-12,
-        1.3172377301944247e-13,
-        -1.8565483727389634e-15,
-        2.2257935397931996e-17,
-        -2.2962066244829207e-19
-    };
-
-    private static final double[] J0_MID = {
-        0.22884381861489356,
-        0.38275938851646063,
-        -0.5267466900617466,
-        -0.01895695708517774,
-        0.16655463770685366,
-        -0.07653397382395791,
-        0.01828043038715881,
-        -0.0028413092999127042,
-        0.0003165168575563646,
-        -2.674352570577755e-05,
-        1.7808295981195608e-06,
-        -9.611892928115489e-08,
-        4.297308399060203e-09,
-        -1.6193087672253331e-10,
-        5.230931898749812e-12,
-        -1.457164099451955e-13
-    };
-
-    private static final double[] J1_MID = {
-        -0.031896615709705055,
-        0.0877911150102911,
-        0.004739239271294435,
-        -0.05551821256895132,
-        0.031889155759982454,
-        -0.00914021519357824,
-        0.0016574304249491192,
-        -0.00021101123837700985,
-        2.0057644279202134e-05,
-        -1.4840246488322676e-06,
-        8.810901871737486e-08,
-        -4.297331469598251e-09,
-        1.7542495126977203e-10,
-        -6.086190138818505e-12,
-        1.8219633725443033e-13,
-        -4.732567311160238e-15
-    };
-
-    private static final double[] M1_MID = {
-        -0.0026834787459884294,
-        -0.007153853841521929,
-        0.018534057632685112,
-        -0.012499916415750136,
-        0.004273577637959992,
-        -0.0009072118954546471,
-        0.0001326769723666107,
-        -1.4259606880717795e-05,
-        1.1775779473115467e-06,
-        -7.72112239863362e-08,
-        4.1223316638587555e-09,
-        -1.8285299331399203e-10,
-        6.849813487375555e-12,
-        -2.1968890566018114e-13,
-        6.115270032960873e-15,
-        -1.4852720930632187e-16
-    };
-
-    private static final double[] P0 = {
-        0.9994572757882519,
-        -0.0005363673192130046,
-        6.13741608016085e-06,
-        -2.0527448156495066e-07,
-        1.2803760619529231e-08,
-        -1.2121181917899886e-09,
-        1.5501058085561605e-10,
-        -2.488275527812745e-11,
-        4.772925905800956e-12,
-        -1.0635980595216018e-12,
-        2.659486692682967e-13,
-        -6.423863317028666e-14,
-        1.839323047121498e-14,
-        -1.1778137922744418e-14,
-        4.285344320644563e-15
-    };
-
-    private static final double[] Q0 = {
-        -0.015555113879513518,
-        6.833149099344075e-05,
-        -1.4771388326473744e-06,
-        7.106214852432276e-08,
-        -5.668716091144362e-09,
-        6.432789309241135e-10,
-        -9.470386229469955e-11,
-        1.702943915933753e-11,
-        -3.5891751531936186e-12,
-        8.68860563656614e-13,
-        -2.330636917551769e-13,
-        5.765391531338497e-14,
-        -1.7256018173230505e-14,
-        1.2703337763959492e-14,
-        -4.832460403369333e-15
-    };
-
-    private static final double[] P1 = {
-        1.0009070262780821,
-        0.0008988049416705578,
-        -7.959694698492521e-06,
-        2.453676622286961e-07,
-        -1.4708512124130545e-08,
-        1.3603057890123779e-09,
-        -1.713159495740877e-10,
-        2.7204123552148816e-11,
-        -5.176302123326507e-12,
-        1.1461306026400314e-12,
-        -2.851410619022524e-13,
-        6.871916868892792e-14,
-        -1.961627571558179e-14,
-        1.2466964342989236e-14,
-        -4.5247520559705565e-15
-    };
-
-    private static final double[] Q1 = {
-        0.04677687402744898,
-        -9.621458822054624e-05,
-        1.8212018512285427e-06,
-        -8.291960701565042e-08,
-        6.4201325429831086e-09,
-        -7.151113407635711e-10,
-        1.0395068460328534e-10,
-        -1.8520806488547767e-11,
-        3.876268151236579e-12,
-        -9.33020006505065e-13,
-        2.4914316871937574e-13,
-        -6.154174237314398e-14,
-        1.8370749899635615e-14,
-        -1.3419652685122838e-14,
-        5.093381730784018e-15
-    };
-
-    private static final double[] IA = {
-        0.07584786784705926,
-        -0.0020675993042880833,
-        0.00017545393404664453,
-        -2.6292954573031126e-05,
-        5.559360837900275e-06,
-        -1.4798166740262414e-06,
-        4.6456188266121845e-07,
-        -1.6636923373364644e-07,
-        6.546438738083354e-08,
-        -2.3672350257993872e-08,
-        9.960269451253776e-09,
-        -1.2302311500259898e-08,
-        7.073709931093396e-09,
-        4.37098653900921e-09,
-        -2.965883509924577e-09,
-        -2.9010356419737528e-09,
-        1.814157129257264e-09
-    };
-
-    private static final double[] IB = {
-        0.9926049880906637,
-        -0.006980231152325861,
-        0.0003641088430125589,
-        -4.111257926659363e-05,
-        7.182091173719632e-06,
-        -1.6617246587423433e-06,
-        4.6778785794265994e-07,
-        -1.5286520011866982e-07,
-        5.577988244948793e-08,
-        -2.0059394917090266e-08,
-        8.17346998057025e-09,
-        -7.659840551855676e-09,
-        4.17244190176704e-09,
-        2.1205337046455905e-09,
-        -1.437303770582545e-09,
-        -1.6038320653008824e-09,
-        9.747896748432547e-10
-    };
-
     private Bessel() {}
 
     /** Bessel function J0(x), any finite x. */
     public static double j0(double x) {
         double s = Math.abs(x);
         if (s < NEAR) {
-            return polynomial(J0_NEAR, nearVariable(s));
+            return polynomial(BesselTables.J0_NEAR, nearVariable(s));
         }
         if (s < SPLIT) {
-            return polynomial(J0_MID, middleVariable(s));
+            return polynomial(BesselTables.J0_MID, middleVariable(s));
         }
         double z = SPLIT / s;
         double t = 2 * z * z - 1;
-        double p = polynomial(P0, t);
-        double q = z * polynomial(Q0, t);
+        double p = polynomial(BesselTables.P0, t);
+        double q = z * polynomial(BesselTables.Q0, t);
         double sin = Math.sin(s);
         double cos = Math.cos(s);
         // cos(s - pi/4) and sin(s - pi/4), both times sqrt 2
@@ -267,15 +47,15 @@ public final class Bessel {
     public static double j1(double x) {
         double s = Math.abs(x);
         if (s < NEAR) {
-            return x * polynomial(J1_NEAR, nearVariable(s));
+            return x * polynomial(BesselTables.J1_NEAR, nearVariable(s));
         }
         if (s < SPLIT) {
-            return x * polynomial(J1_MID, middleVariable(s));
+            return x * polynomial(BesselTables.J1_MID, middleVariable(s));
         }
         double z = SPLIT / s;
         double t = 2 * z * z - 1;
-        double p = polynomial(P1, t);
-        double q = z * polynomial(Q1, t);
+        double p = polynomial(BesselTables.P1, t);
+        double q = z * polynomial(BesselTables.Q1, t);
         double sin = Math.sin(s);
         double cos = Math.cos(s);
         // cos(s - 3pi/4) and sin(s - 3pi/4), both times sqrt 2
@@ -342,15 +122,15 @@ public final class Bessel {
      */
     public static double moment1(double x) {
         if (x < NEAR) {
-            return x * x * x * polynomial(M1_NEAR, nearVariable(x));
+            return x * x * x * polynomial(BesselTables.M1_NEAR, nearVariable(x));
         }
         if (x < SPLIT) {
-            return x * x * x * polynomial(M1_MID, middleVariable(x));
+            return x * x * x * polynomial(BesselTables.M1_MID, middleVariable(x));
         }
         double z = SPLIT / x;
         double t = 2 * z * z - 1;
-        double p = z * polynomial(IA, t);
-        double q = polynomial(IB, t);
+        double p = z * polynomial(BesselTables.IA, t);
+        double q = polynomial(BesselTables.IB, t);
         double sin = Math.sin(x);
         double cos = Math.cos(x);
         double tail = (p * (cos + sin) - q * (sin - cos)) / Math.sqrt(Math.PI * x);

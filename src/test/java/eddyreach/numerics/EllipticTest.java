@@ -33,6 +33,35 @@ class EllipticTest {
     }
 
     @Test
+    void differenceKeepsItsDigits() {
+        assertThat(Elliptic.kMinusE(0.6, 0.4)).isCloseTo(Elliptic.k(0.6) - Elliptic.e(0.6), within(1e-15));
+        // A&S 17.3.11 and 17.3.12: K - E = pi/4 (m + 3 m^2/8 + ...)
+        double m = 1e-7;
+        assertThat(Elliptic.kMinusE(m, 1 - m))
+                .isCloseTo(Math.PI / 4 * (m + 3 * m * m / 8), Percentage.withPercentage(1e-12));
+    }
+
+    @Test
+    void generalIntegralAgreesWithQuadrature() {
+        for (double kc : new double[] {0.05, 0.4, 1, 2}) {
+            for (double p : new double[] {0.1, 1, 3}) {
+                // the integrand is periodic: the midpoint rule converges geometrically
+                int n = 2000;
+                double sum = 0;
+                for (int i = 0; i < n; i++) {
+                    double t = (i + 0.5) * Math.PI / 2 / n;
+                    double c2 = Math.cos(t) * Math.cos(t);
+                    double s2 = 1 - c2;
+                    sum += (1.3 * c2 - 0.7 * s2) / ((c2 + p * s2) * Math.sqrt(c2 + kc * kc * s2));
+                }
+                assertThat(Elliptic.cel(kc, p, 1.3, -0.7)).isCloseTo(sum * Math.PI / 2 / n, within(1e-12));
+            }
+        }
+        assertThat(Elliptic.cel(Math.sqrt(0.3), 1, 1, 1)).isCloseTo(Elliptic.k(0.7), within(1e-15));
+        assertThat(Elliptic.cel(Math.sqrt(0.3), 1, 1, 0.3)).isCloseTo(Elliptic.e(0.7), within(1e-15));
+    }
+
+    @Test
     void legendreRelation() {
         for (double m = 0.01; m < 1; m += 0.07) {
             double sum = Elliptic.e(m) * Elliptic.k(1 - m)
