@@ -169,14 +169,34 @@ public final class FrontalFactor {
         }
     }
 
+    /** Two independent sums per part keep the adders busy: the compiler may not reorder them by itself. */
     private static void dot(double[] lr, double[] li, double[] xr, double[] xi, int j) {
-        double sr = 0;
-        double si = 0;
-        for (int i = j + 1; i < lr.length; i++) {
-            sr += lr[i] * xr[i] - li[i] * xi[i];
-            si += lr[i] * xi[i] + li[i] * xr[i];
+        double ar = 0;
+        double ai = 0;
+        double br = 0;
+        double bi = 0;
+        double cr = 0;
+        double ci = 0;
+        double dr = 0;
+        double di = 0;
+        int i = j + 1;
+        for (; i + 1 < lr.length; i += 2) {
+            ar = Math.fma(lr[i], xr[i], ar);
+            br = Math.fma(li[i], xi[i], br);
+            ai = Math.fma(lr[i], xi[i], ai);
+            bi = Math.fma(li[i], xr[i], bi);
+            cr = Math.fma(lr[i + 1], xr[i + 1], cr);
+            dr = Math.fma(li[i + 1], xi[i + 1], dr);
+            ci = Math.fma(lr[i + 1], xi[i + 1], ci);
+            di = Math.fma(li[i + 1], xr[i + 1], di);
         }
-        xr[j] = -sr;
-        xi[j] = -si;
+        if (i < lr.length) {
+            ar = Math.fma(lr[i], xr[i], ar);
+            br = Math.fma(li[i], xi[i], br);
+            ai = Math.fma(lr[i], xi[i], ai);
+            bi = Math.fma(li[i], xr[i], bi);
+        }
+        xr[j] = br + dr - ar - cr;
+        xi[j] = -(ai + bi + ci + di);
     }
 }

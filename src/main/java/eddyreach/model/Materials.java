@@ -1,5 +1,6 @@
 package eddyreach.model;
 
+import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.units.Dimension;
 import eddyreach.units.Texts;
@@ -23,9 +24,11 @@ public final class Materials {
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Map<String, Material> byId;
+    private final Map<String, FactorBand> bands;
 
-    private Materials(Map<String, Material> byId) {
+    private Materials(Map<String, Material> byId, Map<String, FactorBand> bands) {
         this.byId = Collections.unmodifiableMap(byId);
+        this.bands = Map.copyOf(bands);
     }
 
     /**
@@ -38,16 +41,18 @@ public final class Materials {
         Node root = Node.open(source, "materials", problems);
         root.note("note");
         Map<String, Material> byId = new LinkedHashMap<>();
+        Map<String, FactorBand> bands = new LinkedHashMap<>();
         root.map("materials")
                 .ifPresent(group -> group.members().forEach((id, node) -> {
                     if (!ID.matcher(id).matches()) {
                         node.problem("an id has 1 to 40 small letters, digits and hyphens");
                     }
                     byId.put(id, bind(id, node));
+                    node.optionalMap("usual factor").ifPresent(band -> bands.put(id, bindBand(band)));
                 }));
         root.finish();
         problems.throwIfAny();
-        return new Materials(byId);
+        return new Materials(byId, bands);
     }
 
     private static Material bind(String id, Node node) {
@@ -59,6 +64,15 @@ public final class Materials {
         // sources may be long
         String source = node.has("source") ? node.note("source") : node.text("source");
         return new Material(id, name, conductivity, coefficient, real, loss, source);
+    }
+
+    private static FactorBand bindBand(Node node) {
+        double low = node.quantity("low", Dimension.NONE, 0, 2);
+        double high = node.quantity("high", Dimension.NONE, 0, 2);
+        if (low >= high) {
+            node.problem("high", "must be above low, " + low);
+        }
+        return new FactorBand(low, high, node.note("source"));
     }
 
     private static double conductivity(Node node) {
@@ -75,6 +89,11 @@ public final class Materials {
     /** The material of an id. */
     public Optional<Material> find(String id) {
         return Optional.ofNullable(byId.get(id));
+    }
+
+    /** The trade's usual band of a material's correction factor, where there is one. */
+    public Optional<FactorBand> usualFactor(String id) {
+        return Optional.ofNullable(bands.get(id));
     }
 
     /**

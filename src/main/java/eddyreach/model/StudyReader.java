@@ -1,8 +1,10 @@
 package eddyreach.model;
 
+import eddyreach.materials.FactorBand;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +13,9 @@ import java.util.Optional;
 public final class StudyReader {
 
     private static final double FARTHEST = 1;
+    private static final int FEWEST_POINTS = 11;
+    private static final int MOST_POINTS = 10000;
+    private static final int USUAL_POINTS = 61;
     private static final Map<String, StudyInput.Kind> KINDS = Map.of(
             StudyInput.Kind.APPROACH.label(),
             StudyInput.Kind.APPROACH,
@@ -37,14 +42,19 @@ public final class StudyReader {
         TargetReader reader = new TargetReader(
                 materials, switchModel.map(SwitchModel::standardSide).orElse(Double.NaN));
         List<Target> targets = bindTargets(root, kind, reader);
-        Optional<Node> distances = root.map("distances");
+        Optional<Node> distances = root.optionalMap("distances");
+        double reach = switchModel.map(StudyInput::defaultReach).orElse(FARTHEST);
         double from = distances
-                .map(d -> d.quantity("from", Dimension.LENGTH, 0, FARTHEST))
-                .orElse(Double.NaN);
+                .map(d -> d.quantity("from", Dimension.LENGTH, 0, FARTHEST, 0))
+                .orElse(0.0);
         double to = distances
-                .map(d -> d.quantity("to", Dimension.LENGTH, 0, FARTHEST))
-                .orElse(Double.NaN);
-        int points = distances.map(d -> d.integer("points", 2, 10000)).orElse(2);
+                .map(d -> d.quantity("to", Dimension.LENGTH, 0, FARTHEST, reach))
+                .orElse(reach);
+        int points = distances
+                .filter(d -> d.has("points"))
+                .map(d -> d.integer("points", FEWEST_POINTS, MOST_POINTS))
+                .orElse(USUAL_POINTS);
+        distances.ifPresent(d -> d.knows("points"));
         if (from >= to) {
             distances
                     .orElseThrow()
@@ -53,22 +63,39 @@ public final class StudyReader {
                             Units.text(to, Dimension.LENGTH) + " must be larger than from, "
                                     + Units.text(from, Dimension.LENGTH));
         }
-        double accuracy = root.has("accuracy") ? root.quantity("accuracy", Dimension.LENGTH, 1e-9, 1e-2) : 0;
+        double usual = switchModel.map(StudyInput::defaultAccuracy).orElse(FARTHEST);
+        double accuracy = root.quantity("accuracy", Dimension.LENGTH, 1e-9, 1e-2, usual);
         boolean pictures = root.flag("field pictures", true);
         root.finish();
         problems.throwIfAny();
+        SwitchModel model = switchModel.orElseThrow();
         return new StudyInput(
                 source.id(),
                 name,
                 note,
                 kind.orElseThrow(),
-                switchModel.orElseThrow(),
+                model,
+                TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
                 targets,
+                usualFactors(targets, materials, model),
                 from,
                 to,
                 points,
                 accuracy,
                 pictures);
+    }
+
+    /** The bands that apply: one layer at least as thick as the standard target, with its outline. */
+    static Map<String, FactorBand> usualFactors(List<Target> targets, Materials materials, SwitchModel model) {
+        Map<String, FactorBand> bands = new HashMap<>();
+        for (Target t : targets) {
+            if (t.layers().size() == 1
+                    && t.thickness() >= TargetReader.STANDARD_THICKNESS * (1 - 1e-9)
+                    && t.outline().equals(new Target.Outline.Square(model.standardSide()))) {
+                materials.usualFactor(t.layers().get(0).material().id()).ifPresent(b -> bands.put(t.id(), b));
+            }
+        }
+        return bands;
     }
 
     private static Optional<SwitchModel> bindSwitch(

@@ -1,6 +1,6 @@
 package eddyreach.report;
 
-import eddyreach.study.Band;
+import eddyreach.materials.FactorBand;
 import eddyreach.study.LossBudget;
 import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
@@ -67,11 +67,11 @@ final class BarCharts {
             keys[t] = key;
             boolean has = Double.isFinite(target.factor());
             bars.add(has ? target.factor() : null, has ? target.factorError() : null, "factor", key);
-            low[0][t] = target.band().map(Band::low).orElse(null);
-            high[0][t] = target.band().map(Band::high).orElse(null);
+            low[0][t] = target.band().map(FactorBand::low).orElse(null);
+            high[0][t] = target.band().map(FactorBand::high).orElse(null);
             double right = Math.max(
                     has ? target.factor() + target.factorError() : 0,
-                    target.band().map(Band::high).orElse(0.0));
+                    target.band().map(FactorBand::high).orElse(0.0));
             end = Math.max(end, right);
             String text = has
                     ? Labels.fixed(target.factor(), 2)

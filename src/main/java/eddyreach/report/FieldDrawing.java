@@ -169,6 +169,7 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
 
     private static Color tint(Role role) {
         return switch (role) {
+            case WINDING -> new Color(0xa86a3a);
             case CORE -> new Color(0x4a5560);
             case HOUSING -> new Color(0xb08a2e);
             case MOUNT -> new Color(0x5f8f4e);

@@ -1,6 +1,6 @@
 package eddyreach.report;
 
-import eddyreach.study.Band;
+import eddyreach.materials.FactorBand;
 import eddyreach.study.StudyResult;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
@@ -99,7 +99,7 @@ public final class TextReport {
         out.append('\n');
     }
 
-    private static String band(Band band) {
+    private static String band(FactorBand band) {
         return Labels.fixed(band.low(), 2) + "-" + Labels.fixed(band.high(), 2);
     }
 
@@ -122,7 +122,7 @@ public final class TextReport {
         if (t.band().isEmpty()) {
             return new Verdict(outcome, "");
         }
-        Band band = t.band().get();
+        FactorBand band = t.band().get();
         if (t.factor() + t.factorError() < band.low()) {
             return new Verdict("below usual", YELLOW);
         }

@@ -1,5 +1,6 @@
 package eddyreach.study;
 
+import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import java.util.List;
 
@@ -27,7 +28,7 @@ public record StudyResult(
         String id,
         String name,
         String note,
-        StudyKind kind,
+        StudyInput.Kind kind,
         SwitchModel model,
         double capacitance,
         Operating undamped,

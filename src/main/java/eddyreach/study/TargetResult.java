@@ -1,5 +1,6 @@
 package eddyreach.study;
 
+import eddyreach.materials.FactorBand;
 import eddyreach.model.Target;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ public record TargetResult(
         SwitchDistance distance,
         double factor,
         double factorError,
-        Optional<Band> band,
+        Optional<FactorBand> band,
         LossBudget budget,
         String reason,
         List<Warning> warnings) {

@@ -51,7 +51,8 @@ class StudyReaderTest {
         assertThat(input.firstDistance()).isEqualTo(0.5e-3);
         assertThat(input.lastDistance()).isEqualTo(10e-3);
         assertThat(input.points()).isEqualTo(40);
-        assertThat(input.accuracy()).isZero();
+        assertThat(input.accuracy()).as("0.02 mm at an M18").isEqualTo(20e-6);
+        assertThat(input.standard().layers().get(0).material().id()).isEqualTo("fe360");
         assertThat(input.fieldPictures()).isTrue();
     }
 
@@ -80,6 +81,23 @@ class StudyReaderTest {
     }
 
     @Test
+    void distancesAreOptionalAndBandsBelongToStandardTargets() {
+        StudyInput input = read("""
+                eddyreach: study
+                name: usual
+                kind: materials
+                switch: p14-reference
+                materials: [copper]
+                targets:
+                  - {name: foil, material: copper, thickness: 35 um}
+                """);
+        assertThat(input.firstDistance()).isZero();
+        assertThat(input.lastDistance()).isEqualTo(12.5e-3);
+        assertThat(input.usualFactors()).containsOnlyKeys("copper");
+        assertThat(input.usualFactors().get("copper").low()).isEqualTo(0.16);
+    }
+
+    @Test
     void theProblemsOfStudyAndSwitchAreToldTogether() {
         String broken = ModelFiles.text(ModelFiles.REFERENCE).replace("turns: 80", "turns: none");
         ModelFiles.write(folder.resolve("models"), "broken.yaml", broken);
@@ -95,7 +113,7 @@ class StudyReaderTest {
                         studies/s.yaml:5:20 materials[2]: unknown material "coper", did you mean "copper"?
                         studies/s.yaml:5:27 materials[3]: "fe360" stands twice in the list
                         studies/s.yaml:6:29 distances.to: 2 mm must be larger than from, 5 mm
-                        studies/s.yaml:6:43 distances.points: got 1, needs a whole number from 2 to 10000""");
+                        studies/s.yaml:6:43 distances.points: got 1, needs a whole number from 11 to 10000""");
     }
 
     @Test
@@ -106,7 +124,7 @@ class StudyReaderTest {
                 kind: approach
                 switch: SWITCH
                 targets: [{name: a, material: fe360}]
-                distances: {from: 1 mm, to: 2 mm, points: 2}
+                distances: {from: 1 mm, to: 2 mm, points: 12}
                 """;
         assertThat(failure(text.replace("SWITCH", "p14-referenz")))
                 .isEqualTo("studies/s.yaml:4:9 switch: p14-referenz: there is no switch of this name; did you mean"

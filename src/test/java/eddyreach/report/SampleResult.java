@@ -5,18 +5,18 @@ import eddyreach.coil.Wire;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
+import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.Layer;
 import eddyreach.model.Mounting;
+import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.ActiveElement;
-import eddyreach.study.Band;
 import eddyreach.study.CurrentPicture;
 import eddyreach.study.Curve;
 import eddyreach.study.FieldPicture;
 import eddyreach.study.LossBudget;
-import eddyreach.study.StudyKind;
 import eddyreach.study.StudyResult;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.SwitchDistance.Outcome;
@@ -77,7 +77,7 @@ final class SampleResult {
         List<TargetResult> targets = new ArrayList<>();
         double on = conductance(R0 + 1.108, L0);
         targets.add(target(
-                "steel", "mild steel 1 mm", STEEL, 1e-3, 66, 10e-6, Optional.of(new Band(1, 1, "standard")), on));
+                "steel", "mild steel 1 mm", STEEL, 1e-3, 66, 10e-6, Optional.of(new FactorBand(1, 1, "standard")), on));
         targets.add(target(
                 "stainless",
                 "austenitic stainless 1 mm",
@@ -85,10 +85,10 @@ final class SampleResult {
                 1e-3,
                 33,
                 -48e-6,
-                Optional.of(new Band(0.6, 1, "trade")),
+                Optional.of(new FactorBand(0.6, 1, "trade")),
                 on));
-        targets.add(
-                target("brass", "brass 1 mm", BRASS, 1e-3, 9, -60e-6, Optional.of(new Band(0.33, 0.54, "trade")), on));
+        targets.add(target(
+                "brass", "brass 1 mm", BRASS, 1e-3, 9, -60e-6, Optional.of(new FactorBand(0.33, 0.54, "trade")), on));
         targets.add(target(
                 "aluminium",
                 "aluminium 1 mm",
@@ -96,10 +96,17 @@ final class SampleResult {
                 1e-3,
                 5.6,
                 -63e-6,
-                Optional.of(new Band(0.22, 0.5, "trade")),
+                Optional.of(new FactorBand(0.22, 0.5, "trade")),
                 on));
         targets.add(target(
-                "copper", "copper 1 mm", COPPER, 1e-3, 4, -65e-6, Optional.of(new Band(0.16, 0.46, "trade")), on));
+                "copper",
+                "copper 1 mm",
+                COPPER,
+                1e-3,
+                4,
+                -65e-6,
+                Optional.of(new FactorBand(0.16, 0.46, "trade")),
+                on));
         targets.add(
                 target("foil", "aluminium foil 10 µm, lidding", ALUMINIUM, 10e-6, 75, -40e-6, Optional.empty(), on));
         targets.add(target("washer", "copper washer 6 mm", COPPER, 1e-3, 0.5, -8e-6, Optional.empty(), on));
@@ -109,7 +116,7 @@ final class SampleResult {
                 "derating",
                 "Derating of common metals",
                 "Which factor for which metal?",
-                StudyKind.MATERIALS,
+                StudyInput.Kind.MATERIALS,
                 model,
                 C,
                 new StudyResult.Operating(
@@ -147,7 +154,7 @@ final class SampleResult {
             double thickness,
             double loss,
             double inductance,
-            Optional<Band> band,
+            Optional<FactorBand> band,
             double on) {
         int n = 61;
         double[][] c = new double[8][n];

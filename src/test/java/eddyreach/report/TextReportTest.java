@@ -2,7 +2,7 @@ package eddyreach.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.study.Band;
+import eddyreach.materials.FactorBand;
 import eddyreach.study.StudyResult;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
@@ -36,7 +36,7 @@ class TextReportTest {
                 List.of());
     }
 
-    private static String line(SwitchDistance distance, double factor, double error, Optional<Band> band) {
+    private static String line(SwitchDistance distance, double factor, double error, Optional<FactorBand> band) {
         TargetResult t = RESULT.targets().get(1);
         TargetResult changed = new TargetResult(
                 t.target(), t.curve(), distance, factor, error, band, t.budget(), t.reason(), List.of());
@@ -77,7 +77,7 @@ class TextReportTest {
                 switches(99.99e-3, 105.2e-3, 12.34e-3),
                 12.345,
                 0.1,
-                Optional.of(new Band(10, 12.4, "made up")),
+                Optional.of(new FactorBand(10, 12.4, "made up")),
                 t.budget(),
                 word,
                 t.warnings());
@@ -86,15 +86,15 @@ class TextReportTest {
 
     @Test
     void errorIsRoundedUpAndDigitsAreFew() {
-        String line =
-                line(switches(4.1249e-3, 4.4e-3, 0.0021e-3), 0.8254, 0.001, Optional.of(new Band(0.6, 1, "trade")));
+        String line = line(
+                switches(4.1249e-3, 4.4e-3, 0.0021e-3), 0.8254, 0.001, Optional.of(new FactorBand(0.6, 1, "trade")));
         assertThat(line).contains("4.12 ± 0.01").contains("4.40 ± 0.01").contains("0.83 0.60-1.00 as usual");
     }
 
     @Test
     void verdictsFollowOutcomeAndBand() {
         SwitchDistance d = switches(4e-3, 4.4e-3, 1e-5);
-        Optional<Band> band = Optional.of(new Band(0.6, 0.8, "trade"));
+        Optional<FactorBand> band = Optional.of(new FactorBand(0.6, 0.8, "trade"));
         assertThat(line(d, 0.59, 0.005, band)).endsWith("below usual");
         assertThat(line(d, 0.599, 0.005, band)).endsWith("as usual");
         assertThat(line(d, 0.81, 0.005, band)).endsWith("above usual");

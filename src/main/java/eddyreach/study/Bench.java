@@ -1,0 +1,166 @@
+package eddyreach.study;
+
+import eddyreach.closedform.LayeredPlate;
+import eddyreach.coil.WindingResistance;
+import eddyreach.field.Band;
+import eddyreach.field.BodyTarget;
+import eddyreach.field.CoilRegion;
+import eddyreach.field.GapState;
+import eddyreach.field.PlateTarget;
+import eddyreach.field.Reflection;
+import eddyreach.field.Resolution;
+import eddyreach.field.SwitchField;
+import eddyreach.field.TargetField;
+import eddyreach.field.WaveBasis;
+import eddyreach.geometry.Role;
+import eddyreach.model.SwitchModel;
+import eddyreach.model.Target;
+import eddyreach.oscillator.Tank;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * One switch with its field operators and its tank, at one resolution: everything that is needed to put targets in front of it.
+ *
+ * <p>The oscillator follows the inductance: at each distance the frequency is iterated until impedance and resonance agree.
+ */
+final class Bench {
+
+    /** Ambient temperature of trim and test, degrees Celsius (IEC 60947-5-2: 23 +- 5). */
+    static final double AMBIENT = 23;
+
+    private static final int MAX_ITERATIONS = 30;
+    private static final double FREQUENCY_TOLERANCE = 1e-8;
+
+    private final SwitchModel model;
+    private final Resolution resolution;
+    private final double scale;
+    private final WaveBasis basis;
+    private final Band band;
+    private final WindingResistance winding;
+    private final SwitchField field;
+    private final Tank tank;
+    private final State free;
+
+    /**
+     * The tank with a target at one distance.
+     *
+     * @param omega angular frequency of the oscillation, rad/s
+     * @param impedance impedance of the coil with everything around it, ohm
+     * @param change change of the impedance by the target, ohm
+     * @param conductance loss conductance of the tank at resonance, S
+     */
+    record State(double omega, Complex impedance, Complex change, double conductance) {
+
+        double resistance() {
+            return impedance.getReal();
+        }
+
+        double inductance() {
+            return impedance.getImaginary() / omega;
+        }
+    }
+
+    Bench(SwitchModel model, Resolution resolution) {
+        this.model = model;
+        this.resolution = resolution;
+        scale = scale(model);
+        basis = resolution.waves(scale);
+        double omega = 2 * Math.PI * model.frequency();
+        band = Band.above(omega);
+        winding = new WindingResistance(model.winding());
+        field = new SwitchField(model.parts(), this::coil, basis, band, AMBIENT, resolution, scale);
+        Complex z = impedance(omega);
+        tank = Tank.forFrequency(z.getImaginary() / omega, z.getReal(), model.frequency());
+        free = new State(omega, z, Complex.ZERO, tank.conductance(z.getImaginary() / omega, z.getReal()));
+    }
+
+    /** Radius of the core, or of the winding when there is none: the length that sets the scale of the field, m. */
+    static double scale(SwitchModel model) {
+        return model.parts().stream()
+                .filter(p -> p.role() == Role.CORE)
+                .mapToDouble(p -> p.section().r1())
+                .max()
+                .orElse(model.winding().section().r1());
+    }
+
+    private CoilRegion coil(double omega) {
+        return new CoilRegion(model.winding().section(), model.winding().turns(), winding.muLoss(omega, AMBIENT));
+    }
+
+    private Complex impedance(double omega) {
+        return field.impedance(omega).add(winding.besideField(omega, AMBIENT));
+    }
+
+    SwitchModel model() {
+        return model;
+    }
+
+    SwitchField field() {
+        return field;
+    }
+
+    double capacitance() {
+        return tank.capacitance();
+    }
+
+    /** The tank without a target. */
+    State free() {
+        return free;
+    }
+
+    /** The winding's loss beside the part that the field carries, ohm. */
+    double windingBesideField(double omega) {
+        return winding.besideField(omega, AMBIENT);
+    }
+
+    /** The field problem of a target. */
+    TargetField target(Target target) {
+        if (target.layers().stream().noneMatch(l -> l.material().hasEffect())) {
+            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+        }
+        if (target.outline() instanceof Target.Outline.Endless) {
+            return new PlateTarget(plate(target), basis);
+        }
+        return new BodyTarget(target.parts(), basis, band, AMBIENT, resolution, scale);
+    }
+
+    private static LayeredPlate plate(Target target) {
+        int n = target.layers().size();
+        double[] sigma = new double[n];
+        double[] muRe = new double[n];
+        double[] muIm = new double[n];
+        double[] thickness = new double[n];
+        for (int i = 0; i < n; i++) {
+            var layer = target.layers().get(i);
+            sigma[i] = layer.material().conductivity(AMBIENT);
+            muRe[i] = layer.material().muReal();
+            muIm[i] = layer.material().muImag();
+            thickness[i] = layer.thickness();
+        }
+        return new LayeredPlate(sigma, muRe, muIm, thickness);
+    }
+
+    /** The tank with a target at a distance, m. */
+    State state(TargetField target, double distance) {
+        double omega = free.omega();
+        for (int i = 0; i < MAX_ITERATIONS; i++) {
+            Complex change = field.at(omega).impedance(target.at(omega), distance);
+            Complex z = impedance(omega).add(change);
+            double inductance = z.getImaginary() / omega;
+            double now = omega;
+            var resonance = tank.resonance(inductance, z.getReal())
+                    .orElseThrow(() -> new ArithmeticException("the tank does not resonate: R = " + z.getReal()
+                            + " ohm, L = " + z.getImaginary() / now + " H"));
+            if (Math.abs(resonance.omega() - omega) <= FREQUENCY_TOLERANCE * omega) {
+                return new State(omega, z, change, resonance.conductance());
+            }
+            omega = resonance.omega();
+        }
+        throw new ArithmeticException("the frequency does not settle at a distance of " + distance + " m");
+    }
+
+    /** The waves in the gap at a state. */
+    GapState gap(TargetField target, double omega, double distance) {
+        return field.at(omega).solve(target.at(omega), distance);
+    }
+}

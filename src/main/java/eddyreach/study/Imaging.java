@@ -1,0 +1,127 @@
+package eddyreach.study;
+
+import eddyreach.field.MeshField;
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Section;
+import eddyreach.materials.Material;
+import eddyreach.model.SwitchModel;
+import eddyreach.model.Target;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Samples field solutions on the grids that pictures are drawn from. */
+final class Imaging {
+
+    private static final int COLUMNS = 121;
+    private static final int ROWS = 161;
+    private static final int CURRENT_COLUMNS = 161;
+    private static final int CURRENT_ROWS = 61;
+
+    private Imaging() {}
+
+    /** The field without a target. */
+    static FieldPicture free(Situation at) {
+        SwitchModel model = at.bench().model();
+        double[] r = radii(model, 0);
+        double[] z = heights(model, 1.2 * model.faceDiameter() / 2);
+        return picture(at, "without-target", "without a target", r, z, List.of());
+    }
+
+    /** The field with a bounded target. */
+    static FieldPicture with(Situation at, Target target) {
+        SwitchModel model = at.bench().model();
+        List<Part> parts =
+                target.parts().stream().map(p -> p.shifted(at.distance())).toList();
+        double[] r = radii(model, target.outline().equivalentRadius());
+        double[] z = heights(
+                model, at.distance() + target.thickness() + Math.max(0.3 * model.faceDiameter(), target.thickness()));
+        return picture(at, target.id(), "with " + target.label(), r, z, parts);
+    }
+
+    private static double[] radii(SwitchModel model, double target) {
+        double reach = Math.max(0.75 * model.faceDiameter(), Math.min(1.15 * target, model.faceDiameter()));
+        return steps(0, reach, COLUMNS);
+    }
+
+    private static double[] heights(SwitchModel model, double top) {
+        return steps(-0.55 * model.faceDiameter(), top, ROWS);
+    }
+
+    private static double[] steps(double from, double to, int n) {
+        double[] x = new double[n];
+        for (int i = 0; i < n; i++) {
+            x[i] = from + (to - from) * i / (n - 1);
+        }
+        return x;
+    }
+
+    private static FieldPicture picture(
+            Situation at, String id, String title, double[] r, double[] z, List<Part> target) {
+        SwitchModel model = at.bench().model();
+        double[][] flux = new double[z.length][];
+        double[][] strength = new double[z.length][];
+        List<Part> parts = new ArrayList<>(model.parts());
+        parts.addAll(target);
+        for (int j = 0; j < z.length; j++) {
+            boolean below = z[j] < at.distance();
+            MeshField.Samples s = below
+                    ? at.before().sample(r, new double[] {z[j]})
+                    : at.behind().orElseThrow().sample(r, new double[] {z[j] - at.distance()});
+            flux[j] = new double[r.length];
+            strength[j] = new double[r.length];
+            for (int i = 0; i < r.length; i++) {
+                flux[j][i] = 2 * Math.PI * r[i] * s.aRe()[i];
+                double b = Math.sqrt(s.brRe()[i] * s.brRe()[i]
+                        + s.brIm()[i] * s.brIm()[i]
+                        + s.bzRe()[i] * s.bzRe()[i]
+                        + s.bzIm()[i] * s.bzIm()[i]);
+                strength[j][i] = b / (Material.MU0 * permeability(parts, r[i], z[j]));
+            }
+        }
+        return new FieldPicture(
+                id, title, r, z, flux, strength, parts, model.winding().section());
+    }
+
+    private static double permeability(List<Part> parts, double r, double z) {
+        for (Part p : parts) {
+            if (p.section().contains(r, z)) {
+                return p.material().permeability().abs();
+            }
+        }
+        return 1;
+    }
+
+    /** The eddy currents in a bounded target. */
+    static CurrentPicture currents(Situation at, Target target) {
+        double omega = at.omega();
+        double[] r = steps(0, target.outline().equivalentRadius(), CURRENT_COLUMNS);
+        Material first = target.layers().get(0).material();
+        double skin = first.skinDepth(omega, Bench.AMBIENT);
+        double[] z = steps(0, Math.min(target.thickness(), shown(skin)), CURRENT_ROWS);
+        MeshField.Samples s = at.behind().orElseThrow().sample(r, z);
+        double[][] density = new double[z.length][r.length];
+        for (int j = 0; j < z.length; j++) {
+            double sigma = conductivity(target.parts(), z[j]);
+            for (int i = 0; i < r.length; i++) {
+                int k = j * r.length + i;
+                density[j][i] = omega * sigma * Math.hypot(s.aRe()[k], s.aIm()[k]);
+            }
+        }
+        return new CurrentPicture(target.id(), target.label(), skin, r, z, density);
+    }
+
+    /** Depth worth showing: beyond six skin depths 0.25 % of the current density are left. */
+    private static double shown(double skin) {
+        return 6 * skin;
+    }
+
+    private static double conductivity(List<Part> layers, double depth) {
+        for (Part p : layers) {
+            Section s = p.section();
+            if (depth <= s.z1()) {
+                return p.material().conductivity(Bench.AMBIENT);
+            }
+        }
+        return 0;
+    }
+}
