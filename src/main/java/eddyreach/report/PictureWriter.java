@@ -34,6 +34,9 @@ public final class PictureWriter {
     /** Pixels of the PNG per unit of the sheet. */
     static final int SCALE = 2;
 
+    /** Decimals of coordinates in the SVG: a thousandth of a unit is far below what any output resolves. */
+    private static final int DECIMALS = 3;
+
     private PictureWriter() {}
 
     /** The kinds of file. */
@@ -89,6 +92,7 @@ public final class PictureWriter {
         Fonts.get();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setImageHandler(new EmbeddedPng());
+        context.setPrecision(DECIMALS);
         SVGGraphics2D g = new SvgGraphics(context);
         g.setSVGCanvasSize(new Dimension(Picture.WIDTH, Picture.HEIGHT));
         picture.draw(g);
