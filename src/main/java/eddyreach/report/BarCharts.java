@@ -49,6 +49,9 @@ final class BarCharts {
     /** Below this part of the longest bar a segment is too short for its number. */
     private static final double LABELLED_SHARE = 0.06;
 
+    /** With more bars than this there is room for one line of their names only. */
+    private static final int TWO_LINE_BARS = 11;
+
     private BarCharts() {}
 
     /** Correction factors with their numerical error, in front of the band that is usual in the trade. */
@@ -155,12 +158,14 @@ final class BarCharts {
 
     private static void arrange(CategoryPlot plot, CategoryDataset data, BarRenderer bar, String label, double end) {
         CategoryAxis names = new CategoryAxis();
-        names.setMaximumCategoryLabelWidthRatio(0.3f);
-        names.setMaximumCategoryLabelLines(2);
+        boolean crowded = data.getColumnCount() > TWO_LINE_BARS;
+        names.setMaximumCategoryLabelWidthRatio(crowded ? 0.42f : 0.32f);
+        names.setMaximumCategoryLabelLines(crowded ? 1 : 2);
         names.setLowerMargin(0.01);
         names.setUpperMargin(0.01);
         names.setCategoryMargin(0);
         Theme.style(names);
+        names.setTickLabelFont(Theme.text(crowded ? 9.5 : 10.5));
         names.setTickMarksVisible(false);
         NumberAxis values = Theme.axis(label);
         values.setRange(0, end);

@@ -39,7 +39,8 @@ record CurrentDrawing(CurrentPicture current, Optional<Target> target) implement
             h = depth * scale;
             magnification = 1;
         }
-        Rectangle2D box = new Rectangle2D.Double(area.getX() + LEFT, area.getY() + TOP, w, h);
+        Rectangle2D box = new Rectangle2D.Double(
+                area.getX() + LEFT + (area.getWidth() - LEFT - RIGHT - w) / 2, area.getY() + TOP, w, h);
         Ramp ramp = Ramp.linear(current.density());
         shade(g, box, ramp);
         lines(g, box);
@@ -89,7 +90,8 @@ record CurrentDrawing(CurrentPicture current, Optional<Target> target) implement
                 }
                 if (z < depth) {
                     String name = layer.material().name();
-                    Picture.fitted(g, Theme.text(10), name, box.getX() + 6, y + 13, box.getWidth() - 12, 0);
+                    double middle = y + Math.min(layer.thickness(), depth - z) / depth * box.getHeight() / 2;
+                    Picture.fitted(g, Theme.text(10), name, box.getX() + 6, middle + 3.5, box.getWidth() - 12, 0);
                 }
                 z += layer.thickness();
             }
@@ -100,7 +102,14 @@ record CurrentDrawing(CurrentPicture current, Optional<Target> target) implement
             g.setStroke(Theme.dashed(1.2, 7, 4));
             g.draw(new Line2D.Double(box.getX(), y, box.getMaxX(), y));
             String text = "skin depth " + Labels.length(current.skinDepth());
-            Picture.fitted(g, Theme.medium(10.5), text, box.getMaxX() - 8, y - 5, box.getWidth() / 2, 1);
+            Picture.fitted(
+                    g,
+                    Theme.medium(10.5),
+                    text,
+                    box.getMaxX() - 8,
+                    y + (y < box.getY() + 16 ? 13 : -5),
+                    box.getWidth() / 2,
+                    1);
         }
     }
 }

@@ -97,7 +97,8 @@ final class CurveCharts {
 
     private static NumberAxis distanceAxis() {
         NumberAxis axis = Theme.axis(Labels.DISTANCE);
-        axis.setLowerMargin(0.01);
+        axis.setAutoRangeStickyZero(false);
+        axis.setLowerMargin(0.012);
         axis.setUpperMargin(0.01);
         return axis;
     }

@@ -11,7 +11,6 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
@@ -62,11 +61,17 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         return range.getCount() == 0 ? 0 : (range.getMax() - range.getMin()) / LINES;
     }
 
+    /** Plain loops: streams over grids cost much on a cold machine. */
     private static DoubleSummaryStatistics range(FieldPicture field) {
-        return Arrays.stream(field.flux())
-                .flatMapToDouble(Arrays::stream)
-                .filter(Double::isFinite)
-                .summaryStatistics();
+        DoubleSummaryStatistics range = new DoubleSummaryStatistics();
+        for (double[] row : field.flux()) {
+            for (double v : row) {
+                if (Double.isFinite(v)) {
+                    range.accept(v);
+                }
+            }
+        }
+        return range;
     }
 
     @Override

@@ -36,11 +36,7 @@ public record Picture(String name, String title, String subtitle, String source,
 
     /** Draws the whole sheet, without changing anything but the graphics. */
     public void draw(Graphics2D g) {
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        quality(g);
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, WIDTH, HEIGHT);
         int width = WIDTH - 2 * MARGIN;
@@ -51,6 +47,15 @@ public record Picture(String name, String title, String subtitle, String source,
         fitted(g, Theme.text(9.5), Labels.CAUTION, MARGIN, HEIGHT - 11, width / 2.0, 0);
         fitted(g, Theme.text(9.5), source, WIDTH - MARGIN, HEIGHT - 11, width / 2.0, 1);
         content.draw(g, new Rectangle2D.Double(MARGIN - 6, 58, width + 12, HEIGHT - 58 - 28));
+    }
+
+    /** How lines and texts are drawn, and hence measured. */
+    static void quality(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
     }
 
     /**

@@ -1,6 +1,9 @@
 package eddyreach.report;
 
 import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
@@ -19,6 +22,9 @@ import org.apache.batik.svggen.ImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
 import org.w3c.dom.DOMImplementation;
 import org.w3c.dom.Document;
 
@@ -27,6 +33,9 @@ public final class PictureWriter {
 
     /** Pixels of the PNG per unit of the sheet. */
     static final int SCALE = 2;
+
+    /** Decimals of coordinates in the SVG: a thousandth of a unit is far below what any output resolves. */
+    private static final int DECIMALS = 3;
 
     private PictureWriter() {}
 
@@ -38,6 +47,27 @@ public final class PictureWriter {
         /** Ending of the file name, with the dot. */
         public String ending() {
             return this == PNG ? ".png" : ".svg";
+        }
+    }
+
+    /**
+     * Loads fonts and drawing classes by drawing a small chart in both formats. A program may do this beside its
+     * computation, to save that time when the pictures are due.
+     */
+    public static void warmUp() {
+        XYSeries series = new XYSeries("");
+        series.add(0, 0);
+        series.add(1, 1);
+        Picture picture = new Picture("warm-up", "x", "x", "x", (g, area) -> {
+            XYPlot plot = new XYPlot(
+                    new XYSeriesCollection(series), Theme.axis("x"), Theme.axis("y"), Theme.lines(new boolean[][] {
+                        {true, true}
+                    }));
+            Theme.style(plot);
+            Theme.chart(plot, true).draw(g, area);
+        });
+        for (Format format : Format.values()) {
+            bytes(picture, format);
         }
     }
 
@@ -62,7 +92,8 @@ public final class PictureWriter {
         Fonts.get();
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
         context.setImageHandler(new EmbeddedPng());
-        SVGGraphics2D g = new SVGGraphics2D(context, true);
+        context.setPrecision(DECIMALS);
+        SVGGraphics2D g = new SvgGraphics(context);
         g.setSVGCanvasSize(new Dimension(Picture.WIDTH, Picture.HEIGHT));
         picture.draw(g);
         ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 17);
@@ -74,6 +105,34 @@ public final class PictureWriter {
             throw new UncheckedIOException("cannot write " + picture.name() + " as SVG", e);
         }
         return out.toByteArray();
+    }
+
+    /** Measures text as the raster does, so that both formats are laid out alike. */
+    private static final class SvgGraphics extends SVGGraphics2D {
+
+        private final Graphics2D measure;
+
+        SvgGraphics(SVGGeneratorContext context) {
+            super(context, true);
+            measure = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+            measure.scale(SCALE, SCALE);
+            Picture.quality(measure);
+        }
+
+        private SvgGraphics(SvgGraphics g) {
+            super(g);
+            measure = g.measure;
+        }
+
+        @Override
+        public Graphics create() {
+            return new SvgGraphics(this);
+        }
+
+        @Override
+        public FontMetrics getFontMetrics(Font font) {
+            return measure.getFontMetrics(font);
+        }
     }
 
     /** Embeds rasters through our own encoder: the library's needs a codec that is not carried along. */

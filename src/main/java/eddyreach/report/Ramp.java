@@ -25,14 +25,25 @@ record Ramp(double low, double high, boolean logarithmic) {
 
     /** A logarithmic ramp of at most four decades below the largest values, the outermost half percent apart. */
     static Ramp decades(List<double[][]> grids) {
-        double[] all = grids.stream()
-                .flatMap(Arrays::stream)
-                .flatMapToDouble(Arrays::stream)
-                .filter(v -> v > 0 && Double.isFinite(v))
-                .toArray();
-        if (all.length == 0) {
+        int n = 0;
+        for (double[][] grid : grids) {
+            n += grid.length * grid[0].length;
+        }
+        double[] all = new double[n];
+        n = 0;
+        for (double[][] grid : grids) {
+            for (double[] row : grid) {
+                for (double v : row) {
+                    if (v > 0 && Double.isFinite(v)) {
+                        all[n++] = v;
+                    }
+                }
+            }
+        }
+        if (n == 0) {
             return new Ramp(0, 1, true);
         }
+        all = Arrays.copyOf(all, n);
         Arrays.sort(all);
         double high = Math.ceil(2 * Math.log10(all[(int) (0.995 * (all.length - 1))])) / 2;
         double low = Math.floor(Math.log10(all[(int) (0.005 * (all.length - 1))]));
@@ -41,11 +52,12 @@ record Ramp(double low, double high, boolean logarithmic) {
 
     /** A linear ramp from zero to the largest value. */
     static Ramp linear(double[][] grid) {
-        double high = Arrays.stream(grid)
-                .flatMapToDouble(Arrays::stream)
-                .filter(Double::isFinite)
-                .max()
-                .orElse(0);
+        double high = 0;
+        for (double[] row : grid) {
+            for (double v : row) {
+                high = Double.isFinite(v) ? Math.max(high, v) : high;
+            }
+        }
         return new Ramp(0, high > 0 ? high : 1, false);
     }
 
