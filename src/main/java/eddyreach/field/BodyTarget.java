@@ -1,13 +1,11 @@
 package eddyreach.field;
 
-import eddyreach.field.Scatterer.Frame;
 import eddyreach.geometry.Part;
 import java.util.List;
 
 /** A bounded target made of rings, its nearest point in the plane z = 0. */
 public final class BodyTarget implements TargetField {
 
-    private final List<Part> parts;
     private final FrequencyPair pair;
 
     /**
@@ -20,9 +18,8 @@ public final class BodyTarget implements TargetField {
      */
     public BodyTarget(
             List<Part> parts, WaveBasis basis, Band band, double celsius, Resolution resolution, double scale) {
-        this.parts = List.copyOf(parts);
-        Frame frame = Frame.around(parts, null, basis, -1, resolution.target(), scale, band.high(), celsius);
-        pair = FrequencyPair.solve(frame, parts, omega -> null, band, celsius);
+        Layout layout = new Layout(parts, null, basis, -1, resolution.target(), scale, band.high(), celsius);
+        pair = FrequencyPair.solve(layout, omega -> null, band, celsius);
     }
 
     @Override
@@ -48,6 +45,6 @@ public final class BodyTarget implements TargetField {
 
     /** Losses by part of such a field. */
     public List<PartLoss> losses(double omega, MeshField field) {
-        return pair.losses(field, parts, omega).subList(0, parts.size());
+        return pair.losses(field, omega);
     }
 }

@@ -1,6 +1,5 @@
 package eddyreach.field;
 
-import eddyreach.field.Scatterer.Frame;
 import eddyreach.geometry.Part;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,9 +34,13 @@ public final class DirectSolve {
             double scale) {
         List<Part> all = new ArrayList<>(parts);
         all.addAll(target);
-        Frame frame = Frame.around(all, coil, null, 1, resolution.target(), scale, omega, celsius);
-        impedance = new Scatterer(frame, all, coil, omega, celsius).impedance();
-        change = impedance.subtract(new Scatterer(frame, parts, coil, omega, celsius).impedance());
+        Layout layout = new Layout(all, coil, null, 1, resolution.target(), scale, omega, celsius);
+        // the winding, if it has losses, is the layout's last part; the target's parts stand just before it
+        Media media = Media.of(layout.parts, coil.muLoss(), omega, celsius);
+        impedance = new Scatterer(layout, media, coil, omega).impedance();
+        int active = (int) target.stream().filter(p -> p.material().hasEffect()).count();
+        int first = layout.parts.size() - active - (coil.muLoss() > 0 ? 1 : 0);
+        change = impedance.subtract(new Scatterer(layout, media.without(first, active), coil, omega).impedance());
     }
 
     /** Change of the impedance by the target, ohm. */

@@ -1,8 +1,5 @@
 package eddyreach.field;
 
-import eddyreach.field.Scatterer.Frame;
-import eddyreach.geometry.Part;
-import eddyreach.geometry.Role;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
@@ -24,14 +21,18 @@ final class FrequencyPair {
         this.high = high;
     }
 
-    /** Solves both frequencies side by side on the mesh made for the higher one. */
-    static FrequencyPair solve(
-            Frame frame, List<Part> parts, DoubleFunction<CoilRegion> coil, Band band, double celsius) {
+    /** Solves both frequencies side by side on one layout. */
+    static FrequencyPair solve(Layout layout, DoubleFunction<CoilRegion> coil, Band band, double celsius) {
         ForkJoinTask<Scatterer> first = ForkJoinTask.adapt(
-                        () -> new Scatterer(frame, parts, coil.apply(band.low()), band.low(), celsius))
+                        () -> one(layout, coil.apply(band.low()), band.low(), celsius))
                 .fork();
-        Scatterer high = new Scatterer(frame, parts, coil.apply(band.high()), band.high(), celsius);
+        Scatterer high = one(layout, coil.apply(band.high()), band.high(), celsius);
         return new FrequencyPair(first.join(), high);
+    }
+
+    private static Scatterer one(Layout layout, CoilRegion coil, double omega, double celsius) {
+        Media media = Media.of(layout.parts, coil == null ? 0 : coil.muLoss(), omega, celsius);
+        return new Scatterer(layout, media, coil, omega);
     }
 
     Scatterer low() {
@@ -45,7 +46,7 @@ final class FrequencyPair {
     /** Response matrix times square roots of the weights on both sides, row by row; real then imaginary part. */
     double[][] response(double omega) {
         double t = share(omega);
-        double[] w = low.frame().basis().w();
+        double[] w = low.layout().basis.w();
         int n = w.length;
         double[][] out = new double[2][n * n];
         for (int i = 0; i < n; i++) {
@@ -61,7 +62,7 @@ final class FrequencyPair {
     /** Emitted waves times square roots of the weights; real then imaginary part. */
     double[][] link(double omega) {
         double t = share(omega);
-        double[] w = low.frame().basis().w();
+        double[] w = low.layout().basis.w();
         double[][] out = new double[2][w.length];
         for (int i = 0; i < w.length; i++) {
             double scale = Math.sqrt(w[i]);
@@ -82,17 +83,15 @@ final class FrequencyPair {
         return low.field(waveRe, waveIm, current).mix(1 - t, high.field(waveRe, waveIm, current), t);
     }
 
-    /** Losses of a field by part: the given parts in order, then the winding. */
-    List<PartLoss> losses(MeshField field, List<Part> parts, double omega) {
-        double t = share(omega);
-        // sigma w^2 |A|^2 in w; the media differ between the frequencies only by the factor w and the winding's loss
-        Media media = low.media().mix(high.media(), t);
-        double[] r = LossIntegrals.byPart(field, low.frame().mesh(), media, parts.size() + 1, omega);
+    /** Losses of a field by part, in the order of the layout. */
+    List<PartLoss> losses(MeshField field, double omega) {
+        Media media = low.media().mix(high.media(), share(omega));
+        double[] r = LossIntegrals.byPart(field, low.layout(), media, omega);
         List<PartLoss> out = new ArrayList<>();
-        for (int p = 0; p < parts.size(); p++) {
-            out.add(new PartLoss(parts.get(p).name(), parts.get(p).role(), r[p]));
+        for (int p = 0; p < r.length; p++) {
+            out.add(new PartLoss(
+                    low.layout().parts.get(p).name(), low.layout().parts.get(p).role(), r[p]));
         }
-        out.add(new PartLoss("winding", Role.WINDING, r[parts.size()]));
         return out;
     }
 

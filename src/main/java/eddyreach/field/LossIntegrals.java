@@ -2,7 +2,6 @@ package eddyreach.field;
 
 import eddyreach.materials.Material;
 import eddyreach.mesh.Axis;
-import eddyreach.mesh.TensorMesh;
 import eddyreach.numerics.GaussLegendre;
 
 /**
@@ -19,29 +18,27 @@ final class LossIntegrals {
     private LossIntegrals() {}
 
     /**
+     * Losses of the parts of a layout.
+     *
      * @param field field of one ampere
-     * @param media what fills the mesh
-     * @param parts number of parts
+     * @param layout the problem
+     * @param media what its parts are made of
      * @param omega angular frequency, rad/s
      * @return loss resistance of each part, ohm
      */
-    static double[] byPart(MeshField field, TensorMesh mesh, Media media, int parts, double omega) {
-        double[] loss = new double[parts];
-        Axis r = mesh.r();
-        Axis z = mesh.z();
+    static double[] byPart(MeshField field, Layout layout, Media media, double omega) {
+        double[] loss = new double[layout.parts.size()];
+        Axis r = layout.mesh.r();
+        Axis z = layout.mesh.z();
         for (int ez = 0; ez < z.elements(); ez++) {
             for (int er = 0; er < r.elements(); er++) {
-                int c = ez * r.elements() + er;
-                if (media.part()[c] >= 0 && lossy(media, c)) {
-                    loss[media.part()[c]] += cell(field, r, er, z, ez, media.loss()[c], media.nuIm()[c], omega);
+                int p = layout.part[ez * r.elements() + er];
+                if (p >= 0 && (media.loss()[p] > 0 || media.nuIm()[p] > 0)) {
+                    loss[p] += cell(field, r, er, z, ez, media.loss()[p], media.nuIm()[p], omega);
                 }
             }
         }
         return loss;
-    }
-
-    private static boolean lossy(Media media, int cell) {
-        return media.loss()[cell] > 0 || media.nuIm()[cell] > 0;
     }
 
     private static double cell(

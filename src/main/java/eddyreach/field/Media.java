@@ -1,73 +1,61 @@
 package eddyreach.field;
 
 import eddyreach.geometry.Part;
-import eddyreach.geometry.Section;
+import eddyreach.geometry.Role;
 import eddyreach.materials.Material;
-import eddyreach.mesh.TensorMesh;
 import java.util.List;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * What fills each cell of a mesh: relative reluctivity 1/mu_r and w mu0 sigma.
+ * What the parts of a layout are made of at one frequency, by part.
  *
- * @param part index of the part in each cell, -1 for air
- * @param nuRe real part of 1/mu_r per cell
- * @param nuIm imaginary part of 1/mu_r per cell, positive for a lossy medium
- * @param loss w mu0 sigma per cell, 1/m2
+ * @param nuRe real part of the relative reluctivity 1/mu_r
+ * @param nuIm imaginary part of 1/mu_r, positive for a lossy medium
+ * @param loss w mu0 sigma, 1/m2
  */
-record Media(int[] part, double[] nuRe, double[] nuIm, double[] loss) {
+record Media(double[] nuRe, double[] nuIm, double[] loss) {
 
     /**
-     * @param mesh the mesh, whose cells do not cross part faces
-     * @param parts the parts; a later one wins where two share a cell
+     * @param parts the parts
+     * @param windingLoss loss part mu'' of the winding, for a part of that role
      * @param omega angular frequency, rad/s
      * @param celsius temperature
      */
-    static Media of(TensorMesh mesh, List<Part> parts, double omega, double celsius) {
-        int cells = mesh.cells();
-        int nr = mesh.r().elements();
-        int[] part = new int[cells];
-        double[] nuRe = new double[cells];
-        double[] nuIm = new double[cells];
-        double[] loss = new double[cells];
-        for (int c = 0; c < cells; c++) {
-            double r = mesh.r().middle(c % nr);
-            double z = mesh.z().middle(c / nr);
-            part[c] = -1;
-            nuRe[c] = 1;
-            for (int p = 0; p < parts.size(); p++) {
-                Section s = parts.get(p).section();
-                if (s.contains(r, z)) {
-                    part[c] = p;
-                }
-            }
-            if (part[c] >= 0) {
-                Material m = parts.get(part[c]).material();
-                Complex nu = m.permeability().reciprocal();
-                nuRe[c] = nu.getReal();
-                nuIm[c] = nu.getImaginary();
-                loss[c] = omega * Material.MU0 * m.conductivity(celsius);
-            }
+    static Media of(List<Part> parts, double windingLoss, double omega, double celsius) {
+        int n = parts.size();
+        Media media = new Media(new double[n], new double[n], new double[n]);
+        for (int p = 0; p < n; p++) {
+            Material m = parts.get(p).material();
+            Complex mu = parts.get(p).role() == Role.WINDING ? new Complex(1, -windingLoss) : m.permeability();
+            Complex nu = mu.reciprocal();
+            media.nuRe[p] = nu.getReal();
+            media.nuIm[p] = nu.getImaginary();
+            media.loss[p] = omega * Material.MU0 * m.conductivity(celsius);
         }
-        return new Media(part, nuRe, nuIm, loss);
+        return media;
     }
 
-    /** True when the cell differs from air. */
-    boolean active(int cell) {
-        return nuRe[cell] != 1 || nuIm[cell] != 0 || loss[cell] != 0;
+    /** The same with some parts replaced by air. */
+    Media without(int first, int count) {
+        Media media = new Media(nuRe.clone(), nuIm.clone(), loss.clone());
+        for (int p = first; p < first + count; p++) {
+            media.nuRe[p] = 1;
+            media.nuIm[p] = 0;
+            media.loss[p] = 0;
+        }
+        return media;
     }
 
-    /** Media between two frequencies on the same mesh: this one at t = 0, the other at t = 1. */
+    /** Media between two frequencies: this one at t = 0, the other at t = 1. */
     Media mix(Media other, double t) {
-        int n = part.length;
-        double[] re = new double[n];
-        double[] im = new double[n];
-        double[] eddy = new double[n];
-        for (int c = 0; c < n; c++) {
-            re[c] = nuRe[c] + t * (other.nuRe[c] - nuRe[c]);
-            im[c] = nuIm[c] + t * (other.nuIm[c] - nuIm[c]);
-            eddy[c] = loss[c] + t * (other.loss[c] - loss[c]);
+        return new Media(mix(nuRe, other.nuRe, t), mix(nuIm, other.nuIm, t), mix(loss, other.loss, t));
+    }
+
+    private static double[] mix(double[] a, double[] b, double t) {
+        double[] out = new double[a.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = a[i] + t * (b[i] - a[i]);
         }
-        return new Media(part, re, im, eddy);
+        return out;
     }
 }

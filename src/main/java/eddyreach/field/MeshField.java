@@ -1,7 +1,6 @@
 package eddyreach.field;
 
 import eddyreach.fem.Shape;
-import eddyreach.field.Scatterer.Frame;
 import eddyreach.mesh.Axis;
 import eddyreach.mesh.TensorMesh;
 import eddyreach.numerics.Bessel;
@@ -13,14 +12,14 @@ import eddyreach.numerics.Bessel;
  */
 public final class MeshField {
 
-    private final Frame frame;
+    private final Layout layout;
     private final double[] waveRe;
     private final double[] waveIm;
     private final double[] re;
     private final double[] im;
 
-    MeshField(Frame frame, double[] waveRe, double[] waveIm, double[] re, double[] im) {
-        this.frame = frame;
+    MeshField(Layout layout, double[] waveRe, double[] waveIm, double[] re, double[] im) {
+        this.layout = layout;
         this.waveRe = waveRe.clone();
         this.waveIm = waveIm.clone();
         this.re = re;
@@ -47,7 +46,7 @@ public final class MeshField {
     /** This field times a plus another one times b, on the same mesh. */
     MeshField mix(double a, MeshField other, double b) {
         return new MeshField(
-                frame,
+                layout,
                 mix(waveRe, a, other.waveRe, b),
                 mix(waveIm, a, other.waveIm, b),
                 mix(re, a, other.re, b),
@@ -99,7 +98,7 @@ public final class MeshField {
     }
 
     private void addScattered(double[] r, double[] z, Samples s) {
-        TensorMesh mesh = frame.mesh();
+        TensorMesh mesh = layout.mesh;
         Foot[] feet = new Foot[r.length];
         for (int i = 0; i < r.length; i++) {
             feet[i] = Foot.at(mesh.r(), r[i]);
@@ -139,13 +138,13 @@ public final class MeshField {
     }
 
     private void addWaves(double[] r, double[] z, Samples s) {
-        WaveBasis basis = frame.basis();
+        WaveBasis basis = layout.basis;
         if (basis == null) {
             return;
         }
         for (int q = 0; q < basis.size(); q++) {
             double k = basis.k()[q];
-            double slope = frame.direction() * k;
+            double slope = layout.direction * k;
             double[] j1 = new double[r.length];
             double[] j0 = new double[r.length];
             for (int i = 0; i < r.length; i++) {

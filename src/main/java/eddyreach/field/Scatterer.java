@@ -1,15 +1,7 @@
 package eddyreach.field;
 
-import eddyreach.geometry.Part;
-import eddyreach.geometry.Role;
 import eddyreach.linalg.FrontalFactor;
-import eddyreach.linalg.FrontalPlan;
 import eddyreach.materials.Material;
-import eddyreach.mesh.MeshMaker;
-import eddyreach.mesh.MeshMaker.Fineness;
-import eddyreach.mesh.TensorMesh;
-import java.util.ArrayList;
-import java.util.List;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -23,7 +15,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 final class Scatterer {
 
-    private final Frame frame;
+    private final Layout layout;
     private final Media media;
     private final double omega;
     private final FrontalFactor factor;
@@ -34,48 +26,19 @@ final class Scatterer {
     private final Complex impedance;
 
     /**
-     * What does not depend on the frequency: the mesh and the order of elimination.
+     * Solves.
      *
-     * @param mesh the mesh
-     * @param basis incoming waves, null for none
-     * @param direction +1 for a switch, -1 for a target
+     * @param layout the problem without its frequency
+     * @param media what its parts are made of at this frequency
+     * @param coil the winding, null for none
+     * @param omega angular frequency, rad/s
      */
-    record Frame(TensorMesh mesh, WaveBasis basis, int direction) {
-
-        static Frame around(
-                List<Part> parts,
-                CoilRegion coil,
-                WaveBasis basis,
-                int direction,
-                Fineness fine,
-                double scale,
-                double omega,
-                double celsius) {
-            MeshMaker maker = new MeshMaker(fine, scale);
-            for (Part p : parts) {
-                if (p.material().hasEffect()) {
-                    maker.add(p.section(), p.material().skinDepth(omega, celsius));
-                }
-            }
-            if (coil != null) {
-                maker.addSmooth(coil.section());
-            }
-            return new Frame(maker.build(), basis, direction);
-        }
-    }
-
-    Scatterer(Frame frame, List<Part> parts, CoilRegion coil, double omega, double celsius) {
-        this.frame = frame;
+    Scatterer(Layout layout, Media media, CoilRegion coil, double omega) {
+        this.layout = layout;
+        this.media = media;
         this.omega = omega;
-        List<Part> all = new ArrayList<>(parts);
-        if (coil != null && coil.muLoss() > 0) {
-            all.add(windingPart(coil));
-        }
-        media = Media.of(frame.mesh(), all, omega, celsius);
-        EddySystem system = new EddySystem(frame.mesh(), media, frame.basis(), frame.direction(), coil);
-        factor = new FrontalFactor(
-                new FrontalPlan(frame.mesh().dissection(system.keptCount()), system.elements()), system);
-        int n = frame.basis() == null ? 0 : frame.basis().size();
+        factor = new FrontalFactor(layout.plan, new EddySystem(layout, media, coil == null ? 0 : coil.density()));
+        int n = layout.waveCount();
         double[][] cr = factor.schurRe();
         double[][] ci = factor.schurIm();
         responseRe = new double[n][n];
@@ -83,7 +46,7 @@ final class Scatterer {
         linkRe = new double[n];
         linkIm = new double[n];
         if (n > 0) {
-            double[][][] direct = WaveProducts.scattering(frame.basis(), frame.direction(), all, omega, celsius);
+            double[][][] direct = WaveProducts.scattering(layout.basis, layout.direction, layout.parts, media);
             for (int i = 0; i < n; i++) {
                 for (int j = 0; j < n; j++) {
                     responseRe[i][j] = -0.5 * (direct[0][i][j] + cr[i][j]);
@@ -95,7 +58,7 @@ final class Scatterer {
             impedance = Complex.ZERO;
         } else {
             impedance = new Complex(ci[n][n], -cr[n][n]).multiply(2 * Math.PI * Material.MU0 * omega);
-            double[] free = n == 0 ? new double[0] : WaveProducts.linkage(frame.basis(), frame.direction(), coil);
+            double[] free = n == 0 ? new double[0] : WaveProducts.linkage(layout.basis, layout.direction, coil);
             for (int i = 0; i < n; i++) {
                 linkRe[i] = Material.MU0 / 2 * (free[i] + cr[n][i]);
                 linkIm[i] = Material.MU0 / 2 * ci[n][i];
@@ -103,17 +66,12 @@ final class Scatterer {
         }
     }
 
-    private static Part windingPart(CoilRegion coil) {
-        Material wires = new Material("winding", "winding", 0, 0, 1, coil.muLoss(), "proximity effect");
-        return new Part("winding", Role.WINDING, coil.section(), wires);
-    }
-
     double omega() {
         return omega;
     }
 
-    Frame frame() {
-        return frame;
+    Layout layout() {
+        return layout;
     }
 
     Media media() {
@@ -147,7 +105,7 @@ final class Scatterer {
 
     /** Number of unknowns. */
     int unknowns() {
-        return frame.mesh().unknowns();
+        return layout.mesh.unknowns();
     }
 
     /**
@@ -167,6 +125,6 @@ final class Scatterer {
             y[0][n] = -Material.MU0 * current;
         }
         double[][] x = factor.extend(y);
-        return new MeshField(frame, waveRe, waveIm, x[0], x[1]);
+        return new MeshField(layout, waveRe, waveIm, x[0], x[1]);
     }
 }

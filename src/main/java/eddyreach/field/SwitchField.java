@@ -1,6 +1,5 @@
 package eddyreach.field;
 
-import eddyreach.field.Scatterer.Frame;
 import eddyreach.geometry.Part;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -9,7 +8,6 @@ import org.apache.commons.math3.complex.Complex;
 /** The switch's side of the gap: its operator S, the waves s its coil emits and its impedance, over a band of frequencies. */
 public final class SwitchField {
 
-    private final List<Part> parts;
     private final WaveBasis basis;
     private final FrequencyPair pair;
 
@@ -30,11 +28,10 @@ public final class SwitchField {
             double celsius,
             Resolution resolution,
             double scale) {
-        this.parts = List.copyOf(parts);
         this.basis = basis;
-        Frame frame =
-                Frame.around(parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
-        pair = FrequencyPair.solve(frame, parts, coil, band, celsius);
+        Layout layout =
+                new Layout(parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
+        pair = FrequencyPair.solve(layout, coil, band, celsius);
     }
 
     /** Impedance without a target, ohm, without the winding's own resistance but with its proximity loss. */
@@ -67,8 +64,8 @@ public final class SwitchField {
         return pair.field(omega, new double[basis.size()], new double[basis.size()], 1);
     }
 
-    /** Losses by part of such a field, the winding's proximity loss last. */
+    /** Losses by part of such a field, parts without effect left out, the winding's proximity loss last. */
     public List<PartLoss> losses(double omega, MeshField field) {
-        return pair.losses(field, parts, omega);
+        return pair.losses(field, omega);
     }
 }

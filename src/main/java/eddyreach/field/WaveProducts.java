@@ -2,11 +2,9 @@ package eddyreach.field;
 
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
-import eddyreach.materials.Material;
 import eddyreach.numerics.Bessel;
 import eddyreach.numerics.GaussLegendre;
 import java.util.List;
-import org.apache.commons.math3.complex.Complex;
 
 /** Integrals over whole parts and windows of the incoming waves u = J1(kr) exp(dkz): exact in z, Gauss-Legendre in r. */
 final class WaveProducts {
@@ -18,18 +16,15 @@ final class WaveProducts {
      *
      * @return {@code [2][size][size]}: real and imaginary part, symmetric
      */
-    static double[][][] scattering(WaveBasis basis, int direction, List<Part> parts, double omega, double celsius) {
+    static double[][][] scattering(WaveBasis basis, int direction, List<Part> parts, Media media) {
         int n = basis.size();
         double[][][] out = new double[2][n][n];
         double[] k = basis.k();
-        for (Part part : parts) {
-            Material m = part.material();
-            if (!m.hasEffect()) {
-                continue;
-            }
-            Section s = part.section();
-            Complex nu = m.permeability().reciprocal().subtract(1);
-            double loss = omega * Material.MU0 * m.conductivity(celsius);
+        for (int p = 0; p < parts.size(); p++) {
+            Section s = parts.get(p).section();
+            double nuRe = media.nuRe()[p] - 1;
+            double nuIm = media.nuIm()[p];
+            double loss = media.loss()[p];
             double[][] mass = new double[n][n];
             double[][] curl = new double[n][n];
             radialProducts(basis, s, mass, curl);
@@ -38,8 +33,8 @@ final class WaveProducts {
                     double z = axial(direction * (k[i] + k[j]), s.z0(), s.z1());
                     double c = k[i] * k[j] * (mass[i][j] + curl[i][j]) * z;
                     double a = mass[i][j] * z;
-                    out[0][i][j] += nu.getReal() * c;
-                    out[1][i][j] += nu.getImaginary() * c + loss * a;
+                    out[0][i][j] += nuRe * c;
+                    out[1][i][j] += nuIm * c + loss * a;
                 }
             }
         }

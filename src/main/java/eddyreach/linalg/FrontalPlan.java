@@ -24,7 +24,6 @@ public final class FrontalPlan {
     final int[] kept;
     final int[] roots;
     final int[][] rootToKept;
-    private final int largestElement;
 
     /**
      * @param tree order of elimination
@@ -66,7 +65,6 @@ public final class FrontalPlan {
         }
         int[] mark = new int[unknowns];
         int[] local = new int[unknowns];
-        int largest = 0;
         for (int v = 0; v < nodes; v++) {
             rows[v] = front(v, tree.own()[v], elements, position, byPosition, mark);
             ownCount[v] = tree.own()[v].length;
@@ -75,7 +73,6 @@ public final class FrontalPlan {
             }
             for (int e : elementsOf[v]) {
                 elementRows[e] = Arrays.stream(elements[e]).map(u -> local[u]).toArray();
-                largest = Math.max(largest, elements[e].length);
             }
             for (int c : children[v]) {
                 toParent[c] = borderIn(c, local, rows[v]);
@@ -87,7 +84,6 @@ public final class FrontalPlan {
         }
         roots = rootList.stream().mapToInt(Integer::intValue).toArray();
         rootToKept = rootMap.toArray(new int[0][]);
-        largestElement = largest;
     }
 
     private static int[][] childrenOf(SeparatorTree tree) {
@@ -196,11 +192,6 @@ public final class FrontalPlan {
     /** Number of unknowns, the kept ones included. */
     public int unknowns() {
         return unknowns;
-    }
-
-    /** Longest list of unknowns among the elements. */
-    int largestElement() {
-        return largestElement;
     }
 
     /** Number of complex numbers that the factor will hold. */
