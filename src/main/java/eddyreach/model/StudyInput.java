@@ -59,6 +59,24 @@ public record StudyInput(
         usualFactors = Map.copyOf(usualFactors);
     }
 
+    /** The same study without field pictures. */
+    public StudyInput withoutFieldPictures() {
+        return new StudyInput(
+                id,
+                name,
+                note,
+                kind,
+                switchModel,
+                standard,
+                targets,
+                usualFactors,
+                firstDistance,
+                lastDistance,
+                points,
+                accuracy,
+                false);
+    }
+
     /** Numerical error of a distance that is accepted unless a study says otherwise: 0.02 mm at M18, in proportion to the size; m. */
     public static double defaultAccuracy(SwitchModel model) {
         return 0.02e-3 * model.faceDiameter() / 18e-3;

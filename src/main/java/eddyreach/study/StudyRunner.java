@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Runs studies of the kinds {@code approach} and {@code materials}. */
 public final class StudyRunner {
@@ -26,6 +27,7 @@ public final class StudyRunner {
     private final Bench coarse;
     private final Trim trim;
     private final Approach approach;
+    private final Progress progress;
 
     /** All targets, the standard target first and only once. */
     private static List<Target> standardFirst(StudyInput study) {
@@ -42,9 +44,11 @@ public final class StudyRunner {
         return a.layers().equals(b.layers()) && a.outline().equals(b.outline());
     }
 
-    private StudyRunner(StudyInput study) {
+    private StudyRunner(StudyInput study, Progress progress) {
         this.study = study;
+        this.progress = progress;
         targets = standardFirst(study);
+        progress.at("field of the switch", 0, 1);
         ForkJoinTask<Bench> rough = ForkJoinTask.adapt(() -> new Bench(study.switchModel(), Resolution.COARSE))
                 .fork();
         fine = new Bench(study.switchModel(), Resolution.FINE);
@@ -59,7 +63,16 @@ public final class StudyRunner {
      * @throws ArithmeticException if a computation fails its own checks
      */
     public static StudyResult run(StudyInput study) {
-        return new StudyRunner(study).result();
+        return run(study, Progress.NONE);
+    }
+
+    /**
+     * Runs a study and tells how far it is.
+     *
+     * @throws ArithmeticException if a computation fails its own checks
+     */
+    public static StudyResult run(StudyInput study, Progress progress) {
+        return new StudyRunner(study, progress).result();
     }
 
     private Trim trim(Bench bench) {
@@ -72,9 +85,16 @@ public final class StudyRunner {
 
     private StudyResult result() {
         List<ForkJoinTask<Found>> tasks = new ArrayList<>();
+        progress.at("targets", 0, targets.size());
+        AtomicInteger done = new AtomicInteger();
         for (int i = 0; i < targets.size(); i++) {
             int index = i;
-            tasks.add(ForkJoinTask.adapt(() -> one(index)).fork());
+            tasks.add(ForkJoinTask.adapt(() -> {
+                        Found found = one(index);
+                        progress.at("targets", done.incrementAndGet(), targets.size());
+                        return found;
+                    })
+                    .fork());
         }
         Situation free = Situation.free(fine);
         LossBudget freeBudget = Budgets.of(free, null);

@@ -1,0 +1,72 @@
+package eddyreach.cli;
+
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program without a command: runs the shown study. */
+@Command(
+        name = "eddyreach",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "Computes the sensing field of inductive proximity switches and how metal damps it: will this switch see"
+                    + " this part, from how far, and why.",
+            "Without a command it runs the study m18-derating."
+        },
+        commandListHeading = "%nCommands:%n",
+        footer = {
+            "",
+            "Examples:",
+            "  eddyreach list",
+            "  eddyreach run m18-derating",
+            "  eddyreach ask --switch p14-reference --material aluminium --thickness 10um",
+            "  eddyreach check my-switch.yaml",
+            "where eddyreach stands for: java -jar eddyreach-VERSION.jar",
+            "",
+            "Exit code: 0 done; 1 a computation failed or a file could not be written;",
+            "2 wrong input or usage, then nothing was run or written."
+        })
+final class Eddyreach implements Callable<Integer> {
+
+    private final RunCommand run;
+
+    @Option(
+            names = "--trace",
+            scope = ScopeType.INHERIT,
+            description = "after an error also show where in the program it happened")
+    private boolean trace;
+
+    private Eddyreach(RunCommand run) {
+        this.run = run;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        run.runShown();
+        return ExitCode.DONE;
+    }
+
+    /** Runs the program and returns its exit code. */
+    static int execute(Terminal terminal, String... args) {
+        RunCommand run = new RunCommand(terminal);
+        Eddyreach root = new Eddyreach(run);
+        CommandLine line = new CommandLine(root)
+                .addSubcommand(run)
+                .setOut(terminal.out())
+                .setErr(terminal.err())
+                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.AUTO : Ansi.OFF))
+                .setUsageHelpWidth(80)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Failures::usage)
+                .setExecutionExceptionHandler(
+                        (e, command, parsed) -> Failures.execution(e, terminal.err(), root.trace));
+        return line.execute(args);
+    }
+}

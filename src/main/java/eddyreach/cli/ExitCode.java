@@ -1,0 +1,16 @@
+package eddyreach.cli;
+
+/** What the program returns to its caller. */
+final class ExitCode {
+
+    /** Done. */
+    static final int DONE = 0;
+
+    /** Ran, but a computation failed or a file could not be written. */
+    static final int FAILED = 1;
+
+    /** Wrong input or usage; nothing was run or written. */
+    static final int BAD_INPUT = 2;
+
+    private ExitCode() {}
+}

@@ -1,0 +1,61 @@
+package eddyreach.cli;
+
+import eddyreach.model.InputException;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import picocli.CommandLine;
+
+/** Turns everything that can go wrong into sentences and an exit code. */
+final class Failures {
+
+    private Failures() {}
+
+    /** Wrong usage: what is wrong, what was perhaps meant, where the help is. */
+    static int usage(CommandLine.ParameterException e, String[] args) {
+        CommandLine command = e.getCommandLine();
+        PrintWriter err = command.getErr();
+        err.println(e.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+        err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+        err.flush();
+        return ExitCode.BAD_INPUT;
+    }
+
+    /**
+     * An exception that ended a command. Only an {@link InputException} is the input's fault; what was not foreseen is
+     * called an internal error.
+     */
+    static int execution(Exception e, PrintWriter err, boolean trace) {
+        int code = ExitCode.FAILED;
+        if (e instanceof InputException input) {
+            code = ExitCode.BAD_INPUT;
+            err.println(input.getMessage());
+            int n = input.problems().size();
+            err.println((n == 1 ? "1 error" : n + " errors") + "; nothing was run.");
+        } else if (e instanceof ArithmeticException) {
+            err.println("The computation failed: " + e.getMessage());
+        } else if (e instanceof IOException io) {
+            err.println(sentence(io));
+        } else if (e instanceof UncheckedIOException io) {
+            err.println(sentence(io.getCause()));
+        } else {
+            err.println("Internal error, a mistake in the program and not in the input: " + e);
+            err.println("The option --trace shows where it happened.");
+        }
+        if (trace) {
+            e.printStackTrace(err);
+        }
+        err.flush();
+        return code;
+    }
+
+    private static String sentence(IOException e) {
+        String why = e instanceof AccessDeniedException
+                ? ": no permission"
+                : e instanceof FileAlreadyExistsException ? ": a file of this name is in the way" : "";
+        return "Cannot read or write: " + e.getMessage() + why;
+    }
+}

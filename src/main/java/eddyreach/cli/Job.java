@@ -1,0 +1,79 @@
+package eddyreach.cli;
+
+import eddyreach.model.StudyInput;
+import eddyreach.report.PictureWriter;
+import eddyreach.report.ResultFiles;
+import eddyreach.report.TextReport;
+import eddyreach.study.Progress;
+import eddyreach.study.StudyResult;
+import eddyreach.study.StudyRunner;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Runs one study, writes its files and reports. */
+final class Job {
+
+    private static final String INDENT = "  ";
+
+    private final Terminal terminal;
+    private final boolean quiet;
+
+    Job(Terminal terminal, boolean quiet) {
+        this.terminal = terminal;
+        this.quiet = quiet;
+    }
+
+    /**
+     * Does all of it.
+     *
+     * @param folder where to write the files; none are written without
+     * @throws IOException when a file cannot be written
+     */
+    void run(StudyInput study, Optional<Path> folder, Set<PictureWriter.Format> formats) throws IOException {
+        StudyResult result = compute(study);
+        List<Path> files = List.of();
+        if (folder.isPresent()) {
+            files = ResultFiles.write(result, folder.get(), formats);
+        }
+        if (!quiet) {
+            terminal.out().print(TextReport.of(result, folder, terminal.interactive()));
+            if (!formats.isEmpty() && !files.isEmpty()) {
+                listPictures(files, formats);
+            }
+            terminal.out().flush();
+        }
+    }
+
+    private StudyResult compute(StudyInput study) {
+        if (quiet || !terminal.interactive()) {
+            return StudyRunner.run(study, Progress.NONE);
+        }
+        ProgressLine line = new ProgressLine(terminal.err(), study.id());
+        try {
+            return StudyRunner.run(study, line);
+        } finally {
+            line.clear();
+        }
+    }
+
+    private void listPictures(List<Path> files, Set<PictureWriter.Format> formats) {
+        List<String> names = files.stream()
+                .map(f -> f.getFileName().toString())
+                .filter(n -> formats.stream().anyMatch(f -> n.endsWith(f.ending())))
+                .toList();
+        terminal.out().println();
+        terminal.out().println("Pictures, in " + files.get(0).getParent() + ":");
+        StringBuilder line = new StringBuilder(INDENT);
+        for (String name : names) {
+            if (line.length() > INDENT.length() && line.length() + name.length() > TextReport.WIDTH) {
+                terminal.out().println(line.toString().stripTrailing());
+                line.setLength(INDENT.length());
+            }
+            line.append(name).append(INDENT);
+        }
+        terminal.out().println(line.toString().stripTrailing());
+    }
+}

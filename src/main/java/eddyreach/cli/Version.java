@@ -1,0 +1,13 @@
+package eddyreach.cli;
+
+import picocli.CommandLine.IVersionProvider;
+
+/** The version from the jar's manifest. */
+final class Version implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+        String version = Version.class.getPackage().getImplementationVersion();
+        return new String[] {"Eddyreach " + (version == null ? "(not packaged)" : version)};
+    }
+}

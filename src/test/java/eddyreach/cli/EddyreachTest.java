@@ -1,0 +1,70 @@
+package eddyreach.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EddyreachTest {
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "run"})
+    void helpFitsTheTerminalAndShowsExamples(String command) {
+        Session s = Session.in(folder, (command + " --help").strip().split(" "));
+        assertThat(s.code()).isZero();
+        assertThat(s.err()).isEmpty();
+        assertThat(s.out()).startsWith(("Usage: eddyreach " + command).strip()).contains("\nExamples:\n  eddyreach ");
+        assertThat(s.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void version() {
+        assertThat(Session.in(folder, "--version")).isEqualTo(new Session(0, "Eddyreach (not packaged)\n", ""));
+    }
+
+    @Test
+    void wrongUsageNamesWhatIsWrongAndWhatWasMeant() {
+        assertThat(Session.in(folder, "runn"))
+                .isEqualTo(
+                        new Session(
+                                2,
+                                "",
+                                "Unmatched argument at index 0: 'runn'\nDid you mean: eddyreach run?\nTry: eddyreach --help\n"));
+        assertThat(Session.in(folder, "run"))
+                .isEqualTo(new Session(2, "", "Missing required parameter: 'STUDY'\nTry: eddyreach run --help\n"));
+        assertThat(Session.in(folder, "run", "m18-derating", "--formats", "gif"))
+                .isEqualTo(new Session(
+                        2,
+                        "",
+                        "Invalid value for option '--formats' (FORMAT): expected one of [PNG, SVG]"
+                                + " (case-insensitive) but was 'gif'\nTry: eddyreach run --help\n"));
+        assertThat(Session.in(folder, "run", "m18-derating", "--formats", "svg", "--no-pictures"))
+                .isEqualTo(new Session(
+                        2, "", "--no-pictures and --formats exclude each other\nTry: eddyreach run --help\n"));
+    }
+
+    @Test
+    void onlyWrongInputIsCalledWrongInput() {
+        StringWriter text = new StringWriter();
+        PrintWriter err = new PrintWriter(text);
+        assertThat(Failures.execution(new ArithmeticException("the tank does not resonate"), err, false))
+                .isEqualTo(1);
+        assertThat(Failures.execution(new IllegalArgumentException("radius"), err, false))
+                .isEqualTo(1);
+        assertThat(text.toString().replace(System.lineSeparator(), "\n")).isEqualTo("""
+                The computation failed: the tank does not resonate
+                Internal error, a mistake in the program and not in the input: java.lang.IllegalArgumentException: radius
+                The option --trace shows where it happened.
+                """);
+        Failures.execution(new IllegalArgumentException("radius"), err, true);
+        assertThat(text.toString()).contains("at eddyreach.cli.EddyreachTest.onlyWrongInput");
+    }
+}
