@@ -19,7 +19,7 @@ public final class BodyTarget implements TargetField {
     public BodyTarget(
             List<Part> parts, WaveBasis basis, Band band, double celsius, Resolution resolution, double scale) {
         Layout layout = new Layout(parts, null, basis, -1, resolution.target(), scale, band.high(), celsius);
-        pair = FrequencyPair.solve(layout, omega -> null, band, celsius);
+        pair = FrequencyPair.solve(layout, omega -> null, band, celsius, resolution.fields());
     }
 
     @Override

@@ -37,10 +37,11 @@ public final class DirectSolve {
         Layout layout = new Layout(all, coil, null, 1, resolution.target(), scale, omega, celsius);
         // the winding, if it has losses, is the layout's last part; the target's parts stand just before it
         Media media = Media.of(layout.parts, coil.muLoss(), omega, celsius);
-        impedance = new Scatterer(layout, media, coil, omega).impedance();
+        impedance = new Scatterer(layout, media, coil, omega, false).impedance();
         int active = (int) target.stream().filter(p -> p.material().hasEffect()).count();
         int first = layout.parts.size() - active - (coil.muLoss() > 0 ? 1 : 0);
-        change = impedance.subtract(new Scatterer(layout, media.without(first, active), coil, omega).impedance());
+        change =
+                impedance.subtract(new Scatterer(layout, media.without(first, active), coil, omega, false).impedance());
     }
 
     /** Change of the impedance by the target, ohm. */

@@ -22,17 +22,18 @@ final class FrequencyPair {
     }
 
     /** Solves both frequencies side by side on one layout. */
-    static FrequencyPair solve(Layout layout, DoubleFunction<CoilRegion> coil, Band band, double celsius) {
+    static FrequencyPair solve(
+            Layout layout, DoubleFunction<CoilRegion> coil, Band band, double celsius, boolean fields) {
         ForkJoinTask<Scatterer> first = ForkJoinTask.adapt(
-                        () -> one(layout, coil.apply(band.low()), band.low(), celsius))
+                        () -> one(layout, coil.apply(band.low()), band.low(), celsius, fields))
                 .fork();
-        Scatterer high = one(layout, coil.apply(band.high()), band.high(), celsius);
+        Scatterer high = one(layout, coil.apply(band.high()), band.high(), celsius, fields);
         return new FrequencyPair(first.join(), high);
     }
 
-    private static Scatterer one(Layout layout, CoilRegion coil, double omega, double celsius) {
+    private static Scatterer one(Layout layout, CoilRegion coil, double omega, double celsius, boolean fields) {
         Media media = Media.of(layout.parts, coil == null ? 0 : coil.muLoss(), omega, celsius);
-        return new Scatterer(layout, media, coil, omega);
+        return new Scatterer(layout, media, coil, omega, fields);
     }
 
     Scatterer low() {

@@ -1,10 +1,10 @@
 package eddyreach.field;
 
+import eddyreach.linalg.SmallGeneral;
 import eddyreach.linalg.SmallSymmetric;
 import eddyreach.materials.Material;
+import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
-import org.ejml.data.ZMatrixRMaj;
-import org.ejml.dense.row.CommonOps_ZDRM;
 
 /**
  * Switch and target joined over the air gap at one frequency: no field problem is solved for a distance any more.
@@ -25,6 +25,9 @@ public final class Join {
     private final double[] linkRe;
     private final double[] linkIm;
     private final SmallSymmetric solver;
+    private final SmallGeneral general;
+    private final double[][] sColumnRe;
+    private final double[][] sColumnIm;
     private final double[] rootRe;
     private final double[] rootIm;
     private final double[] yRe;
@@ -39,6 +42,14 @@ public final class Join {
         linkRe = link[0];
         linkIm = link[1];
         solver = new SmallSymmetric(n);
+        general = new SmallGeneral(n);
+        sColumnRe = new double[n][];
+        sColumnIm = new double[n][];
+        for (int k = 0; k < n; k++) {
+            // S is symmetric: its rows are its columns
+            sColumnRe[k] = Arrays.copyOfRange(sRe, k * n, (k + 1) * n);
+            sColumnIm[k] = Arrays.copyOfRange(sIm, k * n, (k + 1) * n);
+        }
         rootRe = new double[n];
         rootIm = new double[n];
         yRe = new double[n];
@@ -118,58 +129,66 @@ public final class Join {
         for (int i = 0; i < n; i++) {
             decay[i] = Math.exp(-basis.k()[i] * gap);
         }
-        ZMatrixRMaj t = shifted(target, decay);
-        ZMatrixRMaj s = new ZMatrixRMaj(n, n);
-        ZMatrixRMaj link = new ZMatrixRMaj(n, 1);
-        for (int i = 0; i < n; i++) {
-            link.set(i, 0, linkRe[i], linkIm[i]);
-            for (int j = 0; j < n; j++) {
-                s.set(i, j, -sRe[i * n + j], -sIm[i * n + j]);
-            }
-        }
-        ZMatrixRMaj system = new ZMatrixRMaj(n, n);
-        CommonOps_ZDRM.mult(s, t, system);
-        for (int i = 0; i < n; i++) {
-            system.set(i, i, system.getReal(i, i) + 1, system.getImag(i, i));
-        }
-        ZMatrixRMaj c = new ZMatrixRMaj(n, 1);
-        if (!CommonOps_ZDRM.solve(system, link, c)) {
-            throw new ArithmeticException("the join over a gap of " + gap + " m is singular at w = " + omega);
-        }
-        ZMatrixRMaj a = new ZMatrixRMaj(n, 1);
-        CommonOps_ZDRM.mult(t, c, a);
+        double[][] t =
+                target instanceof Reflection.Full full ? new double[][] {full.re(), full.im()} : expanded(target);
+        fill(t[0], t[1], decay);
+        double[] cr = linkRe.clone();
+        double[] ci = linkIm.clone();
+        general.solve(cr, ci);
         double zr = 0;
         double zi = 0;
         double[][] waves = new double[4][n];
         for (int i = 0; i < n; i++) {
             double w = Math.sqrt(basis.w()[i]);
-            double ar = a.getReal(i, 0);
-            double ai = a.getImag(i, 0);
+            double ar = 0;
+            double ai = 0;
+            for (int j = 0; j < n; j++) {
+                double e = decay[i] * decay[j];
+                ar += e * (t[0][i * n + j] * cr[j] - t[1][i * n + j] * ci[j]);
+                ai += e * (t[0][i * n + j] * ci[j] + t[1][i * n + j] * cr[j]);
+            }
             zr += linkRe[i] * ar - linkIm[i] * ai;
             zi += linkRe[i] * ai + linkIm[i] * ar;
             waves[0][i] = w * ar;
             waves[1][i] = w * ai;
-            waves[2][i] = w * decay[i] * c.getReal(i, 0);
-            waves[3][i] = w * decay[i] * c.getImag(i, 0);
+            waves[2][i] = w * decay[i] * cr[i];
+            waves[3][i] = w * decay[i] * ci[i];
         }
         return new GapState(scaled(zr, zi), waves[0], waves[1], waves[2], waves[3]);
     }
 
-    private ZMatrixRMaj shifted(Reflection target, double[] decay) {
-        ZMatrixRMaj t = new ZMatrixRMaj(n, n);
+    private double[][] expanded(Reflection target) {
+        double[][] t = new double[2][n * n];
         if (target instanceof Reflection.Diagonal d) {
             for (int i = 0; i < n; i++) {
-                double e = decay[i] * decay[i];
-                t.set(i, i, e * d.re()[i], e * d.im()[i]);
-            }
-        } else if (target instanceof Reflection.Full f) {
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    double e = decay[i] * decay[j];
-                    t.set(i, j, e * f.re()[i * n + j], e * f.im()[i * n + j]);
-                }
+                t[0][i * (n + 1)] = d.re()[i];
+                t[1][i * (n + 1)] = d.im()[i];
             }
         }
         return t;
+    }
+
+    /** Puts I - S' E T' E into the solver's columns. */
+    private void fill(double[] tRe, double[] tIm, double[] decay) {
+        for (int j = 0; j < n; j++) {
+            double[] cr = general.columnRe(j);
+            double[] ci = general.columnIm(j);
+            Arrays.fill(cr, 0);
+            Arrays.fill(ci, 0);
+            cr[j] = 1;
+            for (int k = 0; k < n; k++) {
+                double e = decay[j] * decay[k];
+                double wr = e * tRe[j * n + k];
+                double wi = e * tIm[j * n + k];
+                subtract(cr, ci, sColumnRe[k], sColumnIm[k], wr, wi);
+            }
+        }
+    }
+
+    private static void subtract(double[] cr, double[] ci, double[] ar, double[] ai, double wr, double wi) {
+        for (int i = 0; i < cr.length; i++) {
+            cr[i] = Math.fma(ai[i], wi, Math.fma(-ar[i], wr, cr[i]));
+            ci[i] = Math.fma(-ai[i], wr, Math.fma(-ar[i], wi, ci[i]));
+        }
     }
 }

@@ -32,12 +32,14 @@ final class Scatterer {
      * @param media what its parts are made of at this frequency
      * @param coil the winding, null for none
      * @param omega angular frequency, rad/s
+     * @param fields whether fields will be asked for, which takes the memory of the factor
      */
-    Scatterer(Layout layout, Media media, CoilRegion coil, double omega) {
+    Scatterer(Layout layout, Media media, CoilRegion coil, double omega, boolean fields) {
         this.layout = layout;
         this.media = media;
         this.omega = omega;
-        factor = new FrontalFactor(layout.plan, new EddySystem(layout, media, coil == null ? 0 : coil.density()));
+        factor = new FrontalFactor(
+                layout.plan, new EddySystem(layout, media, coil == null ? 0 : coil.density()), fields);
         int n = layout.waveCount();
         double[][] cr = factor.schurRe();
         double[][] ci = factor.schurIm();

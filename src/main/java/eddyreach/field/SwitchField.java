@@ -31,7 +31,7 @@ public final class SwitchField {
         this.basis = basis;
         Layout layout =
                 new Layout(parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
-        pair = FrequencyPair.solve(layout, coil, band, celsius);
+        pair = FrequencyPair.solve(layout, coil, band, celsius, resolution.fields());
     }
 
     /** Impedance without a target, ohm, without the winding's own resistance but with its proximity loss. */

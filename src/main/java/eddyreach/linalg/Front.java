@@ -16,14 +16,28 @@ final class Front {
     /** Columns eliminated before the rest is updated: keeps them in the cache. */
     private static final int PANEL = 24;
 
+    /** Order. */
     final int n;
+
+    /** Real parts: column j holds its rows n - 1 down to j, so that one index means the same row in all columns. */
     final double[][] re;
+
+    /** Imaginary parts in the same order. */
     final double[][] im;
 
     Front(int n) {
         this.n = n;
-        re = new double[n][n];
-        im = new double[n][n];
+        re = new double[n][];
+        im = new double[n][];
+        for (int j = 0; j < n; j++) {
+            re[j] = new double[n - j];
+            im[j] = new double[n - j];
+        }
+    }
+
+    /** Place of row i within any column. */
+    int at(int row) {
+        return n - 1 - row;
     }
 
     /**
@@ -37,8 +51,8 @@ final class Front {
             int p1 = Math.min(m, p0 + PANEL);
             for (int j = p0; j < p1; j++) {
                 update(j, p0, j, pivotRe, pivotIm);
-                pivotRe[j] = re[j][j];
-                pivotIm[j] = im[j][j];
+                pivotRe[j] = re[j][at(j)];
+                pivotIm[j] = im[j][at(j)];
                 scale(j);
             }
             for (int j = p1; j < n; j++) {
@@ -51,8 +65,8 @@ final class Front {
     private void scale(int j) {
         double[] cr = re[j];
         double[] ci = im[j];
-        double a = cr[j];
-        double b = ci[j];
+        double a = cr[at(j)];
+        double b = ci[at(j)];
         double q = a * a + b * b;
         if (!(q > 0) || Double.isInfinite(q)) {
             throw new SingularMatrixException(
@@ -60,7 +74,7 @@ final class Front {
         }
         double pr = a / q;
         double pi = -b / q;
-        for (int i = j + 1; i < n; i++) {
+        for (int i = 0; i < at(j); i++) {
             double x = cr[i];
             double y = ci[i];
             cr[i] = x * pr - y * pi;
@@ -72,48 +86,39 @@ final class Front {
     private void update(int j, int k0, int k1, double[] pivotRe, double[] pivotIm) {
         double[] cr = re[j];
         double[] ci = im[j];
+        int row = at(j);
         int k = k0;
         for (; k + 2 <= k1; k += 2) {
             double[] ar = re[k];
             double[] ai = im[k];
             double[] br = re[k + 1];
             double[] bi = im[k + 1];
-            double vr = ai[j] * pivotIm[k] - ar[j] * pivotRe[k];
-            double vi = -ar[j] * pivotIm[k] - ai[j] * pivotRe[k];
-            double wr = bi[j] * pivotIm[k + 1] - br[j] * pivotRe[k + 1];
-            double wi = -br[j] * pivotIm[k + 1] - bi[j] * pivotRe[k + 1];
-            add(j, n, cr, ar, vr, ai, -vi, br, wr, bi, -wi);
-            add(j, n, ci, ar, vi, ai, vr, br, wi, bi, wr);
+            double vr = ai[row] * pivotIm[k] - ar[row] * pivotRe[k];
+            double vi = -ar[row] * pivotIm[k] - ai[row] * pivotRe[k];
+            double wr = bi[row] * pivotIm[k + 1] - br[row] * pivotRe[k + 1];
+            double wi = -br[row] * pivotIm[k + 1] - bi[row] * pivotRe[k + 1];
+            add(cr, ar, vr, ai, -vi, br, wr, bi, -wi);
+            add(ci, ar, vi, ai, vr, br, wi, bi, wr);
         }
         if (k < k1) {
             double[] ar = re[k];
             double[] ai = im[k];
-            double vr = ai[j] * pivotIm[k] - ar[j] * pivotRe[k];
-            double vi = -ar[j] * pivotIm[k] - ai[j] * pivotRe[k];
-            add(j, n, cr, ar, vr, ai, -vi);
-            add(j, n, ci, ar, vi, ai, vr);
+            double vr = ai[row] * pivotIm[k] - ar[row] * pivotRe[k];
+            double vi = -ar[row] * pivotIm[k] - ai[row] * pivotRe[k];
+            add(cr, ar, vr, ai, -vi);
+            add(ci, ar, vi, ai, vr);
         }
     }
 
     private static void add(
-            int from,
-            int to,
-            double[] c,
-            double[] a,
-            double p,
-            double[] b,
-            double q,
-            double[] d,
-            double r,
-            double[] e,
-            double s) {
-        for (int i = from; i < to; i++) {
+            double[] c, double[] a, double p, double[] b, double q, double[] d, double r, double[] e, double s) {
+        for (int i = 0; i < c.length; i++) {
             c[i] = Math.fma(e[i], s, Math.fma(d[i], r, Math.fma(b[i], q, Math.fma(a[i], p, c[i]))));
         }
     }
 
-    private static void add(int from, int to, double[] c, double[] a, double p, double[] b, double q) {
-        for (int i = from; i < to; i++) {
+    private static void add(double[] c, double[] a, double p, double[] b, double q) {
+        for (int i = 0; i < c.length; i++) {
             c[i] = Math.fma(b[i], q, Math.fma(a[i], p, c[i]));
         }
     }

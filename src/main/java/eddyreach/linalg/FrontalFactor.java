@@ -14,6 +14,7 @@ public final class FrontalFactor {
 
     private final FrontalPlan plan;
     private final Front[] fronts;
+    private final boolean keep;
     private final double[][] schurRe;
     private final double[][] schurIm;
 
@@ -22,10 +23,13 @@ public final class FrontalFactor {
      *
      * @param plan the symbolic analysis
      * @param elements the values
+     * @param keep whether the factor is kept for {@link #extend}; without it only the Schur complement is, at a fraction of the
+     *     memory
      * @throws SingularMatrixException if a pivot vanishes or is not finite
      */
-    public FrontalFactor(FrontalPlan plan, ElementMatrices elements) {
+    public FrontalFactor(FrontalPlan plan, ElementMatrices elements, boolean keep) {
         this.plan = plan;
+        this.keep = keep;
         fronts = new Front[plan.rows.length];
         int k = plan.kept.length;
         schurRe = new double[k][k];
@@ -37,8 +41,8 @@ public final class FrontalFactor {
             int[] map = plan.rootToKept[r];
             for (int j = 0; j < map.length; j++) {
                 for (int i = j; i < map.length; i++) {
-                    schurRe[map[i]][map[j]] += root.re[m + j][m + i];
-                    schurIm[map[i]][map[j]] += root.im[m + j][m + i];
+                    schurRe[map[i]][map[j]] += root.re[m + j][root.at(m + i)];
+                    schurIm[map[i]][map[j]] += root.im[m + j][root.at(m + i)];
                 }
             }
         }
@@ -95,8 +99,8 @@ public final class FrontalFactor {
             for (int j = 0; j <= i; j++, at++) {
                 int a = Math.min(map[i], map[j]);
                 int b = Math.max(map[i], map[j]);
-                front.re[a][b] += re[at];
-                front.im[a][b] += im[at];
+                front.re[a][front.at(b)] += re[at];
+                front.im[a][front.at(b)] += im[at];
             }
         }
     }
@@ -110,13 +114,18 @@ public final class FrontalFactor {
             double[] fromIm = c.im[m + j];
             double[] toRe = front.re[map[j]];
             double[] toIm = front.im[map[j]];
-            for (int i = j; i < map.length; i++) {
-                toRe[map[i]] += fromRe[m + i];
-                toIm[map[i]] += fromIm[m + i];
+            // the last row comes first
+            for (int t = 0, i = map.length - 1; i >= j; t++, i--) {
+                int row = front.at(map[i]);
+                toRe[row] += fromRe[t];
+                toIm[row] += fromIm[t];
             }
             // the block has gone to the parent: only the eliminated columns are needed from here on
             c.re[m + j] = null;
             c.im[m + j] = null;
+        }
+        if (!keep) {
+            fronts[child] = null;
         }
     }
 
@@ -136,8 +145,12 @@ public final class FrontalFactor {
      *
      * @param kept values y, {@code [2 * count][kept]}: real then imaginary parts of each set
      * @return {@code [2 * count][unknowns]}, the kept values included
+     * @throws IllegalStateException if the factor was not kept
      */
     public double[][] extend(double[][] kept) {
+        if (!keep) {
+            throw new IllegalStateException("the factor was not kept");
+        }
         double[][] x = new double[kept.length][plan.unknowns];
         for (int c = 0; c < kept.length; c++) {
             for (int k = 0; k < plan.kept.length; k++) {
@@ -154,23 +167,23 @@ public final class FrontalFactor {
         double[][] local = new double[x.length][rows.length];
         for (int c = 0; c < x.length; c++) {
             for (int i = m; i < rows.length; i++) {
-                local[c][i] = x[c][rows[i]];
+                local[c][f.at(i)] = x[c][rows[i]];
             }
         }
         for (int j = m - 1; j >= 0; j--) {
             for (int c = 0; c < x.length; c += 2) {
-                dot(f.re[j], f.im[j], local[c], local[c + 1], j);
+                dot(f.re[j], f.im[j], local[c], local[c + 1], f.at(j));
             }
         }
         for (int c = 0; c < x.length; c++) {
             for (int j = 0; j < m; j++) {
-                x[c][rows[j]] = local[c][j];
+                x[c][rows[j]] = local[c][f.at(j)];
             }
         }
     }
 
     /** Two independent sums per part keep the adders busy: the compiler may not reorder them by itself. */
-    private static void dot(double[] lr, double[] li, double[] xr, double[] xi, int j) {
+    private static void dot(double[] lr, double[] li, double[] xr, double[] xi, int end) {
         double ar = 0;
         double ai = 0;
         double br = 0;
@@ -179,8 +192,8 @@ public final class FrontalFactor {
         double ci = 0;
         double dr = 0;
         double di = 0;
-        int i = j + 1;
-        for (; i + 1 < lr.length; i += 2) {
+        int i = 0;
+        for (; i + 1 < end; i += 2) {
             ar = Math.fma(lr[i], xr[i], ar);
             br = Math.fma(li[i], xi[i], br);
             ai = Math.fma(lr[i], xi[i], ai);
@@ -190,13 +203,13 @@ public final class FrontalFactor {
             ci = Math.fma(lr[i + 1], xi[i + 1], ci);
             di = Math.fma(li[i + 1], xr[i + 1], di);
         }
-        if (i < lr.length) {
+        if (i < end) {
             ar = Math.fma(lr[i], xr[i], ar);
             br = Math.fma(li[i], xi[i], br);
             ai = Math.fma(lr[i], xi[i], ai);
             bi = Math.fma(li[i], xr[i], bi);
         }
-        xr[j] = br + dr - ar - cr;
-        xi[j] = -(ai + bi + ci + di);
+        xr[end] = br + dr - ar - cr;
+        xi[end] = -(ai + bi + ci + di);
     }
 }

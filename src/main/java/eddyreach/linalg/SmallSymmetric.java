@@ -78,8 +78,8 @@ public final class SmallSymmetric {
         }
     }
 
-    private static void rankOne(
-            int from, int to, double[] cr, double[] ci, double[] lr, double[] li, double wr, double wi) {
+    /** Subtracts w times the column l from the column c. */
+    static void rankOne(int from, int to, double[] cr, double[] ci, double[] lr, double[] li, double wr, double wi) {
         for (int i = from; i < to; i++) {
             cr[i] = Math.fma(li[i], wi, Math.fma(-lr[i], wr, cr[i]));
             ci[i] = Math.fma(-li[i], wr, Math.fma(-lr[i], wi, ci[i]));

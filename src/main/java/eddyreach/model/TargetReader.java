@@ -50,7 +50,8 @@ public final class TargetReader {
     /** The standard target of a switch in a material, 1 mm thick. */
     public static Target standard(Material material, SwitchModel switchModel) {
         Target.Outline outline = new Target.Outline.Square(switchModel.standardSide());
-        return target(material.id(), "", outline, List.of(new Layer(material, STANDARD_THICKNESS)));
+        List<Layer> layers = List.of(new Layer(material, STANDARD_THICKNESS));
+        return new Target(material.id(), describe(layers), outline, layers);
     }
 
     /** Binds a list of targets whose names must differ; those with problems are left out and recorded. */
@@ -168,20 +169,24 @@ public final class TargetReader {
         return material.isPresent() && thickness > 0 ? List.of(new Layer(material.get(), thickness)) : List.of();
     }
 
-    private static Target target(String id, String label, Target.Outline outline, List<Layer> layers) {
-        return new Target(id, label.isEmpty() ? describe(outline, layers) : label, outline, layers);
+    private Target target(String id, String label, Target.Outline outline, List<Layer> layers) {
+        return new Target(id, label.isEmpty() ? describe(layers) + describe(outline) : label, outline, layers);
     }
 
-    private static String describe(Target.Outline outline, List<Layer> layers) {
-        String stack = layers.stream()
+    private static String describe(List<Layer> layers) {
+        return layers.stream()
                 .map(l -> l.material().name() + " " + Units.text(l.thickness(), Dimension.LENGTH))
                 .collect(Collectors.joining(" on "));
+    }
+
+    /** Nothing for the standard outline, which needs no saying. */
+    private String describe(Target.Outline outline) {
         if (outline instanceof Target.Outline.Square s) {
-            return stack + ", square " + Units.text(s.side(), Dimension.LENGTH);
+            return s.side() == standardSide ? "" : ", square " + Units.text(s.side(), Dimension.LENGTH);
         }
         if (outline instanceof Target.Outline.Disc d) {
-            return stack + ", disc " + Units.text(d.diameter(), Dimension.LENGTH);
+            return ", disc " + Units.text(d.diameter(), Dimension.LENGTH);
         }
-        return stack + ", endless plate";
+        return ", endless plate";
     }
 }

@@ -7,10 +7,12 @@ import eddyreach.study.TargetResult;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.util.Arrays;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -27,6 +29,10 @@ final class CurveCharts {
 
     private static final int MARKERS_PER_LINE = 8;
     private static final double TAIL = 0.02;
+
+    /** Ratio of the smallest to the largest loss shown. */
+    private static final double DECADES = 1e-4;
+
     private static final Shape POINT = new Ellipse2D.Double(-4, -4, 8, 8);
 
     /** One of a curve's quantities, in the unit shown. */
@@ -39,7 +45,7 @@ final class CurveCharts {
 
     /** Amplitude over distance for all targets, both thresholds and the points where the output switches. */
     static JFreeChart amplitude(StudyResult result) {
-        XYPlot plot = plot(result, Labels.AMPLITUDE, (c, i) -> c.amplitude()[i]);
+        XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude()[i]);
         plot.setDomainAxis(distanceAxis());
         ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
         threshold(plot, result.onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
@@ -65,13 +71,25 @@ final class CurveCharts {
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(distanceAxis());
         Theme.ground(both);
         both.setGap(12);
-        XYPlot loss = plot(result, Labels.LOSS_RESISTANCE_CHANGE, (c, i) -> c.lossResistance()[i]);
-        XYPlot inductance =
-                plot(result, Labels.INDUCTANCE_CHANGE, (c, i) -> c.inductanceChange()[i] * Labels.MICROHENRY);
+        double largest = result.targets().stream()
+                .flatMapToDouble(t -> Arrays.stream(t.curve().lossResistance()))
+                .max()
+                .orElse(1);
+        double least = DECADES * largest;
+        // a target that lowers the loss, or has none, has no place on a logarithmic axis: its line ends
+        XYPlot loss = plot(
+                result,
+                Theme.decades(Labels.LOSS_RESISTANCE_CHANGE),
+                (c, i) -> c.lossResistance()[i] < least ? Double.NaN : c.lossResistance()[i]);
+        if (largest > 0) {
+            loss.getRangeAxis().setRange(least, 1.5 * largest);
+        }
+        XYPlot inductance = plot(
+                result, Theme.axis(Labels.INDUCTANCE_CHANGE), (c, i) -> c.inductanceChange()[i] * Labels.MICROHENRY);
+        inductance.setRangeZeroBaselineVisible(true);
+        inductance.setRangeZeroBaselinePaint(Theme.MUTED);
         both.setFixedLegendItems(loss.getLegendItems());
         for (XYPlot plot : new XYPlot[] {loss, inductance}) {
-            plot.setRangeZeroBaselineVisible(true);
-            plot.setRangeZeroBaselinePaint(Theme.MUTED);
             ValueMarker rated = new ValueMarker(
                     result.model().effectiveDistance() * Labels.MM, Theme.MUTED, Theme.dashed(0.9, 4, 3));
             rated.setAlpha(1);
@@ -103,7 +121,7 @@ final class CurveCharts {
         return axis;
     }
 
-    private static XYPlot plot(StudyResult result, String label, Quantity quantity) {
+    private static XYPlot plot(StudyResult result, ValueAxis range, Quantity quantity) {
         XYSeriesCollection data = new XYSeriesCollection();
         for (int t = 0; t < result.targets().size(); t++) {
             TargetResult target = result.targets().get(t);
@@ -117,7 +135,7 @@ final class CurveCharts {
         }
         XYLineAndShapeRenderer renderer = Theme.lines(marked(data));
         renderer.setLegendItemLabelGenerator((d, s) -> data.getSeries(s).getDescription());
-        XYPlot plot = new XYPlot(data, null, Theme.axis(label), renderer);
+        XYPlot plot = new XYPlot(data, null, range, renderer);
         Theme.style(plot);
         return plot;
     }
@@ -140,7 +158,8 @@ final class CurveCharts {
             for (int i = 0; i < n; i++) {
                 double fromEnd = Math.abs(
                         series.getY(i).doubleValue() - series.getY(n - 1).doubleValue());
-                marked[s][i] = i == 0 || i >= first && (i - first) % step == 0 && fromEnd > tail;
+                // a line that ends before the range has no common tail
+                marked[s][i] = i == 0 || i >= first && (i - first) % step == 0 && !(fromEnd <= tail);
             }
         }
         return marked;

@@ -21,7 +21,7 @@ final class Labels {
 
     static final String DISTANCE = "distance from the active face, mm";
     static final String AMPLITUDE = "oscillator amplitude, V peak";
-    static final String LOSS_RESISTANCE_CHANGE = "loss resistance ΔR, Ω";
+    static final String LOSS_RESISTANCE_CHANGE = "loss ΔR, Ω";
     static final String INDUCTANCE_CHANGE = "inductance ΔL, µH";
     static final String FACTOR = "correction factor (switch-on distance / sr)";
     static final String LOSS_RESISTANCE = "series loss resistance, Ω";

@@ -83,6 +83,7 @@ final class PlaneChart {
         plot.setRenderer(1, dots);
         across.setUpperMargin(0.34);
         up.setUpperMargin(0.06);
+        up.setLowerMargin(0.08);
         plot.addAnnotation(new EndNames(ends));
         return Theme.chart(plot, false);
     }

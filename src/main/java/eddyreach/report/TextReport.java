@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The answer for the terminal: a table, the reasons, the warnings and where the files are, in 80 columns. */
@@ -47,7 +48,7 @@ public final class TextReport {
         report.head(result);
         report.table(result);
         for (TargetResult target : result.targets()) {
-            report.paragraph(target.target().label() + ": " + target.reason());
+            report.paragraph(target.target().label() + ", " + target.reason());
         }
         List<Warning> warnings = Stream.concat(
                         result.warnings().stream(), result.targets().stream().flatMap(t -> t.warnings().stream()))
@@ -55,12 +56,30 @@ public final class TextReport {
                 .toList();
         if (!warnings.isEmpty()) {
             report.out.append('\n');
-            warnings.forEach(w -> report.paragraph("Note, " + w.subject() + ": " + w.text()));
+            assumedPermeability(warnings).ifPresent(report::paragraph);
+            warnings.stream()
+                    .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED)
+                    .forEach(w -> report.paragraph("Note, " + w.subject() + ": " + w.text() + "."));
         }
         report.out.append('\n');
         folder.ifPresent(f -> report.out.append("Files: ").append(f).append('\n'));
         report.paragraph(CAUTION);
         return report.out.toString();
+    }
+
+    /** One sentence for all materials whose permeability is assumed. */
+    private static Optional<String> assumedPermeability(List<Warning> warnings) {
+        List<Warning> assumed = warnings.stream()
+                .filter(w -> w.kind() == Warning.Kind.PERMEABILITY_ASSUMED)
+                .toList();
+        if (assumed.isEmpty()) {
+            return Optional.empty();
+        }
+        String all = assumed.stream()
+                .map(w -> w.subject() + " " + Labels.significant(w.value(), 3))
+                .collect(Collectors.joining(", "));
+        return Optional.of(
+                "Note, permeability assumed (" + all + "): it differs from piece to piece and falls with frequency.");
     }
 
     private void head(StudyResult result) {
@@ -82,7 +101,7 @@ public final class TextReport {
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
             Verdict verdict = verdict(t);
-            List<String> name = wrap(t.target().label(), -COLUMNS[0]);
+            List<String> name = wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
                     distance(d.on(), d.onError()),

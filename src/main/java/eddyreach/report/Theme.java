@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
+import org.jfree.chart.axis.LogAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.axis.NumberTickUnitSource;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.CategoryPlot;
@@ -120,6 +122,18 @@ final class Theme {
         DecimalFormat format = new DecimalFormat("0.######", DecimalFormatSymbols.getInstance(Locale.ROOT));
         axis.setStandardTickUnits(new NumberTickUnitSource(false, format));
         axis.setAutoRangeIncludesZero(false);
+        style(axis);
+        return axis;
+    }
+
+    /** A logarithmic axis with a label at each decade. */
+    static LogAxis decades(String label) {
+        LogAxis axis = new LogAxis(label);
+        axis.setBase(10);
+        axis.setTickUnit(new NumberTickUnit(1));
+        axis.setNumberFormatOverride(new DecimalFormat("0.######", DecimalFormatSymbols.getInstance(Locale.ROOT)));
+        axis.setMinorTickMarksVisible(true);
+        axis.setMinorTickCount(9);
         style(axis);
         return axis;
     }

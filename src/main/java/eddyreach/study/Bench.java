@@ -29,7 +29,7 @@ final class Bench {
     static final double AMBIENT = 23;
 
     private static final int MAX_ITERATIONS = 30;
-    private static final double FREQUENCY_TOLERANCE = 1e-8;
+    private static final double FREQUENCY_TOLERANCE = 1e-7;
 
     private final SwitchModel model;
     private final Resolution resolution;
@@ -142,19 +142,27 @@ final class Bench {
 
     /** The tank with a target at a distance, m. */
     State state(TargetField target, double distance) {
+        double before = 0;
+        double beforeNext = 0;
         double omega = free.omega();
         for (int i = 0; i < MAX_ITERATIONS; i++) {
             Complex change = field.at(omega).impedance(target.at(omega), distance);
             Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
-            double now = omega;
-            var resonance = tank.resonance(inductance, z.getReal())
-                    .orElseThrow(() -> new ArithmeticException("the tank does not resonate: R = " + z.getReal()
-                            + " ohm, L = " + z.getImaginary() / now + " H"));
-            if (Math.abs(resonance.omega() - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return new State(omega, z, change, resonance.conductance());
+            var resonance = tank.resonance(inductance, z.getReal());
+            if (resonance.isEmpty()) {
+                throw new ArithmeticException(
+                        "the tank does not resonate: R = " + z.getReal() + " ohm, L = " + inductance + " H");
             }
-            omega = resonance.omega();
+            double next = resonance.get().omega();
+            if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
+                return new State(omega, z, change, resonance.get().conductance());
+            }
+            // secant step to the fixed point; the first step has no slope yet
+            double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);
+            before = omega;
+            beforeNext = next;
+            omega = (next - slope * omega) / (1 - slope);
         }
         throw new ArithmeticException("the frequency does not settle at a distance of " + distance + " m");
     }

@@ -8,15 +8,21 @@ import java.util.Locale;
 /**
  * Says in one sentence, from the computed numbers, why a target switches where it does.
  *
- * <p>The yardstick is the surface resistance 1/(sigma delta) of a thick conductor, to which the loss at a given tangential field is
- * proportional, and for a sheet thinner than its skin the sheet resistance 1/(sigma t) against w mu0 / (2k), the value at which a
- * sheet takes the most loss (t* = k delta^2, k the wavenumber that dominates in the field).
+ * <p>The yardstick is the loss part of the reflection of a wave of wavenumber k, the one that dominates in the field at the target.
+ * A thick metal (the layered-plate reflection for a half-space, Dodd and Deeds 1968) takes {@code 2s / ((s + 1)^2 + 1)} with
+ * s = k mu_r delta, at most sqrt(2) - 1 at s = sqrt(2); a sheet much thinner than its skin takes {@code x / (1 + x^2)} with
+ * x = t / (k delta^2), at most 1/2 at t* = k delta^2.
  */
 final class Reason {
+
+    /** Thickness in skin depths below which a sheet's current is nearly even through its depth. */
+    private static final double THIN = 0.5;
 
     private Reason() {}
 
     /**
+     * The sentence.
+     *
      * @param target the target
      * @param standard the standard target
      * @param distance what was found
@@ -27,20 +33,26 @@ final class Reason {
     static String of(
             Target target, Target standard, SwitchDistance distance, double factor, double omega, double wavenumber) {
         if (target.layers().stream().noneMatch(l -> l.material().hasEffect())) {
-            return "Neither conducts nor is magnetic, so the field passes as through air: only metal is seen.";
+            return "never on: neither conducts nor is magnetic, so the field passes as through air; only metal is seen.";
         }
         String start = Double.isFinite(factor)
                 ? String.format(Locale.ROOT, "%.2f: ", factor)
-                : distance.outcome() == SwitchDistance.Outcome.NEVER_ON ? "Never on: " : "Does not release: ";
+                : distance.outcome().label() + ": ";
         if (target.equals(standard)) {
-            return start + "the standard target, to which the switch is trimmed; " + skin(front(target), omega)
-                    + ", far thinner than the sheet, and it is magnetic: much loss per current.";
+            return start + "the standard target, to which the switch is trimmed; magnetic, so that its skin of "
+                    + skin(front(target), omega) + " is thin and its currents lose much.";
         }
         if (target.layers().size() > 1) {
-            return start + "layers act together, the front one first: " + skin(front(target), omega) + ", "
-                    + length(target.layers().get(0).thickness()) + " thick.";
+            Layer first = target.layers().get(0);
+            return start + "layers act together; the front one, "
+                    + first.material().name() + ", is "
+                    + length(first.thickness()) + " thick"
+                    + (first.material().conductivity20() > 0
+                            ? " against a skin depth of " + skin(first.material(), omega)
+                            : "")
+                    + ".";
         }
-        return start + single(target.layers().get(0), front(standard), omega, wavenumber);
+        return start + single(target.layers().get(0), omega, wavenumber);
     }
 
     private static Material front(Target t) {
@@ -51,50 +63,46 @@ final class Reason {
                 .orElse(t.layers().get(0).material());
     }
 
-    private static String single(Layer layer, Material steel, double omega, double wavenumber) {
+    private static String single(Layer layer, double omega, double wavenumber) {
         Material m = layer.material();
         if (m.conductivity20() == 0) {
-            return "magnetic but not conducting: it draws the field and changes the inductance, with hardly any loss.";
+            return "magnetic but no conductor: it draws the field and raises the inductance, with hardly any loss.";
         }
         double delta = m.skinDepth(omega, Bench.AMBIENT);
-        double ratio = surface(steel, omega) / surface(m, omega);
         double t = layer.thickness();
+        if (m.muReal() == 1 && t < THIN * delta) {
+            return sheet(t, delta, wavenumber * delta * delta);
+        }
+        double s = wavenumber * m.muReal() * delta;
+        double share = 2 * s / ((s + 1) * (s + 1) + 1) / (Math.sqrt(2) - 1);
+        String most =
+                String.format(Locale.ROOT, "about %.0f %% of the most that a thick metal can take here", 100 * share);
         if (m.muReal() > 1) {
-            return String.format(
-                    Locale.ROOT,
-                    "magnetic, and %s: loss grows with the square root of permeability times resistivity, %s the standard steel's.",
-                    skin(m, omega),
-                    ratio > 1
-                            ? String.format(Locale.ROOT, "here 1/%.1f of", ratio)
-                            : String.format(Locale.ROOT, "here %.2f times", 1 / ratio));
+            return "magnetic, with a skin of " + length(delta) + ": it takes " + most + ".";
         }
-        double best = wavenumber * delta * delta;
-        if (t < 0.7 * delta) {
-            return String.format(
-                    Locale.ROOT,
-                    "%s is %.2g of its skin depth of %s, a plain resistor in the field: the loss is largest near %s, and this is %s.",
-                    length(t),
-                    t / delta,
-                    length(delta),
-                    length(best),
-                    t < 0.7 * best
-                            ? "thinner, so loss falls with thickness"
-                            : t > 1.5 * best ? "thicker, so it acts more as a mirror" : "close to it");
-        }
-        return String.format(
-                Locale.ROOT,
-                "%s; loss grows with the square root of resistivity and permeability, and its surface resistance is 1/%.2g of the standard"
-                        + " steel's: strong currents, little loss.",
-                skin(m, omega),
-                ratio);
+        String thickness = t < 2 * delta ? ", not much less than its thickness" : "";
+        String why = share < 0.2 ? "strong currents with little loss, " : "";
+        return "its skin is " + length(delta) + thickness + ": " + why + most
+                + ", for the loss grows with the square root of resistivity and permeability.";
     }
 
-    private static double surface(Material m, double omega) {
-        return 1 / (m.conductivity(Bench.AMBIENT) * m.skinDepth(omega, Bench.AMBIENT));
+    private static String sheet(double t, double delta, double best) {
+        double x = t / best;
+        String side = x > 1.2 ? ", and thicker acts more as a mirror" : x < 0.8 ? ", and thinner loses less" : "";
+        return String.format(
+                Locale.ROOT,
+                "%s is %.2g of its skin depth of %s, so it acts as a plain resistor: about %.0f %% of the most that a sheet can take, which"
+                        + " is near %s%s.",
+                length(t),
+                t / delta,
+                length(delta),
+                100 * 2 * x / (1 + x * x),
+                length(best),
+                side);
     }
 
     private static String skin(Material m, double omega) {
-        return m.name() + "'s skin is " + length(m.skinDepth(omega, Bench.AMBIENT));
+        return length(m.skinDepth(omega, Bench.AMBIENT));
     }
 
     /** A length in mm, or in um below 0.1 mm, with two or three significant digits. */

@@ -6,7 +6,7 @@ package eddyreach.study;
  * @param kind which limit
  * @param subject the target, part or material concerned
  * @param value the value that caused it, SI
- * @param text the sentence shown to the user
+ * @param text what is shown to the user, without a full stop
  */
 public record Warning(Kind kind, String subject, double value, String text) {
 

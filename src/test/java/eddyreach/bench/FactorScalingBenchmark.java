@@ -87,6 +87,6 @@ public class FactorScalingBenchmark {
 
     @Benchmark
     public Object factor() {
-        return new FrontalFactor(plan, values);
+        return new FrontalFactor(plan, values, false);
     }
 }

@@ -37,10 +37,10 @@ class RunCommandTest {
         assertThat(s.code()).isZero();
         assertThat(s.out())
                 .startsWith("endless plates\nreference switch, M18, flush, pot core P14: 200 kHz, ")
-                .contains("\nmild steel Fe 360 1   5.00 ± 0.0")
-                .contains("\naluminium,            2.")
-                .contains("; loss grows with the square root of")
-                .contains("\nNote, fe360: permeability of mild steel Fe 360 assumed as 150: ")
+                .contains("\nfe360                 5.00 ± 0.0")
+                .contains("\nsheet                 2.")
+                .contains("its skin is 0.19 mm: strong currents with")
+                .contains("\nNote, permeability assumed (fe360 150): it differs from piece to piece")
                 .contains("\nFiles: results/quick\nComputed estimate, to be confirmed on the machine.")
                 .endsWith("""
 

@@ -57,13 +57,13 @@ public class OperatorBenchmark {
     /** Assembly, factorisation and Schur complement on 25 loads: S, s and Z0 at one frequency. */
     @Benchmark
     public Object factorAndOperator() {
-        return new Scatterer(layout, media, ReferenceSwitch.COIL, ReferenceSwitch.OMEGA);
+        return new Scatterer(layout, media, ReferenceSwitch.COIL, ReferenceSwitch.OMEGA, false);
     }
 
     /** The whole switch operator at one frequency from its parts. */
     @Benchmark
     public Object switchOperator() {
-        return new Scatterer(layout(), media, ReferenceSwitch.COIL, ReferenceSwitch.OMEGA);
+        return new Scatterer(layout(), media, ReferenceSwitch.COIL, ReferenceSwitch.OMEGA, false);
     }
 
     /** The operator of a target disc at two frequencies. */

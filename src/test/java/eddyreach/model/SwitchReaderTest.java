@@ -51,8 +51,8 @@ class SwitchReaderTest {
         assertThat(m.standardSide()).isEqualTo(18e-3);
         assertThat(m.frequency()).isEqualTo(200e3);
         assertThat(m.winding().turns()).isEqualTo(80);
-        assertThat(m.winding().wire().copperDiameter()).isEqualTo(0.2e-3);
-        assertThat(m.winding().wire().strands()).isEqualTo(1);
+        assertThat(m.winding().wire().copperDiameter()).isEqualTo(0.1e-3);
+        assertThat(m.winding().wire().strands()).isEqualTo(3);
         assertSection(new Part("w", Role.CORE, m.winding().section(), null), 3.3, 5.5, -3.1, -0.8);
         assertThat(m.parts()).extracting(Part::name).containsExactly("core back", "core post", "core rim", "tube");
         assertSection(m.parts().get(0), 0, 7, -4.8, -3.4);
@@ -99,7 +99,7 @@ class SwitchReaderTest {
                 "inner diameter: 16 mm | inner diameter: 19 mm | s.yaml:33:21 housing[1].outer diameter: 18 mm must be larger than inner diameter, 19 mm",
                 "inner diameter: 16 mm | inner diameter: 13 mm | s.yaml:30:5 housing[1]: \"tube\" (diameter 13 mm to 18 mm, depth 0 mm to 40 mm) overlaps \"core back\" (diameter 0 mm to 14 mm, depth 3.4 mm to 4.8 mm);s.yaml:30:5 housing[1]: \"tube\" (diameter 13 mm to 18 mm, depth 0 mm to 40 mm) overlaps \"core rim\" (diameter 11.6 mm to 14 mm, depth 0.6 mm to 3.4 mm)",
                 "outer diameter: 11 mm | outer diameter: 12 mm | s.yaml:21:3 winding: the winding (diameter 6.6 mm to 12 mm, depth 0.8 mm to 3.1 mm) does not fit the core's window (diameter 6 mm to 11.6 mm, depth 0 mm to 3.4 mm)",
-                "copper diameter: 0.2 mm | copper diameter: 0.3 mm | s.yaml:27:5 winding.wire: the wire does not fit: turns x strands x diameter squared is 7.2 mm2, the winding's section only 5.06 mm2",
+                "copper diameter: 0.1 mm | copper diameter: 0.2 mm | s.yaml:27:5 winding.wire: the wire does not fit: turns x strands x diameter squared is 9.6 mm2, the winding's section only 5.06 mm2",
                 "post diameter: 6 mm | post diameter: 12 mm | s.yaml:14:26 core.window outer diameter: 11.6 mm must be larger than post diameter, 12 mm",
                 "window depth: 2.8 mm | window depth: 5 mm | s.yaml:16:11 core.height: 4.2 mm must be larger than window depth, 5 mm",
                 "material: brass-tube | material: bras-tube | s.yaml:31:15 housing[1].material: unknown material \"bras-tube\", did you mean \"brass-tube\"?",

@@ -55,7 +55,7 @@ class TargetReaderTest {
         assertThat(targets).extracting(Target::id).containsExactly("standard", "thin", "slug", "plated", "wall");
         assertThat(targets.get(0).outline()).isEqualTo(new Target.Outline.Square(18e-3));
         assertThat(targets.get(0).thickness()).isEqualTo(1e-3);
-        assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360 1 mm, square 18 mm");
+        assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360 1 mm");
         assertThat(targets.get(1).thickness()).isEqualTo(10e-6);
         assertThat(targets.get(2).outline()).isEqualTo(new Target.Outline.Disc(4e-3));
         assertThat(targets.get(2).label()).isEqualTo("a slug");

@@ -207,7 +207,7 @@ final class SampleResult {
                                 Warning.Kind.SQUARE_AS_DISC,
                                 label,
                                 18e-3,
-                                "The square is computed as the disc of equal area."))
+                                "the square is computed as the disc of equal area"))
                         : List.of());
     }
 
