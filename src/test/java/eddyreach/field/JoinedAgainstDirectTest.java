@@ -34,8 +34,8 @@ class JoinedAgainstDirectTest {
     }
 
     /**
-     * The hardest contacts, each off by 1 %: a steel tube that touches a steel disc closes the magnetic circuit through an edge, and
-     * a wide open window lies against a good conductor; waves up to 24 over the radius of the core do not carry that to 0.2 %.
+     * The hardest contacts, each off by 1 %: a steel tube that touches a steel disc closes the magnetic circuit through an edge, where
+     * steep waves are missing; and in the middle of a large disc of copper the target's mesh is too coarse for the steep waves.
      */
     @Test
     void smallAndLargeAtContact() {
