@@ -18,9 +18,9 @@ class AirCoilTest {
     private static final double OMEGA = 2 * Math.PI * 300e3;
     private static final double OUTER = 5.5 * MM;
 
-    private static final Fineness EVEN = new Fineness(6, 0.02, 1, 2, 0.15, 40);
+    private static final Fineness EVEN = new Fineness(5, 0.02, 1, 2, 0.2, 40);
 
-    /** Elements of 0.15 radii round the coil: a window's faces alone are not refined, whatever its size. */
+    /** Elements of 0.2 radii round the coil: a window's faces alone are not refined, whatever its size. */
     private static final Resolution SMOOTH = new Resolution(EVEN, EVEN, 1, 1);
 
     private static SwitchField coil(double r0, double r1, double length, int turns, Resolution resolution) {

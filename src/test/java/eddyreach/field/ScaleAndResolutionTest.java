@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class ScaleAndResolutionTest {
 
     private static final Resolution OVER_REFINED =
-            new Resolution(new Fineness(6, 0.01, 0.5, 3, 0.6, 40), new Fineness(6, 0.01, 0.5, 3, 0.6, 40), 36, 36);
+            new Resolution(new Fineness(5, 0.01, 0.5, 3, 0.6, 40), new Fineness(5, 0.01, 0.5, 3, 0.6, 40), 36, 36);
 
     /** All lengths times 10 and the frequency over 100 leave w mu sigma l^2 alone, so that dZ goes with w l: times 0.1. */
     @Test
