@@ -12,7 +12,7 @@ import eddyreach.numerics.GaussLegendre;
  */
 final class LossIntegrals {
 
-    /** Points beyond the degree: the waves are no polynomials. */
+    /** Points beyond the degree: the factor r and the waves are no polynomials of that degree. */
     private static final int EXTRA = 3;
 
     private LossIntegrals() {}
@@ -43,8 +43,8 @@ final class LossIntegrals {
 
     private static double cell(
             MeshField field, Axis r, int er, Axis z, int ez, double eddy, double magnetic, double omega) {
-        GaussLegendre ruleR = GaussLegendre.of(r.degree(er) + EXTRA, -1, 1);
-        GaussLegendre ruleZ = GaussLegendre.of(z.degree(ez) + EXTRA, -1, 1);
+        GaussLegendre ruleR = rule(r, er, field.steepest());
+        GaussLegendre ruleZ = rule(z, ez, field.steepest());
         double[] x = points(r, er, ruleR);
         double[] y = points(z, ez, ruleZ);
         MeshField.Samples s = field.sample(x, y);
@@ -62,6 +62,11 @@ final class LossIntegrals {
             }
         }
         return 2 * Math.PI * omega / Material.MU0 * sum * r.length(er) / 2 * z.length(ez) / 2;
+    }
+
+    /** A product of two waves exp(kz) is integrated to rounding by about kL / 2 more points on an element of length L. */
+    private static GaussLegendre rule(Axis axis, int e, double k) {
+        return GaussLegendre.of(axis.degree(e) + EXTRA + (int) Math.ceil(k * axis.length(e) / 2), -1, 1);
     }
 
     private static double[] points(Axis axis, int e, GaussLegendre rule) {

@@ -53,6 +53,11 @@ public final class MeshField {
                 mix(im, a, other.im, b));
     }
 
+    /** Largest wavenumber among the incoming waves, 1/m; 0 without any. */
+    double steepest() {
+        return frame.basis() == null ? 0 : frame.basis().k()[frame.basis().size() - 1];
+    }
+
     private static double[] mix(double[] x, double a, double[] y, double b) {
         double[] out = new double[x.length];
         for (int i = 0; i < out.length; i++) {
