@@ -22,6 +22,11 @@ final class ModelFiles {
         }
     }
 
+    /** The reference switch with its note cut to one line, so that line numbers do not hang on the note's length. */
+    static String referenceWithShortNote() {
+        return text(REFERENCE).replaceFirst("(?s)note: >-\\n.*?\\nmounting:", "note: >-\n  Invented.\nmounting:");
+    }
+
     static SourceFile write(Path folder, String name, String text) {
         return write(folder, name, text.getBytes(StandardCharsets.UTF_8));
     }

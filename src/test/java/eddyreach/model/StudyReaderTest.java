@@ -99,7 +99,7 @@ class StudyReaderTest {
 
     @Test
     void theProblemsOfStudyAndSwitchAreToldTogether() {
-        String broken = ModelFiles.text(ModelFiles.REFERENCE).replace("turns: 80", "turns: none");
+        String broken = ModelFiles.referenceWithShortNote().replace("turns: 80", "turns: none");
         ModelFiles.write(folder.resolve("models"), "broken.yaml", broken);
         assertThat(failure("""
                         eddyreach: study

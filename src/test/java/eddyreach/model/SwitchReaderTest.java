@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SwitchReaderTest {
 
     private static final Materials MATERIALS = ModelFiles.materials();
-    private static final String TEXT = ModelFiles.text(ModelFiles.REFERENCE);
+    private static final String TEXT = ModelFiles.referenceWithShortNote();
 
     @TempDir
     private Path folder;
