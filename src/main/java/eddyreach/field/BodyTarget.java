@@ -34,17 +34,12 @@ public final class BodyTarget implements TargetField {
     }
 
     /**
-     * The field in and behind the target, in coordinates whose origin is its nearest point.
+     * Field and losses in and behind the target, in coordinates whose origin is its nearest point.
      *
      * @param omega angular frequency
      * @param state the waves in the gap
      */
-    public MeshField field(double omega, GapState state) {
-        return pair.field(omega, state.arrivingRe(), state.arrivingIm(), 0);
-    }
-
-    /** Losses by part of such a field. */
-    public List<PartLoss> losses(double omega, MeshField field) {
-        return pair.losses(field, omega);
+    public Solved solve(double omega, GapState state) {
+        return pair.solve(omega, state.arrivingRe(), state.arrivingIm(), 0);
     }
 }

@@ -45,17 +45,4 @@ record Media(double[] nuRe, double[] nuIm, double[] loss) {
         }
         return media;
     }
-
-    /** Media between two frequencies: this one at t = 0, the other at t = 1. */
-    Media mix(Media other, double t) {
-        return new Media(mix(nuRe, other.nuRe, t), mix(nuIm, other.nuIm, t), mix(loss, other.loss, t));
-    }
-
-    private static double[] mix(double[] a, double[] b, double t) {
-        double[] out = new double[a.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = a[i] + t * (b[i] - a[i]);
-        }
-        return out;
-    }
 }

@@ -55,7 +55,7 @@ public final class MeshField {
 
     /** Largest wavenumber among the incoming waves, 1/m; 0 without any. */
     double steepest() {
-        return frame.basis() == null ? 0 : frame.basis().k()[frame.basis().size() - 1];
+        return layout.basis == null ? 0 : layout.basis.k()[layout.basis.size() - 1];
     }
 
     private static double[] mix(double[] x, double a, double[] y, double b) {

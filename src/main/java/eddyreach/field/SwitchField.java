@@ -54,18 +54,13 @@ public final class SwitchField {
         return pair.low().unknowns();
     }
 
-    /** The field in front of, inside and behind the switch for one ampere, valid below the target. */
-    public MeshField field(double omega, GapState state) {
-        return pair.field(omega, state.returningRe(), state.returningIm(), 1);
+    /** Field and losses in front of, inside and behind the switch for one ampere, valid below the target. */
+    public Solved solve(double omega, GapState state) {
+        return pair.solve(omega, state.returningRe(), state.returningIm(), 1);
     }
 
-    /** The field without a target for one ampere. */
-    public MeshField freeField(double omega) {
-        return pair.field(omega, new double[basis.size()], new double[basis.size()], 1);
-    }
-
-    /** Losses by part of such a field, parts without effect left out, the winding's proximity loss last. */
-    public List<PartLoss> losses(double omega, MeshField field) {
-        return pair.losses(field, omega);
+    /** Field and losses without a target for one ampere. */
+    public Solved solveFree(double omega) {
+        return pair.solve(omega, new double[basis.size()], new double[basis.size()], 1);
     }
 }

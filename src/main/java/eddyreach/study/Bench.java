@@ -66,7 +66,7 @@ final class Bench {
         scale = scale(model);
         basis = resolution.waves(scale);
         double omega = 2 * Math.PI * model.frequency();
-        band = Band.above(omega);
+        band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
         field = new SwitchField(model.parts(), this::coil, basis, band, AMBIENT, resolution, scale);
         Complex z = impedance(omega);

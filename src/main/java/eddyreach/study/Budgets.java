@@ -18,7 +18,7 @@ final class Budgets {
      */
     static LossBudget of(Situation at, String target) {
         Bench bench = at.bench();
-        List<PartLoss> losses = bench.field().losses(at.omega(), at.before());
+        List<PartLoss> losses = at.before().losses();
         double beside = bench.windingBesideField(at.omega());
         List<LossBudget.Share> shares = new ArrayList<>();
         double proximity = losses.stream()
@@ -32,7 +32,7 @@ final class Budgets {
             }
         }
         if (at.behind().isPresent()) {
-            at.body().orElseThrow().losses(at.omega(), at.behind().get()).forEach(p -> shares.add(share(p)));
+            at.behind().get().losses().forEach(p -> shares.add(share(p)));
         } else if (target != null) {
             // an endless plate has no mesh: its loss is what the other parts leave of the resistance
             double others = losses.stream().mapToDouble(PartLoss::resistance).sum();

@@ -65,8 +65,8 @@ final class Imaging {
         for (int j = 0; j < z.length; j++) {
             boolean below = z[j] < at.distance();
             MeshField.Samples s = below
-                    ? at.before().sample(r, new double[] {z[j]})
-                    : at.behind().orElseThrow().sample(r, new double[] {z[j] - at.distance()});
+                    ? at.before().field().sample(r, new double[] {z[j]})
+                    : at.behind().orElseThrow().field().sample(r, new double[] {z[j] - at.distance()});
             flux[j] = new double[r.length];
             strength[j] = new double[r.length];
             for (int i = 0; i < r.length; i++) {
@@ -98,7 +98,7 @@ final class Imaging {
         Material first = target.layers().get(0).material();
         double skin = first.skinDepth(omega, Bench.AMBIENT);
         double[] z = steps(0, Math.min(target.thickness(), shown(skin)), CURRENT_ROWS);
-        MeshField.Samples s = at.behind().orElseThrow().sample(r, z);
+        MeshField.Samples s = at.behind().orElseThrow().field().sample(r, z);
         double[][] density = new double[z.length][r.length];
         for (int j = 0; j < z.length; j++) {
             double sigma = conductivity(target.parts(), z[j]);

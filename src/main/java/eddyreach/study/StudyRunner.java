@@ -49,7 +49,8 @@ public final class StudyRunner {
         this.progress = progress;
         targets = standardFirst(study);
         progress.at("field of the switch", 0, 1);
-        ForkJoinTask<Bench> rough = ForkJoinTask.adapt(() -> new Bench(study.switchModel(), Resolution.COARSE))
+        ForkJoinTask<Bench> rough = ForkJoinTask.adapt(
+                        () -> new Bench(study.switchModel(), Resolution.COARSE.withoutFields()))
                 .fork();
         fine = new Bench(study.switchModel(), Resolution.FINE);
         coarse = rough.join();

@@ -21,12 +21,12 @@ class AirCoilTest {
     private static final Fineness EVEN = new Fineness(5, 0.02, 1, 2, 0.2, 40);
 
     /** Elements of 0.2 radii round the coil: a window's faces alone are not refined, whatever its size. */
-    private static final Resolution SMOOTH = new Resolution(EVEN, EVEN, 1, 1);
+    private static final Resolution SMOOTH = new Resolution(EVEN, EVEN, 1, 1, 1.15, true);
 
     private static SwitchField coil(double r0, double r1, double length, int turns, Resolution resolution) {
         CoilRegion region = new CoilRegion(new Section(r0, r1, -length, 0), turns, 0);
         WaveBasis basis = WaveBasis.of(48, 40 / r1);
-        return new SwitchField(List.of(), w -> region, basis, Band.above(OMEGA), 20, resolution, r1);
+        return new SwitchField(List.of(), w -> region, basis, new Band(OMEGA, 1.15 * OMEGA), 20, resolution, r1);
     }
 
     /**

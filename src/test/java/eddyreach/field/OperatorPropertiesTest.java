@@ -2,7 +2,6 @@ package eddyreach.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.field.Scatterer.Frame;
 import eddyreach.materials.Material;
 import eddyreach.numerics.Bessel;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -19,14 +18,21 @@ class OperatorPropertiesTest {
 
     private static Scatterer side(InventedSwitch s, Resolution resolution) {
         WaveBasis basis = resolution.waves(s.scale());
-        Frame frame = Frame.around(s.parts(), s.coil(), basis, 1, resolution.body(), s.scale(), s.omega(), 20);
-        return new Scatterer(frame, s.parts(), s.coil(), s.omega(), 20);
+        return solved(
+                new Layout(s.parts(), s.coil(), basis, 1, resolution.body(), s.scale(), s.omega(), 20),
+                s.coil(),
+                s.omega());
     }
 
     private static Scatterer target(InventedSwitch s, Material m) {
         WaveBasis basis = COARSE.waves(s.scale());
-        Frame frame = Frame.around(s.disc(m, 0), null, basis, -1, COARSE.target(), s.scale(), s.omega(), 20);
-        return new Scatterer(frame, s.disc(m, 0), null, s.omega(), 20);
+        return solved(
+                new Layout(s.disc(m, 0), null, basis, -1, COARSE.target(), s.scale(), s.omega(), 20), null, s.omega());
+    }
+
+    private static Scatterer solved(Layout layout, CoilRegion coil, double omega) {
+        return new Scatterer(
+                layout, Media.of(layout.parts, coil == null ? 0 : coil.muLoss(), omega, 20), coil, omega, true);
     }
 
     @Test
@@ -58,7 +64,7 @@ class OperatorPropertiesTest {
     @Test
     void coilEmitsWhatItReceives() {
         Scatterer s = side(MEDIUM, Resolution.FINE);
-        WaveBasis basis = s.frame().basis();
+        WaveBasis basis = s.layout().basis;
         int n = basis.size();
         double[] r = {1e-3, 3e-3, 5e-3, 8e-3, 11e-3};
         double[] z = {1e-3, 2e-3, 5e-3};
@@ -92,8 +98,8 @@ class OperatorPropertiesTest {
     void operatorsArePassive() {
         for (InventedSwitch s : new InventedSwitch[] {MEDIUM, LARGE}) {
             Scatterer side = side(s, COARSE);
-            int n = side.frame().basis().size();
-            double[] w = side.frame().basis().w();
+            int n = side.layout().basis.size();
+            double[] w = side.layout().basis.w();
             assertSemidefinite(loss(side), 1e-12);
             double[][] joint = new double[n + 1][n + 1];
             double own = Material.MU0 * side.impedance().getReal() / (4 * Math.PI * s.omega());
@@ -121,7 +127,7 @@ class OperatorPropertiesTest {
     void losslessPermeableBody() {
         Scatterer t = target(MEDIUM, ReferenceSwitch.material("ideal ferrite", 0, 300, 0));
         int n = t.responseRe().length;
-        double[] w = t.frame().basis().w();
+        double[] w = t.layout().basis.w();
         double[][] re = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
@@ -133,7 +139,7 @@ class OperatorPropertiesTest {
     }
 
     private static double[][] loss(Scatterer s) {
-        double[] w = s.frame().basis().w();
+        double[] w = s.layout().basis.w();
         double[][] m = new double[w.length][w.length];
         for (int i = 0; i < w.length; i++) {
             for (int j = 0; j < w.length; j++) {

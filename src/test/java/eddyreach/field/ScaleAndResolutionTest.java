@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 /** Similarity of the field equation, and how results move with the resolution. */
 class ScaleAndResolutionTest {
 
-    private static final Resolution OVER_REFINED =
-            new Resolution(new Fineness(5, 0.01, 0.5, 3, 0.6, 40), new Fineness(5, 0.01, 0.5, 3, 0.6, 40), 36, 36);
+    private static final Resolution OVER_REFINED = new Resolution(
+            new Fineness(5, 0.01, 0.5, 3, 0.6, 40), new Fineness(5, 0.01, 0.5, 3, 0.6, 40), 36, 36, 1.15, true);
 
     /** All lengths times 10 and the frequency over 100 leave w mu sigma l^2 alone, so that dZ goes with w l: times 0.1. */
     @Test
@@ -67,7 +67,8 @@ class ScaleAndResolutionTest {
     void outerBoundaryIsFarEnough() {
         InventedSwitch s = InventedSwitch.medium();
         Resolution fine = Resolution.FINE;
-        Resolution wide = new Resolution(doubled(fine.body()), doubled(fine.target()), fine.waves(), fine.reach());
+        Resolution wide = new Resolution(
+                doubled(fine.body()), doubled(fine.target()), fine.waves(), fine.reach(), fine.bandwidth(), true);
         SwitchField field = s.field(fine);
         SwitchField wideField = s.field(wide);
         for (Material m : List.of(ReferenceSwitch.STEEL, ReferenceSwitch.COPPER)) {

@@ -27,8 +27,8 @@ class SmallBodyTest {
     private static Complex polarisability(double height, Material material, Fineness fine) {
         Part body = new Part("body", Role.TARGET, new Section(0, A, 0, height), material);
         WaveBasis one = new WaveBasis(new double[] {K}, new double[] {1});
-        Resolution resolution = new Resolution(fine, fine, 1, 1);
-        BodyTarget target = new BodyTarget(List.of(body), one, Band.above(OMEGA), 20, resolution, A);
+        Resolution resolution = new Resolution(fine, fine, 1, 1, 1.15, true);
+        BodyTarget target = new BodyTarget(List.of(body), one, new Band(OMEGA, 1.15 * OMEGA), 20, resolution, A);
         Reflection.Full t = (Reflection.Full) target.at(OMEGA);
         return new Complex(t.re()[0], t.im()[0]).multiply(4 * Math.PI * Math.exp(K * height) / (K * K * A * A * A));
     }

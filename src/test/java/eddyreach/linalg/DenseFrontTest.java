@@ -23,7 +23,7 @@ class DenseFrontTest {
     void schurComplementOfOneFront(int eliminated, int kept) {
         int n = eliminated + kept;
         TestElements k = one(n, 17 + n);
-        FrontalFactor factor = new FrontalFactor(plan(eliminated, kept), k);
+        FrontalFactor factor = new FrontalFactor(plan(eliminated, kept), k, true);
         Complex[][] dense = k.dense();
 
         ZMatrixRMaj a = matrix(dense, 0, eliminated, 0, eliminated);
@@ -51,7 +51,7 @@ class DenseFrontTest {
     @ValueSource(ints = {1, 2, 7, 24, 60})
     void extensionOfOneFront(int eliminated) {
         TestElements k = one(eliminated + 2, 5);
-        FrontalFactor factor = new FrontalFactor(plan(eliminated, 2), k);
+        FrontalFactor factor = new FrontalFactor(plan(eliminated, 2), k, true);
         double[][] x = factor.extend(new double[][] {{0.3, -1}, {0.8, 0.1}, {1, 0}, {0, 0}});
         Complex[] plain = new UpLookingLdl(k.dense(), eliminated)
                 .extend(new Complex[] {new Complex(0.3, 0.8), new Complex(-1, 0.1)});
@@ -74,14 +74,14 @@ class DenseFrontTest {
                 rankOne.set(0, i, j, 1, 1);
             }
         }
-        assertThatThrownBy(() -> new FrontalFactor(plan, rankOne))
+        assertThatThrownBy(() -> new FrontalFactor(plan, rankOne, true))
                 .isInstanceOf(SingularMatrixException.class)
                 .hasMessageContaining("column 1");
         for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
             TestElements wrong = new TestElements(2, new int[][] {{0, 1}});
             wrong.set(0, 0, 0, bad, 0);
             wrong.set(0, 1, 1, 1, 0);
-            assertThatThrownBy(() -> new FrontalFactor(plan, wrong)).isInstanceOf(SingularMatrixException.class);
+            assertThatThrownBy(() -> new FrontalFactor(plan, wrong, true)).isInstanceOf(SingularMatrixException.class);
         }
     }
 

@@ -80,7 +80,7 @@ class GridFactorTest {
         }
         k.randomise(random, a, b);
         FrontalPlan plan = new FrontalPlan(mesh.dissection(2), k.lists());
-        double[][] x = new FrontalFactor(plan, k).extend(new double[][] {{1, 0.5}, {0.2, -1}});
+        double[][] x = new FrontalFactor(plan, k, true).extend(new double[][] {{1, 0.5}, {0.2, -1}});
         assertThat(k.backwardError(x[0], x[1], mesh.unknowns())).isLessThan(1e-15);
         assertThat(k.componentwiseError(x[0], x[1], mesh.unknowns())).isLessThan(1e-12);
     }
@@ -95,8 +95,8 @@ class GridFactorTest {
             double[] one = new double[k.lists().length];
             Arrays.fill(one, 1);
             k.randomise(new Random(seed), one, one);
-            FrontalFactor shared = new FrontalFactor(plan, k);
-            FrontalFactor fresh = new FrontalFactor(new FrontalPlan(mesh.dissection(3), k.lists()), k);
+            FrontalFactor shared = new FrontalFactor(plan, k, true);
+            FrontalFactor fresh = new FrontalFactor(new FrontalPlan(mesh.dissection(3), k.lists()), k, true);
             assertThat(shared.schurRe()).isDeepEqualTo(fresh.schurRe());
             assertThat(shared.schurIm()).isDeepEqualTo(fresh.schurIm());
             double[][] y = {{1, 2, 3}, {3, 2, 1}};
@@ -117,11 +117,11 @@ class GridFactorTest {
         Arrays.fill(one, 1);
         k.randomise(new Random(4), one, one);
         FrontalPlan plan = new FrontalPlan(mesh.dissection(2), k.lists());
-        FrontalFactor reference = new FrontalFactor(plan, k);
+        FrontalFactor reference = new FrontalFactor(plan, k, true);
         double[][] y = {{1, -1}, {0, 1}};
         double[][] x = reference.extend(y);
         for (int run = 0; run < 6; run++) {
-            FrontalFactor again = new FrontalFactor(plan, k);
+            FrontalFactor again = new FrontalFactor(plan, k, true);
             assertThat(again.schurRe()).isDeepEqualTo(reference.schurRe());
             assertThat(again.schurIm()).isDeepEqualTo(reference.schurIm());
             assertThat(again.extend(y)).isDeepEqualTo(x);
@@ -138,13 +138,13 @@ class GridFactorTest {
         a[77] = 0;
         k.randomise(new Random(6), a, a);
         FrontalPlan plan = new FrontalPlan(mesh.dissection(1), k.lists());
-        assertThatThrownBy(() -> new FrontalFactor(plan, k)).isInstanceOf(SingularMatrixException.class);
+        assertThatThrownBy(() -> new FrontalFactor(plan, k, true)).isInstanceOf(SingularMatrixException.class);
     }
 
     /** Solution of K x = b, b being the column of the last unknown, by both. */
     private static void compare(TensorMesh mesh, TestElements k, double tolerance) {
         int n = mesh.unknowns();
-        FrontalFactor factor = new FrontalFactor(new FrontalPlan(mesh.dissection(1), k.lists()), k);
+        FrontalFactor factor = new FrontalFactor(new FrontalPlan(mesh.dissection(1), k.lists()), k, true);
         double[][] x = factor.extend(new double[][] {{-1}, {0}});
         assertThat(k.backwardError(x[0], x[1], n)).isLessThan(1e-15);
 

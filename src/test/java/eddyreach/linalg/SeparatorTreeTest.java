@@ -90,7 +90,7 @@ class SeparatorTreeTest {
     void anyTreeGivesThePlainResult(long seed) {
         Case c = Case.random(seed);
         FrontalPlan plan = new FrontalPlan(c.tree(), c.elements().lists());
-        FrontalFactor factor = new FrontalFactor(plan, c.elements());
+        FrontalFactor factor = new FrontalFactor(plan, c.elements(), true);
         int m = c.tree().unknowns() - c.kept();
         Complex[][] dense = c.elements().dense();
         UpLookingLdl plain = new UpLookingLdl(dense, m);
