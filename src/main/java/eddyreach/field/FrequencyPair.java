@@ -72,9 +72,19 @@ final class FrequencyPair {
         return out;
     }
 
+    /**
+     * The coil's impedance. Its resistance is interpolated as a w^2 + b sqrt(w), the laws of the winding's proximity loss and
+     * of losses in a skin: linearly, the proximity loss would come out 0.5 % too large within a pair 15 % apart.
+     */
     Complex impedance(double omega) {
         double t = share(omega);
-        return low.impedance().multiply(1 - t).add(high.impedance().multiply(t));
+        double f = omega / low.omega();
+        double f1 = high.omega() / low.omega();
+        double s = (Math.pow(f, 1.5) - 1) / (Math.pow(f1, 1.5) - 1);
+        double resistance =
+                Math.sqrt(f) * mix(low.impedance().getReal(), high.impedance().getReal() / Math.sqrt(f1), s);
+        return new Complex(
+                resistance, mix(low.impedance().getImaginary(), high.impedance().getImaginary(), t));
     }
 
     /** The field for incoming waves (amplitudes times weights) and a coil current, interpolated like the operators. */
