@@ -59,6 +59,9 @@ final class Eddyreach implements Callable<Integer> {
         Eddyreach root = new Eddyreach(run);
         CommandLine line = new CommandLine(root)
                 .addSubcommand(run)
+                .addSubcommand(new AskCommand(terminal))
+                .addSubcommand(new CheckCommand(terminal))
+                .addSubcommand(new ListCommand(terminal))
                 .setOut(terminal.out())
                 .setErr(terminal.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.AUTO : Ansi.OFF))

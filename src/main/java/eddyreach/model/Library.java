@@ -80,6 +80,26 @@ public final class Library {
         return find("studies", reference, "study");
     }
 
+    /**
+     * The file of a reference whatever its kind: the path of a file, or the id of a study or a switch.
+     *
+     * @throws InputException when no study or switch has this id, or the reference is no path
+     */
+    public SourceFile file(String reference) {
+        if (isId(reference)) {
+            return switches().contains(reference) && !studies().contains(reference)
+                    ? switchFile(reference)
+                    : studyFile(reference);
+        }
+        for (String folder : List.of("models", "studies")) {
+            SourceFile file = find(folder, reference, "file");
+            if (file instanceof SourceFile.Shipped) {
+                return file;
+            }
+        }
+        return find("shared", reference, "file");
+    }
+
     private SourceFile find(String folder, String reference, String what) {
         if (isId(reference)) {
             return byId(folder, reference, what);

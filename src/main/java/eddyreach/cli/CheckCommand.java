@@ -1,0 +1,51 @@
+package eddyreach.cli;
+
+import eddyreach.model.FileCheck;
+import eddyreach.model.InputException;
+import eddyreach.model.Library;
+import eddyreach.model.SourceFile;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Reads files without running anything. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = "Reads switches, studies and materials files and tells everything that is wrong in them, with"
+                + " line and column. Computes nothing.",
+        footer = {"", "Examples:", "  eddyreach check my-switch.yaml my-study.yaml", "  eddyreach check p14-reference"})
+final class CheckCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(arity = "1..*", paramLabel = "FILE", description = "path of a file, or id of a study or a switch")
+    private List<String> files;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Library library = new Library(terminal.workingFolder());
+        int errors = 0;
+        for (String reference : files) {
+            try {
+                SourceFile file = library.file(reference);
+                FileCheck.Kind kind = FileCheck.check(file, library);
+                terminal.out().println(file.name() + ": fine (" + kind.label() + ")");
+            } catch (InputException e) {
+                terminal.err().println(e.getMessage());
+                errors += e.problems().size();
+            }
+        }
+        if (errors > 0) {
+            terminal.err().println(errors == 1 ? "1 error." : errors + " errors.");
+        }
+        return errors == 0 ? ExitCode.DONE : ExitCode.BAD_INPUT;
+    }
+}

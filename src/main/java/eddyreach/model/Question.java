@@ -1,0 +1,114 @@
+package eddyreach.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A study of one target that is asked in a few words instead of a file: by a command line, say. */
+public final class Question {
+
+    private static final String FILE = "question";
+    private static final int POINTS = 61;
+
+    private final Problems problems = new Problems();
+
+    private Question() {}
+
+    /**
+     * Puts a question together, with the limits and the usual values of a study file. Problems carry the key concerned
+     * and line 0.
+     *
+     * @param id id of the study
+     * @param switchReference id or path of the switch
+     * @param words what is known of the target: material, thickness, shape, diameter, side, as in a study file
+     * @param layers material and thickness of each layer, the one nearest to the switch first; empty for one layer
+     *     given in the words
+     * @param library where the switch and the materials are
+     * @throws InputException with everything that is wrong
+     */
+    public static StudyInput read(
+            String id,
+            String switchReference,
+            Map<String, String> words,
+            List<Map<String, String>> layers,
+            Library library) {
+        return new Question().bind(id, switchReference, words, layers, library);
+    }
+
+    private StudyInput bind(
+            String id,
+            String switchReference,
+            Map<String, String> words,
+            List<Map<String, String>> layers,
+            Library library) {
+        Materials materials = library.materials();
+        Optional<SwitchModel> model = Optional.empty();
+        try {
+            model = Optional.of(SwitchReader.read(library.switchFile(switchReference), materials));
+        } catch (InputException e) {
+            problems.addAll(e);
+        }
+        Node node = node(words, layers);
+        TargetReader reader =
+                new TargetReader(materials, model.map(SwitchModel::standardSide).orElse(Double.NaN));
+        Optional<Target> target = reader.bindTarget(node);
+        node.finish();
+        problems.throwIfAny();
+        return study(id, model.orElseThrow(), target.orElseThrow(), materials);
+    }
+
+    private static StudyInput study(String id, SwitchModel model, Target target, Materials materials) {
+        List<Target> targets = List.of(target);
+        return new StudyInput(
+                id,
+                target.label(),
+                "",
+                StudyInput.Kind.APPROACH,
+                model,
+                TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
+                targets,
+                StudyReader.usualFactors(targets, materials, model),
+                0,
+                StudyInput.defaultReach(model),
+                POINTS,
+                StudyInput.defaultAccuracy(model),
+                true);
+    }
+
+    private Node node(Map<String, String> words, List<Map<String, String>> layers) {
+        Map<String, Node.Entry> entries = entries("", words);
+        entries.put("name", entry("name", "target"));
+        if (!layers.isEmpty()) {
+            List<Node> items = new ArrayList<>();
+            for (Map<String, String> layer : layers) {
+                String key = "layers[" + (items.size() + 1) + "]";
+                items.add(Node.map(place(key), entries(key + ".", layer)));
+            }
+            Place place = place("layers");
+            entries.put("layers", new Node.Entry(place, Node.list(place, items)));
+        }
+        return Node.map(place(""), entries);
+    }
+
+    private Map<String, Node.Entry> entries(String path, Map<String, String> words) {
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        // a blank word says nothing, so it counts as missing
+        words.forEach((key, text) -> {
+            if (!text.isBlank()) {
+                entries.put(key, entry(path + key, text));
+            }
+        });
+        return entries;
+    }
+
+    private Node.Entry entry(String key, String text) {
+        Place place = place(key);
+        return new Node.Entry(place, Node.scalar(place, text, false));
+    }
+
+    private Place place(String key) {
+        return new Place(problems, FILE, 0, 0, key);
+    }
+}

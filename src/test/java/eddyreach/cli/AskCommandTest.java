@@ -1,0 +1,123 @@
+package eddyreach.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class AskCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private Session ask(String... args) {
+        String[] all = new String[args.length + 1];
+        all[0] = "ask";
+        System.arraycopy(args, 0, all, 1, args.length);
+        return Session.in(folder, all);
+    }
+
+    private static Session usage(String message) {
+        return new Session(2, "", message + "\nTry: eddyreach ask --help\n");
+    }
+
+    private static Session wrong(String message) {
+        return new Session(2, "", message + "\n1 error; nothing was run.\n");
+    }
+
+    @Test
+    void anAnswerWithoutAFile() throws IOException {
+        Session s = ask("--switch", "p14-reference", "--material", "aluminium", "--thickness", "10um", "--plate");
+        assertThat(s.err()).isEmpty();
+        assertThat(s.code()).isZero();
+        assertThat(s.out())
+                .startsWith("aluminium, commercially pure sheet 10 um, endless plate\n")
+                .contains("; output normally open.\n\ntarget                     on, mm      off, mm factor")
+                .contains("aluminium, commercially pure sheet 10 um, endless plate: 1.")
+                .endsWith("without the standards for them and competent people.\n")
+                .doesNotContain("Files:");
+        assertThat(Session.files(folder)).isEmpty();
+    }
+
+    @Test
+    void layersAndFilesOnRequest() throws IOException {
+        Session s = ask(
+                "--switch",
+                "p14-reference",
+                "--layer",
+                "zinc 8 um",
+                "--layer",
+                "fe360 1.5mm",
+                "--plate",
+                "--into",
+                "a");
+        assertThat(s.code()).isZero();
+        assertThat(s.out())
+                .contains("layers act together, the front one first: zinc, pure, also as plating's\nskin is ")
+                .contains("\nFiles: a\n")
+                .contains("\nPictures, in a:\n  factors.png  ");
+        assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
+    }
+
+    @Test
+    void withoutASizeItIsTheStandardTarget() {
+        Session s = ask("--switch", "p14-reference", "--material", "fe360");
+        assertThat(s.out())
+                .startsWith("mild steel Fe 360 1 mm, square 18 mm\n")
+                .contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
+    }
+
+    @Test
+    void airIsNeverSeen() {
+        Session s = ask("--switch", "p14-reference", "--material", "air", "--thickness", "5 mm", "--plate");
+        assertThat(s.code()).isZero();
+        assertThat(s.out())
+                .contains("\nplate\n", " never on\n")
+                .contains("\nair 5 mm, endless plate: Neither conducts nor is magnetic, so the field passes\n");
+    }
+
+    @Test
+    void whatIsMissingOrTooMuch() throws IOException {
+        assertThat(ask()).isEqualTo(usage("Missing required option: '--switch=SWITCH'"));
+        assertThat(ask("--switch", "p14-reference"))
+                .isEqualTo(usage("What is the part made of? Give --material, or --layer once for each layer"));
+        assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--plate", "--diameter", "8mm"))
+                .isEqualTo(usage("Only one of --diameter, --square and --plate can be given"));
+        assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--layer", "zinc 1 mm"))
+                .isEqualTo(usage("--layer stands in place of --material and --thickness"));
+        assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--diameter", "8mm"))
+                .isEqualTo(wrong("--thickness: missing, needs a length such as 0.6 mm"));
+        assertThat(Session.files(folder)).isEmpty();
+    }
+
+    @Test
+    void oddInputIsToldUnderTheNameOfItsOption() throws IOException {
+        assertThat(ask("--switch", "p14-referense", "--material", "alu", "--thickness", "-3mm", "--square", "NaN"))
+                .isEqualTo(new Session(2, "", """
+                        p14-referense: there is no switch of this name; did you mean p14-reference?
+                        --square: NaN: not a finite number
+                        --material: unknown material "alu", needs an id of shared/materials.yaml such as fe360
+                        --thickness: -3mm is out of range, needs 1 nm to 1 m
+                        4 errors; nothing was run.
+                        """));
+        assertThat(ask("--switch", "p14-reference", "--layer", "zink 8 um", "--layer", "fe360", "--into", "x"))
+                .isEqualTo(new Session(2, "", """
+                        --layer 1, material: unknown material "zink", did you mean "zinc"?
+                        --layer 2, thickness: missing, needs a length such as 0.6 mm
+                        2 errors; nothing was run.
+                        """));
+        assertThat(ask("--switch", "p14-reference", "--layer", " ")).isEqualTo(new Session(2, "", """
+                        --layer 1, material: missing, needs a text
+                        --layer 1, thickness: missing, needs a length such as 0.6 mm
+                        2 errors; nothing was run.
+                        """));
+        assertThat(ask("--switch", "p14-reference", "--material", ""))
+                .isEqualTo(wrong("--material: missing, needs a text"));
+        assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--thickness", "1,5mm")
+                        .err())
+                .startsWith("--thickness: 1,5mm: ");
+        assertThat(Session.files(folder)).isEmpty();
+    }
+}
