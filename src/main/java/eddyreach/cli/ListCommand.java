@@ -3,6 +3,7 @@ package eddyreach.cli;
 import eddyreach.materials.Material;
 import eddyreach.model.InputException;
 import eddyreach.model.Library;
+import eddyreach.model.Materials;
 import eddyreach.model.StudyInput;
 import eddyreach.model.StudyReader;
 import eddyreach.units.Quantity;
@@ -31,7 +32,6 @@ import picocli.CommandLine.Spec;
 final class ListCommand implements Callable<Integer> {
 
     private static final int WIDTH = 80;
-    private static final int ID = 24;
     private static final int CONDUCTIVITY = 12;
     private static final int PERMEABILITY = 8;
 
@@ -89,14 +89,16 @@ final class ListCommand implements Callable<Integer> {
 
     private void switches(Library library) {
         terminal.out().println("Switches");
+        int width = width(library.switches());
         library.switches()
-                .forEach(id ->
-                        line(id, described(id, i -> library.switchModel(i).name())));
+                .forEach(id -> line(
+                        width, id, described(id, i -> library.switchModel(i).name())));
     }
 
     private void studies(Library library) {
         terminal.out().println("Studies");
-        library.studies().forEach(id -> line(id, described(id, i -> study(library, i))));
+        int width = width(library.studies());
+        library.studies().forEach(id -> line(width, id, described(id, i -> study(library, i))));
     }
 
     private static String study(Library library, String id) {
@@ -116,9 +118,12 @@ final class ListCommand implements Callable<Integer> {
 
     private void materials(Library library) {
         terminal.out().println("Materials at 20 C");
-        line("", padded("sigma, MS/m", CONDUCTIVITY) + padded("mu_r", PERMEABILITY) + "name");
-        for (Material m : library.materials().all()) {
+        Materials materials = library.materials();
+        int width = width(materials.ids());
+        line(width, "", padded("sigma, MS/m", CONDUCTIVITY) + padded("mu_r", PERMEABILITY) + "name");
+        for (Material m : materials.all()) {
             line(
+                    width,
                     m.id(),
                     padded(Quantity.CONDUCTIVITY.format(m.conductivity20(), 4), CONDUCTIVITY)
                             + padded(Quantity.PERMEABILITY.format(m.muReal(), 4), PERMEABILITY)
@@ -126,16 +131,21 @@ final class ListCommand implements Callable<Integer> {
         }
     }
 
+    /** Width of the column of ids, with the space around it. */
+    private static int width(List<String> ids) {
+        return 4 + ids.stream().mapToInt(String::length).max().orElse(0);
+    }
+
     /** One entry; a long text goes on in the next lines, below its beginning. */
-    private void line(String id, String text) {
-        String start = "  " + padded(id, ID - 2);
+    private void line(int width, String id, String text) {
+        String start = "  " + padded(id, width - 2);
         String rest = text;
         while (start.length() + rest.length() > WIDTH) {
             int room = Math.max(WIDTH - start.length(), 1);
             int space = rest.lastIndexOf(' ', room);
             int cut = space > 0 ? space : room;
             terminal.out().println(start + rest.substring(0, cut));
-            start = " ".repeat(ID);
+            start = " ".repeat(width);
             rest = rest.substring(cut).strip();
         }
         terminal.out().println((start + rest).stripTrailing());

@@ -79,7 +79,7 @@ public final class Question {
 
     private Node node(Map<String, String> words, List<Map<String, String>> layers) {
         Map<String, Node.Entry> entries = entries("", words);
-        entries.put("name", entry("name", "target"));
+        entries.put("name", entry("name", "part"));
         if (!layers.isEmpty()) {
             List<Node> items = new ArrayList<>();
             for (Map<String, String> layer : layers) {

@@ -55,14 +55,25 @@ class CheckCommandTest {
                         "gone.yaml",
                         "m18-deratin"))
                 .isEqualTo(new Session(2, "studies/m18-derating.yaml: fine (study)\n", """
-                        bad.yaml:6:11 mounting: got "flash", needs flush or non-flush
-                        bad.yaml:9:12 frequency: 200 kg: unknown unit "kg", needs a frequency such as 200 kHz
-                        bad.yaml:21:10 winding.turns: got 0, needs a whole number from 1 to 5000
+                        bad.yaml:%d:11 mounting: got "flash", needs flush or non-flush
+                        bad.yaml:%d:12 frequency: 200 kg: unknown unit "kg", needs a frequency such as 200 kHz
+                        bad.yaml:%d:10 winding.turns: got 0, needs a whole number from 1 to 5000
                         kind.yaml:1:12 eddyreach: got a file of kind "switches", needs materials, study or switch
                         list.yaml:1:1: the key "eddyreach" that tells the kind of file is missing, needs materials, study or switch
                         gone.yaml: file not found
                         m18-deratin: there is no study of this name; did you mean m18-derating?
                         7 errors.
-                        """));
+                        """.formatted(
+                        line(reference, "mounting:"), line(reference, "frequency:"), line(reference, "  turns:"))));
+    }
+
+    private static int line(String text, String start) {
+        return 1
+                + text.lines()
+                        .toList()
+                        .indexOf(text.lines()
+                                .filter(l -> l.startsWith(start))
+                                .findFirst()
+                                .orElseThrow());
     }
 }
