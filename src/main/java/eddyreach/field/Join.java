@@ -24,10 +24,8 @@ public final class Join {
     private final double[] sIm;
     private final double[] linkRe;
     private final double[] linkIm;
-    private final SmallSymmetric solver;
-    private final SmallGeneral general;
-    private final double[][] sColumnRe;
-    private final double[][] sColumnIm;
+    private SmallSymmetric symmetric;
+    private SmallGeneral general;
     private final double[] rootRe;
     private final double[] rootIm;
     private final double[] yRe;
@@ -41,15 +39,6 @@ public final class Join {
         sIm = response[1];
         linkRe = link[0];
         linkIm = link[1];
-        solver = new SmallSymmetric(n);
-        general = new SmallGeneral(n);
-        sColumnRe = new double[n][];
-        sColumnIm = new double[n][];
-        for (int k = 0; k < n; k++) {
-            // S is symmetric: its rows are its columns
-            sColumnRe[k] = Arrays.copyOfRange(sRe, k * n, (k + 1) * n);
-            sColumnIm[k] = Arrays.copyOfRange(sIm, k * n, (k + 1) * n);
-        }
         rootRe = new double[n];
         rootIm = new double[n];
         yRe = new double[n];
@@ -75,6 +64,9 @@ public final class Join {
     }
 
     private Complex solveDiagonal(Reflection.Diagonal plate, double gap) {
+        if (symmetric == null) {
+            symmetric = new SmallSymmetric(n);
+        }
         for (int i = 0; i < n; i++) {
             // principal root of e^(-2kg) Gamma; either root gives the same impedance
             double e = Math.exp(-basis.k()[i] * gap);
@@ -88,8 +80,8 @@ public final class Join {
             yIm[i] = rootRe[i] * linkIm[i] + rootIm[i] * linkRe[i];
         }
         for (int j = 0; j < n; j++) {
-            double[] cr = solver.columnRe(j);
-            double[] ci = solver.columnIm(j);
+            double[] cr = symmetric.columnRe(j);
+            double[] ci = symmetric.columnIm(j);
             int row = j * n;
             double pr = rootRe[j];
             double pi = rootIm[j];
@@ -101,7 +93,7 @@ public final class Join {
             }
             cr[j] += 1;
         }
-        solver.solve(yRe, yIm);
+        symmetric.solve(yRe, yIm);
         double zr = 0;
         double zi = 0;
         for (int i = 0; i < n; i++) {
@@ -131,6 +123,9 @@ public final class Join {
         }
         double[][] t =
                 target instanceof Reflection.Full full ? new double[][] {full.re(), full.im()} : expanded(target);
+        if (general == null) {
+            general = new SmallGeneral(n);
+        }
         fill(t[0], t[1], decay);
         double[] cr = linkRe.clone();
         double[] ci = linkIm.clone();
@@ -180,15 +175,18 @@ public final class Join {
                 double e = decay[j] * decay[k];
                 double wr = e * tRe[j * n + k];
                 double wi = e * tIm[j * n + k];
-                subtract(cr, ci, sColumnRe[k], sColumnIm[k], wr, wi);
+                // S is symmetric: its rows are its columns
+                subtract(cr, ci, sRe, sIm, k * n, wr, wi);
             }
         }
     }
 
-    private static void subtract(double[] cr, double[] ci, double[] ar, double[] ai, double wr, double wi) {
+    private static void subtract(double[] cr, double[] ci, double[] ar, double[] ai, int from, double wr, double wi) {
         for (int i = 0; i < cr.length; i++) {
-            cr[i] = Math.fma(ai[i], wi, Math.fma(-ar[i], wr, cr[i]));
-            ci[i] = Math.fma(-ai[i], wr, Math.fma(-ar[i], wi, ci[i]));
+            double x = ar[from + i];
+            double y = ai[from + i];
+            cr[i] = Math.fma(y, wi, Math.fma(-x, wr, cr[i]));
+            ci[i] = Math.fma(-y, wr, Math.fma(-x, wi, ci[i]));
         }
     }
 }

@@ -8,7 +8,7 @@ import eddyreach.mesh.MeshMaker.Fineness;
  *
  * @param body fineness of the mesh around a switch
  * @param target fineness of the mesh around a target
- * @param waves number of wavenumbers in the gap
+ * @param waves number of wavenumbers in the gap for targets not much wider than the core
  * @param reach largest wavenumber times the radius of the core
  * @param bandwidth ratio of the frequencies between which operators are interpolated
  * @param fields whether fields and losses will be asked for, which takes the memory of the factors
@@ -18,24 +18,34 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     /** Covers the shift of the oscillation by a target; interpolation then costs at most 0.15 % of |dZ|. */
     private static final double USUAL_BAND = 1.15;
 
+    /** Radius of a target, in radii of the core, up to which the wavenumbers serve as they are. */
+    private static final double RESOLVED = 2;
+
     private static final double WIDE_BAND = 1.2;
 
     /** For results. */
     public static final Resolution FINE = new Resolution(
-            new Fineness(4, 0.02, 1, 4, 1, 20), new Fineness(4, 0.02, 0.7, 3, 0.4, 20), 24, 24, USUAL_BAND, true);
+            new Fineness(4, 0.02, 1, 4, 1, 20), new Fineness(4, 0.02, 0.7, 3, 0.3, 20), 24, 24, USUAL_BAND, true);
 
     /** For the error estimate: coarser in every respect. */
     public static final Resolution COARSE = new Resolution(
-            new Fineness(3, 0.02, 0.8, 4, 1, 12), new Fineness(3, 0.02, 0.5, 3, 0.6, 12), 20, 20, WIDE_BAND, true);
+            new Fineness(3, 0.02, 0.8, 4, 1, 12), new Fineness(3, 0.02, 0.35, 2.5, 0.4, 12), 20, 20, WIDE_BAND, true);
 
     /** The same without fields, at a fraction of the memory. */
     public Resolution withoutFields() {
         return new Resolution(body, target, waves, reach, bandwidth, false);
     }
 
-    /** The wavenumbers for a core or coil of the given radius, m. */
-    public WaveBasis waves(double radius) {
-        return WaveBasis.of(waves, reach / radius);
+    /**
+     * The wavenumbers for a core or coil of the given radius and targets up to the given radius: the operator of a disc of radius
+     * a has a ridge along k = k' that is about 1/a wide, which the nodes must resolve.
+     *
+     * @param radius radius of the core, m
+     * @param widest largest radius of a bounded target, m
+     */
+    public WaveBasis waves(double radius, double widest) {
+        int count = (int) Math.ceil(waves * Math.max(1, widest / (RESOLVED * radius)));
+        return WaveBasis.of(count, reach / radius);
     }
 
     /** The angular frequencies to cover from the undamped one upwards. */

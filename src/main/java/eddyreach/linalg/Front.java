@@ -1,5 +1,7 @@
 package eddyreach.linalg;
 
+import java.util.Arrays;
+
 /**
  * A dense complex symmetric matrix of which the first columns are eliminated, K = L D L^T, without pivoting.
  *
@@ -16,8 +18,8 @@ final class Front {
     /** Columns eliminated before the rest is updated: keeps them in the cache. */
     private static final int PANEL = 24;
 
-    /** Order. */
-    final int n;
+    /** Order of the matrix at hand, at most the capacity. */
+    private int n;
 
     /** Real parts: column j holds its rows n - 1 down to j, so that one index means the same row in all columns. */
     final double[][] re;
@@ -25,13 +27,32 @@ final class Front {
     /** Imaginary parts in the same order. */
     final double[][] im;
 
-    Front(int n) {
-        this.n = n;
-        re = new double[n][];
-        im = new double[n][];
+    /** @param capacity largest order: one front serves many matrices in turn, which spares the memory's keeper much work */
+    Front(int capacity) {
+        re = new double[capacity][];
+        im = new double[capacity][];
+        for (int j = 0; j < capacity; j++) {
+            re[j] = new double[capacity - j];
+            im[j] = new double[capacity - j];
+        }
+    }
+
+    /** Starts a matrix of order n, all zeros. */
+    void clear(int order) {
+        n = order;
         for (int j = 0; j < n; j++) {
-            re[j] = new double[n - j];
-            im[j] = new double[n - j];
+            Arrays.fill(re[j], 0, n - j, 0);
+            Arrays.fill(im[j], 0, n - j, 0);
+        }
+    }
+
+    /** Copies columns from one up to another (excluded) one after the other into arrays, starting at an index. */
+    void copyColumns(int from, int to, double[] toRe, double[] toIm, int start) {
+        int at = start;
+        for (int j = from; j < to; j++) {
+            System.arraycopy(re[j], 0, toRe, at, n - j);
+            System.arraycopy(im[j], 0, toIm, at, n - j);
+            at += n - j;
         }
     }
 
@@ -97,28 +118,37 @@ final class Front {
             double vi = -ar[row] * pivotIm[k] - ai[row] * pivotRe[k];
             double wr = bi[row] * pivotIm[k + 1] - br[row] * pivotRe[k + 1];
             double wi = -br[row] * pivotIm[k + 1] - bi[row] * pivotRe[k + 1];
-            add(cr, ar, vr, ai, -vi, br, wr, bi, -wi);
-            add(ci, ar, vi, ai, vr, br, wi, bi, wr);
+            add(row + 1, cr, ar, vr, ai, -vi, br, wr, bi, -wi);
+            add(row + 1, ci, ar, vi, ai, vr, br, wi, bi, wr);
         }
         if (k < k1) {
             double[] ar = re[k];
             double[] ai = im[k];
             double vr = ai[row] * pivotIm[k] - ar[row] * pivotRe[k];
             double vi = -ar[row] * pivotIm[k] - ai[row] * pivotRe[k];
-            add(cr, ar, vr, ai, -vi);
-            add(ci, ar, vi, ai, vr);
+            add(row + 1, cr, ar, vr, ai, -vi);
+            add(row + 1, ci, ar, vi, ai, vr);
         }
     }
 
     private static void add(
-            double[] c, double[] a, double p, double[] b, double q, double[] d, double r, double[] e, double s) {
-        for (int i = 0; i < c.length; i++) {
+            int count,
+            double[] c,
+            double[] a,
+            double p,
+            double[] b,
+            double q,
+            double[] d,
+            double r,
+            double[] e,
+            double s) {
+        for (int i = 0; i < count; i++) {
             c[i] = Math.fma(e[i], s, Math.fma(d[i], r, Math.fma(b[i], q, Math.fma(a[i], p, c[i]))));
         }
     }
 
-    private static void add(double[] c, double[] a, double p, double[] b, double q) {
-        for (int i = 0; i < c.length; i++) {
+    private static void add(int count, double[] c, double[] a, double p, double[] b, double q) {
+        for (int i = 0; i < count; i++) {
             c[i] = Math.fma(b[i], q, Math.fma(a[i], p, c[i]));
         }
     }

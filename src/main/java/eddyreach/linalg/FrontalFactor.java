@@ -1,5 +1,9 @@
 package eddyreach.linalg;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.RecursiveAction;
 
 /**
@@ -13,8 +17,15 @@ import java.util.concurrent.RecursiveAction;
 public final class FrontalFactor {
 
     private final FrontalPlan plan;
-    private final Front[] fronts;
-    private final boolean keep;
+
+    /**
+     * Eliminated columns of all fronts, one after the other, each with its last row first; null when not kept. One large array is
+     * never moved about by the memory's keeper, as thousands of small ones would be.
+     */
+    private final double[] factorRe;
+
+    private final double[] factorIm;
+
     private final double[][] schurRe;
     private final double[][] schurIm;
 
@@ -26,23 +37,26 @@ public final class FrontalFactor {
      * @param keep whether the factor is kept for {@link #extend}; without it only the Schur complement is, at a fraction of the
      *     memory
      * @throws SingularMatrixException if a pivot vanishes or is not finite
+     * @throws ArithmeticException if the factor is to be kept and has more than 2^31 - 1 entries
      */
     public FrontalFactor(FrontalPlan plan, ElementMatrices elements, boolean keep) {
         this.plan = plan;
-        this.keep = keep;
-        fronts = new Front[plan.rows.length];
+        factorRe = keep ? new double[Math.toIntExact(plan.factorEntries())] : null;
+        factorIm = keep ? new double[factorRe.length] : null;
         int k = plan.kept.length;
         schurRe = new double[k][k];
         schurIm = new double[k][k];
+        Elimination elimination = new Elimination(elements);
         for (int r = 0; r < plan.roots.length; r++) {
-            new Branch(plan.roots[r], elements).invoke();
-            Front root = fronts[plan.roots[r]];
-            int m = plan.ownCount[plan.roots[r]];
+            elimination.new Branch(plan.roots[r]).invoke();
             int[] map = plan.rootToKept[r];
+            double[] blockRe = elimination.blockRe[plan.roots[r]];
+            double[] blockIm = elimination.blockIm[plan.roots[r]];
+            int at = 0;
             for (int j = 0; j < map.length; j++) {
-                for (int i = j; i < map.length; i++) {
-                    schurRe[map[i]][map[j]] += root.re[m + j][root.at(m + i)];
-                    schurIm[map[i]][map[j]] += root.im[m + j][root.at(m + i)];
+                for (int i = map.length - 1; i >= j; i--, at++) {
+                    schurRe[map[i]][map[j]] += blockRe[at];
+                    schurIm[map[i]][map[j]] += blockIm[at];
                 }
             }
         }
@@ -54,78 +68,143 @@ public final class FrontalFactor {
         }
     }
 
-    /** One subtree; its branches are independent of each other and run side by side. */
-    private final class Branch extends RecursiveAction {
-        private static final long serialVersionUID = 1L;
-        private final int node;
-        private final transient ElementMatrices elements;
+    /** What is needed while the tree is worked through. */
+    private final class Elimination {
 
-        Branch(int node, ElementMatrices elements) {
-            this.node = node;
+        private final ElementMatrices elements;
+
+        /** Schur complement of each front on its border, column after column, last row first, until its parent has taken it. */
+        private final double[][] blockRe = new double[plan.rows.length][];
+
+        private final double[][] blockIm = new double[plan.rows.length][];
+        private final Recycler recycler = new Recycler();
+
+        private final Queue<Workspace> idle = new ConcurrentLinkedQueue<>();
+
+        Elimination(ElementMatrices elements) {
             this.elements = elements;
         }
 
-        @Override
-        protected void compute() {
-            int[] children = plan.children[node];
-            if (children.length == 2) {
-                invokeAll(new Branch(children[0], elements), new Branch(children[1], elements));
-            } else {
-                for (int c : children) {
-                    new Branch(c, elements).compute();
+        /** One subtree; its branches are independent of each other and run side by side. */
+        private final class Branch extends RecursiveAction {
+            private static final long serialVersionUID = 1L;
+            private final int node;
+
+            Branch(int node) {
+                this.node = node;
+            }
+
+            @Override
+            protected void compute() {
+                int[] children = plan.children[node];
+                if (children.length == 2) {
+                    invokeAll(new Branch(children[0]), new Branch(children[1]));
+                } else {
+                    for (int c : children) {
+                        new Branch(c).compute();
+                    }
                 }
+                Workspace space = idle.poll();
+                if (space == null) {
+                    space = new Workspace(plan);
+                }
+                front(node, space);
+                idle.add(space);
             }
+        }
+
+        private void front(int node, Workspace space) {
+            Front front = space.front;
             int size = plan.rows[node].length;
-            Front front = new Front(size);
+            int m = plan.ownCount[node];
+            front.clear(size);
             for (int e : plan.elementsOf[node]) {
-                add(front, e, elements);
+                elements.fill(e, space.re, space.im);
+                space.add(plan.elementRows[e]);
             }
-            for (int c : children) {
-                extendAdd(front, c);
+            for (int c : plan.children[node]) {
+                extendAdd(front, plan.toParent[c], blockRe[c], blockIm[c]);
+                recycler.give(blockRe[c]);
+                recycler.give(blockIm[c]);
+                blockRe[c] = null;
+                blockIm[c] = null;
             }
-            front.eliminate(plan.ownCount[node]);
-            fronts[node] = front;
+            front.eliminate(m);
+            int border = size - m;
+            blockRe[node] = recycler.take(border * (border + 1) / 2);
+            blockIm[node] = recycler.take(border * (border + 1) / 2);
+            front.copyColumns(m, size, blockRe[node], blockIm[node], 0);
+            if (factorRe != null) {
+                front.copyColumns(0, m, factorRe, factorIm, (int) plan.start[node]);
+            }
         }
     }
 
-    private void add(Front front, int e, ElementMatrices elements) {
-        int[] map = plan.elementRows[e];
-        int size = map.length * (map.length + 1) / 2;
-        double[] re = new double[size];
-        double[] im = new double[size];
-        elements.fill(e, re, im);
+    private static void extendAdd(Front front, int[] map, double[] blockRe, double[] blockIm) {
         int at = 0;
-        for (int i = 0; i < map.length; i++) {
-            for (int j = 0; j <= i; j++, at++) {
-                int a = Math.min(map[i], map[j]);
-                int b = Math.max(map[i], map[j]);
-                front.re[a][front.at(b)] += re[at];
-                front.im[a][front.at(b)] += im[at];
-            }
-        }
-    }
-
-    private void extendAdd(Front front, int child) {
-        Front c = fronts[child];
-        int m = plan.ownCount[child];
-        int[] map = plan.toParent[child];
         for (int j = 0; j < map.length; j++) {
-            double[] fromRe = c.re[m + j];
-            double[] fromIm = c.im[m + j];
             double[] toRe = front.re[map[j]];
             double[] toIm = front.im[map[j]];
             // the last row comes first
-            for (int t = 0, i = map.length - 1; i >= j; t++, i--) {
+            for (int i = map.length - 1; i >= j; i--, at++) {
                 int row = front.at(map[i]);
-                toRe[row] += fromRe[t];
-                toIm[row] += fromIm[t];
+                toRe[row] += blockRe[at];
+                toIm[row] += blockIm[at];
             }
-            // the block has gone to the parent: only the eliminated columns are needed from here on
-            c.re[m + j] = null;
-            c.im[m + j] = null;
         }
-        if (!keep) {
-            fronts[child] = null;
+    }
+
+    /** Hands out arrays again that have served, by powers of two: a factorisation needs thousands, few at a time. */
+    private static final class Recycler {
+
+        private final List<Queue<double[]>> bySize = new ArrayList<>();
+
+        Recycler() {
+            for (int i = 0; i <= Integer.SIZE; i++) {
+                bySize.add(new ConcurrentLinkedQueue<>());
+            }
+        }
+
+        private static int order(int size) {
+            return Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(1, size) - 1);
+        }
+
+        double[] take(int size) {
+            int order = order(size);
+            double[] used = bySize.get(order).poll();
+            return used != null ? used : new double[1 << order];
+        }
+
+        void give(double[] array) {
+            bySize.get(order(array.length)).add(array);
+        }
+    }
+
+    /** Memory that one thread uses for front after front. */
+    private static final class Workspace {
+
+        private final Front front;
+        private final double[] re;
+        private final double[] im;
+
+        Workspace(FrontalPlan plan) {
+            front = new Front(plan.largestFront());
+            int n = plan.largestElement();
+            re = new double[n * (n + 1) / 2];
+            im = new double[n * (n + 1) / 2];
+        }
+
+        /** Adds the element matrix at hand into the front. */
+        void add(int[] map) {
+            int at = 0;
+            for (int i = 0; i < map.length; i++) {
+                for (int j = 0; j <= i; j++, at++) {
+                    int a = Math.min(map[i], map[j]);
+                    int row = front.at(Math.max(map[i], map[j]));
+                    front.re[a][row] += re[at];
+                    front.im[a][row] += im[at];
+                }
+            }
         }
     }
 
@@ -148,7 +227,7 @@ public final class FrontalFactor {
      * @throws IllegalStateException if the factor was not kept
      */
     public double[][] extend(double[][] kept) {
-        if (!keep) {
+        if (factorRe == null) {
             throw new IllegalStateException("the factor was not kept");
         }
         double[][] x = new double[kept.length][plan.unknowns];
@@ -157,33 +236,40 @@ public final class FrontalFactor {
                 x[c][plan.kept[k]] = kept[c][k];
             }
         }
-        for (int v = fronts.length - 1; v >= 0; v--) {
-            backward(fronts[v], plan.rows[v], plan.ownCount[v], x);
+        for (int v = plan.rows.length - 1; v >= 0; v--) {
+            backward(v, x);
         }
         return x;
     }
 
-    private static void backward(Front f, int[] rows, int m, double[][] x) {
+    private void backward(int node, double[][] x) {
+        int[] rows = plan.rows[node];
+        int m = plan.ownCount[node];
+        int last = rows.length - 1;
         double[][] local = new double[x.length][rows.length];
         for (int c = 0; c < x.length; c++) {
-            for (int i = m; i < rows.length; i++) {
-                local[c][f.at(i)] = x[c][rows[i]];
+            for (int i = m; i <= last; i++) {
+                local[c][last - i] = x[c][rows[i]];
             }
         }
+        int column = (int) plan.start[node + 1];
         for (int j = m - 1; j >= 0; j--) {
+            column -= rows.length - j;
             for (int c = 0; c < x.length; c += 2) {
-                dot(f.re[j], f.im[j], local[c], local[c + 1], f.at(j));
+                dot(column, local[c], local[c + 1], last - j);
             }
         }
         for (int c = 0; c < x.length; c++) {
             for (int j = 0; j < m; j++) {
-                x[c][rows[j]] = local[c][f.at(j)];
+                x[c][rows[j]] = local[c][last - j];
             }
         }
     }
 
     /** Two independent sums per part keep the adders busy: the compiler may not reorder them by itself. */
-    private static void dot(double[] lr, double[] li, double[] xr, double[] xi, int end) {
+    private void dot(int column, double[] xr, double[] xi, int end) {
+        double[] lr = factorRe;
+        double[] li = factorIm;
         double ar = 0;
         double ai = 0;
         double br = 0;
@@ -194,20 +280,21 @@ public final class FrontalFactor {
         double di = 0;
         int i = 0;
         for (; i + 1 < end; i += 2) {
-            ar = Math.fma(lr[i], xr[i], ar);
-            br = Math.fma(li[i], xi[i], br);
-            ai = Math.fma(lr[i], xi[i], ai);
-            bi = Math.fma(li[i], xr[i], bi);
-            cr = Math.fma(lr[i + 1], xr[i + 1], cr);
-            dr = Math.fma(li[i + 1], xi[i + 1], dr);
-            ci = Math.fma(lr[i + 1], xi[i + 1], ci);
-            di = Math.fma(li[i + 1], xr[i + 1], di);
+            int l = column + i;
+            ar = Math.fma(lr[l], xr[i], ar);
+            br = Math.fma(li[l], xi[i], br);
+            ai = Math.fma(lr[l], xi[i], ai);
+            bi = Math.fma(li[l], xr[i], bi);
+            cr = Math.fma(lr[l + 1], xr[i + 1], cr);
+            dr = Math.fma(li[l + 1], xi[i + 1], dr);
+            ci = Math.fma(lr[l + 1], xi[i + 1], ci);
+            di = Math.fma(li[l + 1], xr[i + 1], di);
         }
         if (i < end) {
-            ar = Math.fma(lr[i], xr[i], ar);
-            br = Math.fma(li[i], xi[i], br);
-            ai = Math.fma(lr[i], xi[i], ai);
-            bi = Math.fma(li[i], xr[i], bi);
+            ar = Math.fma(lr[column + i], xr[i], ar);
+            br = Math.fma(li[column + i], xi[i], br);
+            ai = Math.fma(lr[column + i], xi[i], ai);
+            bi = Math.fma(li[column + i], xr[i], bi);
         }
         xr[end] = br + dr - ar - cr;
         xi[end] = -(ai + bi + ci + di);

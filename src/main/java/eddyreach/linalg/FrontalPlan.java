@@ -25,6 +25,9 @@ public final class FrontalPlan {
     final int[] roots;
     final int[][] rootToKept;
 
+    /** Where the columns of each node begin in the factor; the last entry is its length. */
+    final long[] start;
+
     /**
      * @param tree order of elimination
      * @param elements unknowns of each element
@@ -84,6 +87,11 @@ public final class FrontalPlan {
         }
         roots = rootList.stream().mapToInt(Integer::intValue).toArray();
         rootToKept = rootMap.toArray(new int[0][]);
+        start = new long[nodes + 1];
+        for (int v = 0; v < nodes; v++) {
+            long m = ownCount[v];
+            start[v + 1] = start[v] + m * rows[v].length - m * (m - 1) / 2;
+        }
     }
 
     private static int[][] childrenOf(SeparatorTree tree) {
@@ -194,13 +202,9 @@ public final class FrontalPlan {
         return unknowns;
     }
 
-    /** Number of complex numbers that the factor will hold. */
+    /** Number of complex numbers that a kept factor holds. */
     public long factorEntries() {
-        long sum = 0;
-        for (int v = 0; v < rows.length; v++) {
-            sum += (long) ownCount[v] * rows[v].length;
-        }
-        return sum;
+        return start[start.length - 1];
     }
 
     /** Real multiplications and additions of the elimination, counted as 8 per complex multiply-add. */
@@ -213,6 +217,11 @@ public final class FrontalPlan {
             }
         }
         return sum;
+    }
+
+    /** Length of the longest list of unknowns of an element. */
+    int largestElement() {
+        return Arrays.stream(elementRows).mapToInt(r -> r.length).max().orElse(0);
     }
 
     /** Order of the largest front. */

@@ -16,12 +16,15 @@ public final class MeshMaker {
      * @param corner size of the elements at corners, relative to the scale or to the part if that is smaller
      * @param skin size of the elements at a conductor's surface, in skin depths
      * @param growth ratio of the lengths of neighbouring elements
-     * @param cap largest elements near the parts, relative to the scale; further out they grow with the distance
+     * @param cap largest elements among the parts, relative to the scale; further out they grow with the distance
      * @param far distance of the outer boundary from the parts, relative to the scale
      */
     public record Fineness(int degree, double corner, double skin, double growth, double cap, double far) {}
 
     private static final double ANY = Double.POSITIVE_INFINITY;
+
+    /** Length of an element outside the parts over its distance from them. */
+    private static final double OUTWARD = 0.7;
 
     private final Fineness fine;
     private final double scale;
@@ -83,8 +86,9 @@ public final class MeshMaker {
         r.mark(outer + far, ANY, ANY);
         z.mark(bottom - far, ANY, ANY);
         z.mark(top + far, ANY, ANY);
-        DoubleUnaryOperator capR = x -> fine.cap() * Math.max(scale, x);
-        DoubleUnaryOperator capZ = x -> fine.cap() * Math.max(scale, Math.abs(x));
+        // waves of the largest wavenumber cross the whole width of the parts; outside the scattered field gets smoother
+        DoubleUnaryOperator capR = x -> fine.cap() * scale + OUTWARD * Math.max(0, x - outer);
+        DoubleUnaryOperator capZ = x -> fine.cap() * scale + OUTWARD * Math.max(0, Math.abs(x) - scale);
         return new TensorMesh(r.build(fine.growth(), capR, fine.degree()), z.build(fine.growth(), capZ, fine.degree()));
     }
 }

@@ -16,6 +16,7 @@ import eddyreach.geometry.Role;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
+import java.util.List;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -27,6 +28,9 @@ final class Bench {
 
     /** Ambient temperature of trim and test, degrees Celsius (IEC 60947-5-2: 23 +- 5). */
     static final double AMBIENT = 23;
+
+    /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
+    static final double ENDLESS = 6;
 
     private static final int MAX_ITERATIONS = 30;
     private static final double FREQUENCY_TOLERANCE = 1e-7;
@@ -60,11 +64,21 @@ final class Bench {
         }
     }
 
-    Bench(SwitchModel model, Resolution resolution) {
+    /**
+     * @param model the switch
+     * @param resolution how fine
+     * @param targets the targets that will be put before it
+     */
+    Bench(SwitchModel model, Resolution resolution, List<Target> targets) {
         this.model = model;
         this.resolution = resolution;
         scale = scale(model);
-        basis = resolution.waves(scale);
+        double widest = targets.stream()
+                .filter(t -> !endless(t))
+                .mapToDouble(t -> t.outline().equivalentRadius())
+                .max()
+                .orElse(0);
+        basis = resolution.waves(scale, widest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
@@ -118,10 +132,15 @@ final class Bench {
         if (target.layers().stream().noneMatch(l -> l.material().hasEffect())) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
-        if (target.outline() instanceof Target.Outline.Endless) {
+        if (endless(target)) {
             return new PlateTarget(plate(target), basis);
         }
         return new BodyTarget(target.parts(), basis, band, AMBIENT, resolution, scale);
+    }
+
+    /** True when a target is endless or so wide that its edge does not matter. */
+    boolean endless(Target target) {
+        return target.outline().equivalentRadius() > ENDLESS * scale;
     }
 
     private static LayeredPlate plate(Target target) {

@@ -50,9 +50,9 @@ public final class StudyRunner {
         targets = standardFirst(study);
         progress.at("field of the switch", 0, 1);
         ForkJoinTask<Bench> rough = ForkJoinTask.adapt(
-                        () -> new Bench(study.switchModel(), Resolution.COARSE.withoutFields()))
+                        () -> new Bench(study.switchModel(), Resolution.COARSE.withoutFields(), targets))
                 .fork();
-        fine = new Bench(study.switchModel(), Resolution.FINE);
+        fine = new Bench(study.switchModel(), Resolution.FINE, targets);
         coarse = rough.join();
         trim = trim(fine);
         approach = new Approach(study, fine, trim, coarse, trim(coarse));
@@ -211,6 +211,13 @@ public final class StudyRunner {
                                 m.name(),
                                 m.muReal())));
             }
+        }
+        if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
+            list.add(new Warning(
+                    Warning.Kind.WIDE_AS_ENDLESS,
+                    id,
+                    target.outline().equivalentRadius(),
+                    "so wide against the core that it is computed as an endless plate"));
         }
         double least = 0;
         double at = 0;

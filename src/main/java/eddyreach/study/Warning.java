@@ -13,11 +13,9 @@ public record Warning(Kind kind, String subject, double value, String text) {
     /** The limits that are watched. */
     public enum Kind {
         PERMEABILITY_ASSUMED,
-        BEYOND_RANGE,
         SHIELDING,
-        NO_EFFECT,
         SQUARE_AS_DISC,
-        LESS_DISTANCE_THAN_COMPUTED,
+        WIDE_AS_ENDLESS,
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND
     }

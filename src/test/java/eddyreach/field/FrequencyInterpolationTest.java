@@ -23,7 +23,7 @@ class FrequencyInterpolationTest {
 
     @Test
     void withinTheBand() {
-        WaveBasis basis = COARSE.waves(SWITCH.scale());
+        WaveBasis basis = COARSE.waves(SWITCH.scale(), 0);
         Layout layout = new Layout(
                 SWITCH.parts(), COIL.apply(BAND.high()), basis, 1, COARSE.body(), SWITCH.scale(), BAND.high(), 20);
         double[] omegas = {1.04 * BAND.low(), 1.075 * BAND.low(), 1.12 * BAND.low()};

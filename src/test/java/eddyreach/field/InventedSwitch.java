@@ -91,12 +91,23 @@ record InventedSwitch(
 
     SwitchField field(Resolution resolution) {
         return new SwitchField(
-                parts, w -> coil, resolution.waves(scale), new Band(omega, 1.15 * omega), CELSIUS, resolution, scale);
+                parts,
+                w -> coil,
+                resolution.waves(scale, 0),
+                new Band(omega, 1.15 * omega),
+                CELSIUS,
+                resolution,
+                scale);
     }
 
     BodyTarget target(Material material, Resolution resolution) {
         return new BodyTarget(
-                disc(material, 0), resolution.waves(scale), new Band(omega, 1.15 * omega), CELSIUS, resolution, scale);
+                disc(material, 0),
+                resolution.waves(scale, 0),
+                new Band(omega, 1.15 * omega),
+                CELSIUS,
+                resolution,
+                scale);
     }
 
     DirectSolve direct(Material material, double gap, Resolution resolution) {

@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class OperatorBenchmark {
 
     private final Resolution resolution = Resolution.FINE;
-    private final WaveBasis basis = resolution.waves(ReferenceSwitch.SCALE);
+    private final WaveBasis basis = resolution.waves(ReferenceSwitch.SCALE, 0);
     private final Layout layout = layout();
     private final Media media = Media.of(layout.parts, 0, ReferenceSwitch.OMEGA, 20);
     private final Join join = ReferenceSwitch.field(resolution).at(ReferenceSwitch.OMEGA);

@@ -17,7 +17,7 @@ class OperatorPropertiesTest {
     private static final InventedSwitch MEDIUM = InventedSwitch.medium();
 
     private static Scatterer side(InventedSwitch s, Resolution resolution) {
-        WaveBasis basis = resolution.waves(s.scale());
+        WaveBasis basis = resolution.waves(s.scale(), 0);
         return solved(
                 new Layout(s.parts(), s.coil(), basis, 1, resolution.body(), s.scale(), s.omega(), 20),
                 s.coil(),
@@ -25,7 +25,7 @@ class OperatorPropertiesTest {
     }
 
     private static Scatterer target(InventedSwitch s, Material m) {
-        WaveBasis basis = COARSE.waves(s.scale());
+        WaveBasis basis = COARSE.waves(s.scale(), 0);
         return solved(
                 new Layout(s.disc(m, 0), null, basis, -1, COARSE.target(), s.scale(), s.omega(), 20), null, s.omega());
     }

@@ -50,12 +50,18 @@ public final class ReferenceSwitch {
     /** The switch's operator. */
     public static SwitchField field(Resolution resolution) {
         return new SwitchField(
-                parts(), omega -> COIL, resolution.waves(SCALE), new Band(OMEGA, 1.15 * OMEGA), 20, resolution, SCALE);
+                parts(),
+                omega -> COIL,
+                resolution.waves(SCALE, 0),
+                new Band(OMEGA, 1.15 * OMEGA),
+                20,
+                resolution,
+                SCALE);
     }
 
     /** A disc's operator. */
     public static BodyTarget target(Material material, Resolution resolution) {
         return new BodyTarget(
-                disc(material, 0), resolution.waves(SCALE), new Band(OMEGA, 1.15 * OMEGA), 20, resolution, SCALE);
+                disc(material, 0), resolution.waves(SCALE, 0), new Band(OMEGA, 1.15 * OMEGA), 20, resolution, SCALE);
     }
 }

@@ -67,8 +67,8 @@ class ShippedSwitchesTest {
     void worksAsASwitch(String id) throws IOException {
         StudyInput study = study(id);
         SwitchModel model = study.switchModel();
-        Bench fine = new Bench(model, Resolution.FINE);
-        Bench coarse = new Bench(model, Resolution.COARSE);
+        Bench fine = new Bench(model, Resolution.FINE, study.targets());
+        Bench coarse = new Bench(model, Resolution.COARSE.withoutFields(), study.targets());
         Trim trim = trim(study, fine);
         Approach approach = new Approach(study, fine, trim, coarse, trim(study, coarse));
         Bench.State free = fine.free();
