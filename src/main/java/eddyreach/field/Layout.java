@@ -30,6 +30,10 @@ final class Layout {
     final boolean[] inCoil;
     final WaveTables waves;
     final FrontalPlan plan;
+
+    /** Unknowns of each cell, kept ones included. */
+    final int[][] elements;
+
     final double[][] massR;
     final double[][] curlR;
     final double[][] massZ;
@@ -83,7 +87,7 @@ final class Layout {
         stiffZ = LineForms.stiffness(z);
         meanR = LineForms.radialMean(r);
         meanZ = LineForms.mean(z);
-        int[][] elements = new int[mesh.cells()][];
+        elements = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
             elements[c] = unknowns(c);
         }

@@ -1,6 +1,7 @@
 package eddyreach.field;
 
 import eddyreach.mesh.MeshMaker.Fineness;
+import java.util.List;
 
 /**
  * How finely a field problem is resolved, all in one place. The numerical error of a result is the difference between two
@@ -22,14 +23,35 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     private static final double RESOLVED = 2;
 
     private static final double WIDE_BAND = 1.2;
+    private static final double NARROW_BAND = 1.1;
+    private static final double CLOSE_BAND = 1.06;
+
+    /** For the error estimate of {@link #FINE}: coarser in every respect. */
+    public static final Resolution COARSE = new Resolution(
+            new Fineness(3, 0.02, 0.8, 4, 1, 12), new Fineness(3, 0.02, 0.35, 2.5, 0.4, 12), 20, 20, WIDE_BAND, true);
 
     /** For results. */
     public static final Resolution FINE = new Resolution(
             new Fineness(4, 0.02, 1, 4, 1, 20), new Fineness(4, 0.02, 0.7, 3, 0.3, 20), 24, 24, USUAL_BAND, true);
 
-    /** For the error estimate: coarser in every respect. */
-    public static final Resolution COARSE = new Resolution(
-            new Fineness(3, 0.02, 0.8, 4, 1, 12), new Fineness(3, 0.02, 0.35, 2.5, 0.4, 12), 20, 20, WIDE_BAND, true);
+    /** Each step estimates the error of the one before; the first gives no results. */
+    public static final List<Resolution> LADDER = List.of(
+            COARSE,
+            FINE,
+            new Resolution(
+                    new Fineness(5, 0.01, 0.8, 3, 0.7, 30),
+                    new Fineness(5, 0.01, 0.6, 3, 0.25, 30),
+                    32,
+                    32,
+                    NARROW_BAND,
+                    true),
+            new Resolution(
+                    new Fineness(6, 0.004, 0.6, 3, 0.6, 40),
+                    new Fineness(6, 0.004, 0.5, 3, 0.25, 40),
+                    44,
+                    44,
+                    CLOSE_BAND,
+                    true));
 
     /** The same without fields, at a fraction of the memory. */
     public Resolution withoutFields() {

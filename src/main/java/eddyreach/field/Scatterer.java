@@ -2,6 +2,7 @@ package eddyreach.field;
 
 import eddyreach.linalg.FrontalFactor;
 import eddyreach.materials.Material;
+import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -18,6 +19,7 @@ final class Scatterer {
     private final Layout layout;
     private final Media media;
     private final double omega;
+    private final double density;
     private final FrontalFactor factor;
     private final double[][] responseRe;
     private final double[][] responseIm;
@@ -38,8 +40,8 @@ final class Scatterer {
         this.layout = layout;
         this.media = media;
         this.omega = omega;
-        factor = new FrontalFactor(
-                layout.plan, new EddySystem(layout, media, coil == null ? 0 : coil.density()), fields);
+        density = coil == null ? 0 : coil.density();
+        factor = new FrontalFactor(layout.plan, new EddySystem(layout, media, density), fields);
         int n = layout.waveCount();
         double[][] cr = factor.schurRe();
         double[][] ci = factor.schurIm();
@@ -65,6 +67,22 @@ final class Scatterer {
                 linkRe[i] = Material.MU0 / 2 * (free[i] + cr[n][i]);
                 linkIm[i] = Material.MU0 / 2 * ci[n][i];
             }
+        }
+        SelfCheck.passive(this);
+        if (fields) {
+            checkResidual();
+        }
+    }
+
+    /** The equations must hold for all loads at once; an element's matrix is asked for again, so a wrong assembly shows too. */
+    private void checkResidual() {
+        int kept = factor.schurRe().length;
+        double[][] y = new double[2][kept];
+        Arrays.fill(y[0], 1);
+        double worst = Residual.of(layout, new EddySystem(layout, media, density), factor.extend(y));
+        if (!(worst <= SelfCheck.RESIDUAL)) {
+            throw new ArithmeticException("the field equations are met only to " + worst + " of their terms at "
+                    + omega / (2 * Math.PI) + " Hz: the factorisation has lost its accuracy");
         }
     }
 

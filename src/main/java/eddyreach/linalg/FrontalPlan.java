@@ -14,6 +14,9 @@ import java.util.List;
  */
 public final class FrontalPlan {
 
+    /** A complex number. */
+    private static final int BYTES = 2 * Double.BYTES;
+
     final int unknowns;
     final int[][] rows;
     final int[] ownCount;
@@ -205,6 +208,33 @@ public final class FrontalPlan {
     /** Number of complex numbers that a kept factor holds. */
     public long factorEntries() {
         return start[start.length - 1];
+    }
+
+    /**
+     * Upper bound of the memory that a factorisation takes at once, bytes: the factor if it is kept, the blocks that wait for their
+     * parents at the worst moment of the walk through the tree, and one front for each thread.
+     *
+     * @param keep whether the factor is kept
+     * @param threads number of threads that may work
+     */
+    public long memory(boolean keep, int threads) {
+        long waiting = 0;
+        long most = 0;
+        for (int v = 0; v < rows.length; v++) {
+            waiting += block(v);
+            most = Math.max(most, waiting);
+            for (int c : children[v]) {
+                waiting -= block(c);
+            }
+        }
+        long front = (long) largestFront() * (largestFront() + 1) / 2;
+        // blocks are handed out in powers of two, and each thread may stand at another place of the tree
+        return BYTES * ((keep ? factorEntries() : 0) + 2 * threads * most + threads * front);
+    }
+
+    private long block(int v) {
+        long border = rows[v].length - ownCount[v];
+        return border * (border + 1) / 2;
     }
 
     /** Real multiplications and additions of the elimination, counted as 8 per complex multiply-add. */

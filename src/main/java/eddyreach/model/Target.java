@@ -44,6 +44,11 @@ public record Target(String id, String label, Outline outline, List<Layer> layer
         }
     }
 
+    /** True when another target is the same for the field, whatever its name. */
+    public boolean actsAs(Target other) {
+        return layers.equals(other.layers) && outline.equals(other.outline);
+    }
+
     /** Total thickness, m. */
     public double thickness() {
         return layers.stream().mapToDouble(Layer::thickness).sum();

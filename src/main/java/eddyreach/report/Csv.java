@@ -26,9 +26,9 @@ final class Csv {
         return csv.text.toString();
     }
 
-    /** What the coil sees: {@code target, distance_mm, frequency_hz, dr_ohm, dl_h}. */
+    /** What the coil sees: {@code target, distance_mm, frequency_hz, dr_ohm, dl_h, dz_error_ohm}. */
     static String impedance(StudyResult result) {
-        Csv csv = new Csv("target", "distance_mm", "frequency_hz", "dr_ohm", "dl_h");
+        Csv csv = new Csv("target", "distance_mm", "frequency_hz", "dr_ohm", "dl_h", "dz_error_ohm");
         for (TargetResult t : result.targets()) {
             Curve c = t.curve();
             for (int i = 0; i < c.distance().length; i++) {
@@ -37,7 +37,8 @@ final class Csv {
                         c.distance()[i] * Labels.MM,
                         c.frequency()[i],
                         c.lossResistance()[i],
-                        c.inductanceChange()[i]);
+                        c.inductanceChange()[i],
+                        c.impedanceError()[i]);
             }
         }
         return csv.text.toString();

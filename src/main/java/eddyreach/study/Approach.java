@@ -6,7 +6,6 @@ import eddyreach.model.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
-import eddyreach.switching.Trim;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -14,45 +13,56 @@ import java.util.Optional;
 /**
  * One target moved along the axis in front of a trimmed switch.
  *
- * <p>The error bar of a distance is what a second computation, coarser in mesh, degree, domain and wavenumbers and trimmed on its own
- * standard target, makes of the same distance.
+ * <p>The error bar of an impedance is its difference from the next coarser step of the ladder, which differs in mesh, degree,
+ * domain, wavenumbers and frequencies, times a safety factor. The error bar of a distance is what the coarser step, trimmed on
+ * its own standard target, makes of the same distance, or a share of what the error of the impedance alone would make if that is more:
+ * errors of target and standard target may cancel by chance. Factor and share were chosen on random cases (see {@code ErrorBarTest}).
  */
 final class Approach {
 
-    private final Bench fine;
-    private final Bench coarse;
-    private final Trim fineTrim;
-    private final Trim coarseTrim;
-    private final StudyInput study;
+    /** Stated error bar over the difference of two steps. */
+    private static final double SAFETY = 2.5;
 
-    Approach(StudyInput study, Bench fine, Trim fineTrim, Bench coarse, Trim coarseTrim) {
+    /** Share of the impedance's error that is assumed not to cancel. */
+    private static final double SHARE = 0.2;
+
+    private final StudyInput study;
+    private final Ladder.Step fine;
+    private final Ladder.Step coarse;
+
+    Approach(StudyInput study, Ladder.Step fine, Ladder.Step coarse) {
         this.study = study;
         this.fine = fine;
-        this.fineTrim = fineTrim;
         this.coarse = coarse;
-        this.coarseTrim = coarseTrim;
     }
 
     /**
      * What one target does.
      *
-     * @param field the target's field problem at the fine resolution
+     * @param step the resolution that was taken
+     * @param field the target's field problem at that resolution
      * @param curve the tank over the distance
      * @param distance where it switches
      */
-    record Outcome(TargetField field, Curve curve, SwitchDistance distance) {}
+    record Outcome(Ladder.Step step, TargetField field, Curve curve, SwitchDistance distance) {}
 
     Outcome of(Target target) {
-        TargetField fineField = fine.target(target);
+        TargetField fineField = fine.bench().target(target);
+        TargetField coarseField = coarse.bench().target(target);
         Map<Double, Bench.State> known = new HashMap<>();
-        SwitchPointFinder finder = new SwitchPointFinder(fineTrim, study.lastDistance(), study.points() - 1);
+        SwitchPointFinder finder = new SwitchPointFinder(fine.trim(), study.lastDistance(), study.points() - 1);
         SwitchPoints points = finder.find(
-                g -> known.computeIfAbsent(g, d -> fine.state(fineField, d)).conductance(),
-                fine.free().conductance());
-        return new Outcome(fineField, curve(known, fineField), distance(points, target));
+                g -> known.computeIfAbsent(g, d -> fine.bench().state(fineField, d))
+                        .conductance(),
+                fine.bench().free().conductance());
+        return new Outcome(
+                fine,
+                fineField,
+                curve(known, fineField, coarseField),
+                distance(points, target, fineField, coarseField));
     }
 
-    private Curve curve(Map<Double, Bench.State> known, TargetField field) {
+    private Curve curve(Map<Double, Bench.State> known, TargetField field, TargetField coarseField) {
         int n = study.points();
         Curve c = new Curve(
                 new double[n],
@@ -62,14 +72,19 @@ final class Approach {
                 new double[n],
                 new double[n],
                 new double[n],
+                new double[n],
                 new double[n]);
-        double freeInductance = fine.free().inductance();
+        double freeInductance = fine.bench().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = study.firstDistance() + (study.lastDistance() - study.firstDistance()) * i / (n - 1);
-            Bench.State s = known.computeIfAbsent(g, d -> fine.state(field, d));
+            Bench.State s = known.computeIfAbsent(g, d -> fine.bench().state(field, d));
             c.distance()[i] = g;
             c.lossResistance()[i] = s.change().getReal();
             c.inductanceChange()[i] = s.inductance() - freeInductance;
+            c.impedanceError()[i] = SAFETY
+                    * s.change()
+                            .subtract(coarse.bench().change(coarseField, s.omega(), g))
+                            .abs();
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();
             c.frequency()[i] = s.omega() / (2 * Math.PI);
@@ -79,7 +94,7 @@ final class Approach {
         return c;
     }
 
-    private SwitchDistance distance(SwitchPoints points, Target target) {
+    private SwitchDistance distance(SwitchPoints points, Target target, TargetField field, TargetField coarseField) {
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
         if (on.isEmpty()) {
@@ -92,19 +107,27 @@ final class Approach {
                     Double.NaN,
                     Double.NaN);
         }
-        TargetField field = coarse.target(target);
-        double onError = error(field, on.get(), coarseTrim.on());
+        // the switch is trimmed on the standard target: there the errors are one and the same
+        double share = target.actsAs(study.standard()) ? 0 : SHARE;
+        double onError =
+                error(share, field, coarseField, on.get(), coarse.trim().on());
         if (off.isEmpty()) {
             return new SwitchDistance(
                     SwitchDistance.Outcome.NEVER_OFF, on.get().distance(), Double.NaN, onError, Double.NaN);
         }
-        double offError = error(field, off.get(), coarseTrim.off());
+        double offError =
+                error(share, field, coarseField, off.get(), coarse.trim().off());
         return new SwitchDistance(
                 SwitchDistance.Outcome.SWITCHES, on.get().distance(), off.get().distance(), onError, offError);
     }
 
-    private double error(TargetField field, Crossing crossing, double threshold) {
-        return crossing.distanceError(
-                Math.abs(coarse.state(field, crossing.distance()).conductance() - threshold));
+    private double error(
+            double share, TargetField field, TargetField coarseField, Crossing crossing, double threshold) {
+        Bench.State here = fine.bench().state(field, crossing.distance());
+        Bench.State there = coarse.bench().state(coarseField, crossing.distance());
+        double shift = Math.abs(there.conductance() - threshold);
+        double impedance = here.change().subtract(there.change()).abs();
+        double alone = share * impedance * here.conductance() / here.resistance();
+        return crossing.distanceError(SAFETY * Math.max(shift, alone));
     }
 }

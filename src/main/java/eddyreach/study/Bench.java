@@ -97,7 +97,8 @@ final class Bench {
                 .orElse(model.winding().section().r1());
     }
 
-    private CoilRegion coil(double omega) {
+    /** The winding as the field sees it at an angular frequency. */
+    CoilRegion coil(double omega) {
         return new CoilRegion(model.winding().section(), model.winding().turns(), winding.muLoss(omega, AMBIENT));
     }
 
@@ -165,7 +166,7 @@ final class Bench {
         double beforeNext = 0;
         double omega = free.omega();
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            Complex change = field.at(omega).impedance(target.at(omega), distance);
+            Complex change = change(target, omega, distance);
             Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
@@ -184,6 +185,11 @@ final class Bench {
             omega = (next - slope * omega) / (1 - slope);
         }
         throw new ArithmeticException("the frequency does not settle at a distance of " + distance + " m");
+    }
+
+    /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
+    Complex change(TargetField target, double omega, double distance) {
+        return field.at(omega).impedance(target.at(omega), distance);
     }
 
     /** The waves in the gap at a state. */

@@ -4,9 +4,13 @@ import eddyreach.field.PartLoss;
 import eddyreach.geometry.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Makes loss budgets from field solutions. */
 final class Budgets {
+
+    /** Allowed difference of the losses by part from the resistance, relative. */
+    private static final double BALANCE = 1e-3;
 
     private Budgets() {}
 
@@ -39,7 +43,23 @@ final class Budgets {
             shares.add(
                     new LossBudget.Share(Role.TARGET.label(), target, at.state().resistance() - beside - others));
         }
-        return new LossBudget(at.distance(), shares);
+        LossBudget budget = new LossBudget(at.distance(), shares);
+        balanced(budget, at.state());
+        return budget;
+    }
+
+    /** What the parts lose must be what the coil feels. */
+    private static void balanced(LossBudget budget, Bench.State state) {
+        double gap = Math.abs(budget.total() / state.resistance() - 1);
+        if (!(gap <= BALANCE)) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "the losses of the parts sum to %.6g ohm but the coil's resistance is %.6g ohm at a distance of %.4g mm: the energy does"
+                            + " not balance",
+                    budget.total(),
+                    state.resistance(),
+                    budget.distance() * 1e3));
+        }
     }
 
     private static LossBudget.Share share(PartLoss p) {

@@ -6,6 +6,7 @@ package eddyreach.study;
  * @param distance distance from the active face, m, ascending from 0
  * @param lossResistance change of the loss resistance against no target, ohm
  * @param inductanceChange change of the inductance against no target, H
+ * @param impedanceError numerical error bar of the change of the impedance, ohm
  * @param resistance total series resistance of the coil with everything around it, ohm
  * @param inductance inductance, H
  * @param frequency frequency of the oscillation, Hz
@@ -16,6 +17,7 @@ public record Curve(
         double[] distance,
         double[] lossResistance,
         double[] inductanceChange,
+        double[] impedanceError,
         double[] resistance,
         double[] inductance,
         double[] frequency,

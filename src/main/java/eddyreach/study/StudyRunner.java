@@ -1,7 +1,5 @@
 package eddyreach.study;
 
-import eddyreach.field.Resolution;
-import eddyreach.field.TargetField;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.Layer;
@@ -23,25 +21,20 @@ public final class StudyRunner {
 
     private final StudyInput study;
     private final List<Target> targets;
+    private final Ladder ladder;
     private final Bench fine;
-    private final Bench coarse;
     private final Trim trim;
-    private final Approach approach;
     private final Progress progress;
 
     /** All targets, the standard target first and only once. */
     private static List<Target> standardFirst(StudyInput study) {
         List<Target> all = new ArrayList<>();
         all.add(study.targets().stream()
-                .filter(t -> same(t, study.standard()))
+                .filter(t -> t.actsAs(study.standard()))
                 .findFirst()
                 .orElse(study.standard()));
-        study.targets().stream().filter(t -> !same(t, study.standard())).forEach(all::add);
+        study.targets().stream().filter(t -> !t.actsAs(study.standard())).forEach(all::add);
         return all;
-    }
-
-    private static boolean same(Target a, Target b) {
-        return a.layers().equals(b.layers()) && a.outline().equals(b.outline());
     }
 
     private StudyRunner(StudyInput study, Progress progress) {
@@ -49,13 +42,9 @@ public final class StudyRunner {
         this.progress = progress;
         targets = standardFirst(study);
         progress.at("field of the switch", 0, 1);
-        ForkJoinTask<Bench> rough = ForkJoinTask.adapt(
-                        () -> new Bench(study.switchModel(), Resolution.COARSE.withoutFields(), targets))
-                .fork();
-        fine = new Bench(study.switchModel(), Resolution.FINE, targets);
-        coarse = rough.join();
-        trim = trim(fine);
-        approach = new Approach(study, fine, trim, coarse, trim(coarse));
+        ladder = new Ladder(study, targets);
+        fine = ladder.step(Ladder.FIRST).bench();
+        trim = ladder.step(Ladder.FIRST).trim();
     }
 
     /**
@@ -76,41 +65,18 @@ public final class StudyRunner {
         return new StudyRunner(study, progress).result();
     }
 
-    private Trim trim(Bench bench) {
-        TargetField standard = bench.target(study.standard());
-        return Trim.atFactory(
-                g -> bench.state(standard, g).conductance(),
-                study.switchModel().effectiveDistance(),
-                study.switchModel().differentialTravel());
-    }
-
     private StudyResult result() {
-        List<ForkJoinTask<Found>> tasks = new ArrayList<>();
-        progress.at("targets", 0, targets.size());
-        AtomicInteger done = new AtomicInteger();
-        for (int i = 0; i < targets.size(); i++) {
-            int index = i;
-            tasks.add(ForkJoinTask.adapt(() -> {
-                        Found found = one(index);
-                        progress.at("targets", done.incrementAndGet(), targets.size());
-                        return found;
-                    })
-                    .fork());
-        }
         Situation free = Situation.free(fine);
         LossBudget freeBudget = Budgets.of(free, null);
-        List<TargetResult> results = new ArrayList<>();
+        List<Found> found = find();
         List<FieldPicture> fields = new ArrayList<>();
         List<CurrentPicture> currents = new ArrayList<>();
         if (study.fieldPictures()) {
             fields.add(Imaging.free(free));
         }
-        for (ForkJoinTask<Found> task : tasks) {
-            Found f = task.join();
-            results.add(f.result());
-            f.field().ifPresent(fields::add);
-            f.currents().ifPresent(currents::add);
-        }
+        found.forEach(f -> f.field().ifPresent(fields::add));
+        found.forEach(f -> f.currents().ifPresent(currents::add));
+        List<TargetResult> results = found.stream().map(Found::result).toList();
         Bench.State s = fine.free();
         var element = study.switchModel().element();
         return new StudyResult(
@@ -139,14 +105,40 @@ public final class StudyRunner {
 
     private record Found(TargetResult result, Optional<FieldPicture> field, Optional<CurrentPicture> currents) {}
 
-    private Found one(int index) {
+    /** Climbs the ladder with those targets whose error bar is still above what the study asks for. */
+    private List<Found> find() {
+        Found[] found = new Found[targets.size()];
+        AtomicInteger done = new AtomicInteger();
+        progress.at("targets", 0, targets.size());
+        for (int step = Ladder.FIRST; step <= ladder.last() && done.get() < targets.size(); step++) {
+            boolean last = step == ladder.last();
+            Approach approach = new Approach(study, ladder.step(step), ladder.step(step - 1));
+            List<ForkJoinTask<?>> tasks = new ArrayList<>();
+            for (int i = 0; i < found.length; i++) {
+                int index = i;
+                if (found[i] == null) {
+                    tasks.add(ForkJoinTask.adapt(() -> {
+                                Approach.Outcome o = approach.of(targets.get(index));
+                                if (last || !(o.distance().error() > study.accuracy())) {
+                                    found[index] = found(index, o);
+                                    progress.at("targets", done.incrementAndGet(), targets.size());
+                                }
+                            })
+                            .fork());
+                }
+            }
+            tasks.forEach(ForkJoinTask::join);
+        }
+        return List.of(found);
+    }
+
+    private Found found(int index, Approach.Outcome o) {
         Target target = targets.get(index);
-        Approach.Outcome o = approach.of(target);
         double sr = study.switchModel().effectiveDistance();
         double on = o.distance().on();
         double factor = on / sr;
         double shown = Double.isFinite(on) ? on : 0;
-        Situation at = Situation.with(fine, o.field(), shown);
+        Situation at = Situation.with(o.step().bench(), o.field(), shown);
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
         TargetResult result = new TargetResult(
                 target,
@@ -239,7 +231,7 @@ public final class StudyRunner {
                             at * 1e3,
                             -least)));
         }
-        double error = Math.max(o.distance().onError(), o.distance().offError());
+        double error = o.distance().error();
         if (error > study.accuracy()) {
             list.add(new Warning(
                     Warning.Kind.ERROR_ABOVE_REQUEST,
@@ -247,7 +239,7 @@ public final class StudyRunner {
                     error,
                     String.format(
                             Locale.ROOT,
-                            "numerical error %.3f mm, asked for %.3f mm",
+                            "numerical error %.3f mm at the finest mesh, asked for %.3f mm",
                             error * 1e3,
                             study.accuracy() * 1e3)));
         }

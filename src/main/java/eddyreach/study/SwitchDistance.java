@@ -11,6 +11,11 @@ package eddyreach.study;
  */
 public record SwitchDistance(Outcome outcome, double on, double off, double onError, double offError) {
 
+    /** The larger of the error bars that exist, m; NaN without any. */
+    public double error() {
+        return Double.isNaN(offError) ? onError : Math.max(onError, offError);
+    }
+
     /** What a target does to the output. */
     public enum Outcome {
         /** Switches on and off. */

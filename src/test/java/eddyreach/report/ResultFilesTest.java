@@ -73,6 +73,7 @@ class ResultFilesTest {
                 c.distance(),
                 new double[1],
                 c.inductanceChange(),
+                c.impedanceError(),
                 c.resistance(),
                 c.inductance(),
                 c.frequency(),
@@ -203,7 +204,7 @@ class ResultFilesTest {
             }
         }
         List<List<String>> curve = parseCsv(Files.readString(folder.resolve("impedance.csv")));
-        assertThat(curve).hasSize(1 + 61 * targets.size()).allMatch(r -> r.size() == 5);
+        assertThat(curve).hasSize(1 + 61 * targets.size()).allMatch(r -> r.size() == 6);
         double[] change = targets.get(0).curve().inductanceChange();
         assertThat(Double.parseDouble(curve.get(61).get(4)))
                 .isCloseTo(change[60], Offset.offset(1e-8 * Math.abs(change[60])));

@@ -190,7 +190,7 @@ final class SampleResult {
                         label,
                         id.equals("washer") ? new Target.Outline.Disc(6e-3) : new Target.Outline.Square(18e-3),
                         List.of(new Layer(material, thickness))),
-                new Curve(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7]),
+                new Curve(c[0], c[1], c[2], new double[c[0].length], c[3], c[4], c[5], c[6], c[7]),
                 new SwitchDistance(
                         switches ? Outcome.SWITCHES : Outcome.NEVER_ON,
                         switched,

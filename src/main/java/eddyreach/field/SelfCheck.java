@@ -1,0 +1,93 @@
+package eddyreach.field;
+
+import eddyreach.materials.Material;
+import java.util.Locale;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+
+/**
+ * What every solved field problem must obey, checked each time at little cost: a wrong number is never silent.
+ *
+ * <ul>
+ *   <li>Passivity: no combination of waves and coil current gains power. With S the response, s the emitted waves and R0 the loss
+ *       without waves, the real symmetric matrix of the form
+ *       {@code -2 c* Im(S) c - 4 Re(c* Im(s) I) + mu0 R0 |I|^2 / (2 pi w)}, which is the power lost in the parts, has no negative
+ *       eigenvalue. Tested by a Cholesky factorisation of the scaled matrix with a small shift.
+ *   <li>Residual: the field for all loads at once satisfies the equations, see {@link Scatterer}.
+ *   <li>Finite: no entry is NaN or infinite.
+ * </ul>
+ */
+final class SelfCheck {
+
+    /** Rounding and quadrature of nearly lossless parts, relative to the largest diagonal entry after scaling. */
+    private static final double PASSIVITY = 1e-8;
+
+    /** Largest residual relative to the terms it is the sum of; the factorisation reaches 1e-13. */
+    static final double RESIDUAL = 1e-9;
+
+    private SelfCheck() {}
+
+    /**
+     * Checks that all is finite and that nothing gains power.
+     *
+     * @param s the solved problem
+     * @throws ArithmeticException with what is wrong
+     */
+    static void passive(Scatterer s) {
+        boolean coil = s.impedance().getImaginary() != 0;
+        int waves = s.responseIm().length;
+        int n = waves + (coil ? 1 : 0);
+        if (n == 0) {
+            return;
+        }
+        DMatrixRMaj m = new DMatrixRMaj(n, n);
+        for (int i = 0; i < waves; i++) {
+            for (int j = 0; j < waves; j++) {
+                finite(s, s.responseRe()[i][j], s.responseIm()[i][j]);
+                m.set(i, j, -2 * s.responseIm()[i][j]);
+            }
+            if (coil) {
+                finite(s, s.linkRe()[i], s.linkIm()[i]);
+                m.set(i, waves, -2 * s.linkIm()[i]);
+                m.set(waves, i, -2 * s.linkIm()[i]);
+            }
+        }
+        if (coil) {
+            finite(s, s.impedance().getReal(), s.impedance().getImaginary());
+            m.set(waves, waves, Material.MU0 * s.impedance().getReal() / (2 * Math.PI * s.omega()));
+        }
+        if (!positive(m, s)) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "the field solution at %.4g kHz would gain power (%d unknowns): the mesh does not resolve the problem",
+                    s.omega() / (2e3 * Math.PI),
+                    s.unknowns()));
+        }
+    }
+
+    private static void finite(Scatterer s, double re, double im) {
+        if (!Double.isFinite(re) || !Double.isFinite(im)) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT, "the field solution at %.4g kHz is not finite", s.omega() / (2e3 * Math.PI)));
+        }
+    }
+
+    /** True when the matrix, scaled by the size of the response in each wave, has no eigenvalue below minus the tolerance. */
+    private static boolean positive(DMatrixRMaj m, Scatterer s) {
+        int n = m.numRows;
+        double[] scale = new double[n];
+        for (int i = 0; i < n; i++) {
+            double size = i < s.responseRe().length
+                    ? 2 * Math.hypot(s.responseRe()[i][i], s.responseIm()[i][i])
+                    : Material.MU0 * s.impedance().abs() / (2 * Math.PI * s.omega());
+            scale[i] = size > 0 ? 1 / Math.sqrt(size) : 0;
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                m.set(i, j, m.get(i, j) * scale[i] * scale[j]);
+            }
+            m.add(i, i, PASSIVITY);
+        }
+        return DecompositionFactory_DDRM.chol(n, true).decompose(m);
+    }
+}

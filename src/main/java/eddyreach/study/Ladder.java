@@ -1,0 +1,63 @@
+package eddyreach.study;
+
+import eddyreach.field.Resolution;
+import eddyreach.field.TargetField;
+import eddyreach.model.StudyInput;
+import eddyreach.model.Target;
+import eddyreach.switching.Trim;
+import java.util.List;
+import java.util.concurrent.ForkJoinTask;
+
+/**
+ * The same switch at growing resolution, each step trimmed on its own standard target. Steps beyond the first two are computed only
+ * when a result asks for them.
+ */
+final class Ladder {
+
+    /** The first step that gives results. */
+    static final int FIRST = 1;
+
+    private final StudyInput study;
+    private final List<Target> targets;
+    private final Step[] steps = new Step[Resolution.LADDER.size()];
+
+    /**
+     * A trimmed switch.
+     *
+     * @param bench the switch
+     * @param trim its thresholds
+     */
+    record Step(Bench bench, Trim trim) {}
+
+    Ladder(StudyInput study, List<Target> targets) {
+        this.study = study;
+        this.targets = targets;
+        ForkJoinTask<Step> rough = ForkJoinTask.adapt(() -> make(0)).fork();
+        steps[FIRST] = make(FIRST);
+        steps[0] = rough.join();
+    }
+
+    /** Number of the finest step. */
+    int last() {
+        return steps.length - 1;
+    }
+
+    /** A step, computed when it is asked for the first time; for one thread. */
+    Step step(int i) {
+        if (steps[i] == null) {
+            steps[i] = make(i);
+        }
+        return steps[i];
+    }
+
+    private Step make(int i) {
+        Resolution resolution = Resolution.LADDER.get(i);
+        Bench bench = new Bench(study.switchModel(), i < FIRST ? resolution.withoutFields() : resolution, targets);
+        TargetField standard = bench.target(study.standard());
+        Trim trim = Trim.atFactory(
+                g -> bench.state(standard, g).conductance(),
+                study.switchModel().effectiveDistance(),
+                study.switchModel().differentialTravel());
+        return new Step(bench, trim);
+    }
+}

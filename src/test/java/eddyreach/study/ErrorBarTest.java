@@ -1,0 +1,70 @@
+package eddyreach.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The stated error bars against true errors on random cases: the true error inside the bar in at least 95 %, the median bar no
+ * more than 10 times the true error.
+ */
+class ErrorBarTest {
+
+    private static final double INSIDE = 0.95;
+    private static final double GENEROUS = 10;
+
+    private static List<ErrorBarSuite.Pair> run(long seed, int cases) {
+        List<ErrorBarSuite.Pair> pairs = new ArrayList<>();
+        IntStream.range(0, cases).forEach(i -> pairs.addAll(new ErrorBarSuite(seed + i).pairs(i)));
+        return pairs;
+    }
+
+    private static double share(List<ErrorBarSuite.Pair> pairs) {
+        return (double) pairs.stream().filter(ErrorBarSuite.Pair::holds).count() / pairs.size();
+    }
+
+    private static double medianRatio(List<ErrorBarSuite.Pair> pairs) {
+        double[] r =
+                pairs.stream().mapToDouble(p -> p.bar() / p.error()).sorted().toArray();
+        return r[r.length / 2];
+    }
+
+    /** A small fixed part of the long suite. */
+    @Test
+    void fewCases() {
+        List<ErrorBarSuite.Pair> pairs = run(1000, 2);
+        assertThat(pairs).hasSizeGreaterThanOrEqualTo(6);
+        assertThat(share(pairs)).as(pairs.toString()).isGreaterThanOrEqualTo(0.8);
+    }
+
+    @Test
+    @Tag("long")
+    void manyCases() throws IOException {
+        List<ErrorBarSuite.Pair> pairs = run(1000, Integer.getInteger("cases", 200));
+        String summary = String.format(
+                Locale.ROOT,
+                "%d pairs, inside %.4f, median bar over error %.2f%n",
+                pairs.size(),
+                share(pairs),
+                medianRatio(pairs));
+        StringBuilder text = new StringBuilder(summary);
+        pairs.forEach(p -> text.append(String.format(
+                Locale.ROOT,
+                "%s bar %.3g error %.3g ratio %.3g%n",
+                p.what(),
+                p.bar(),
+                p.error(),
+                p.bar() / p.error())));
+        Files.writeString(Path.of("target", "error-bars.txt"), text);
+        assertThat(share(pairs)).as(summary).isGreaterThanOrEqualTo(INSIDE);
+        assertThat(medianRatio(pairs)).as(summary).isLessThanOrEqualTo(GENEROUS);
+    }
+}
