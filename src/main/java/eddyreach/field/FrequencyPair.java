@@ -17,10 +17,19 @@ final class FrequencyPair {
 
     private final Scatterer low;
     private final Scatterer high;
+    private final double[] lowRe;
+    private final double[] lowIm;
+    private final double[] highRe;
+    private final double[] highIm;
 
     private FrequencyPair(Scatterer low, Scatterer high) {
         this.low = low;
         this.high = high;
+        double[] w = low.layout().basis.w();
+        lowRe = scaled(low.responseRe(), w);
+        lowIm = scaled(low.responseIm(), w);
+        highRe = scaled(high.responseRe(), w);
+        highIm = scaled(high.responseIm(), w);
     }
 
     /** Solves both frequencies side by side on one layout. */
@@ -49,28 +58,18 @@ final class FrequencyPair {
     /** Response matrix times square roots of the weights on both sides, row by row; real then imaginary part. */
     double[][] response(double omega) {
         double t = share(omega);
-        double[] w = low.layout().basis.w();
-        int n = w.length;
-        double[][] out = new double[2][n * n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                double scale = Math.sqrt(w[i] * w[j]);
-                out[0][i * n + j] = scale * mix(low.responseRe()[i][j], high.responseRe()[i][j], t);
-                out[1][i * n + j] = scale * mix(low.responseIm()[i][j], high.responseIm()[i][j], t);
-            }
-        }
-        return out;
+        return new double[][] {mix(lowRe, highRe, t), mix(lowIm, highIm, t)};
     }
 
     /** Emitted waves times square roots of the weights; real then imaginary part. */
     double[][] link(double omega) {
         double t = share(omega);
         double[] w = low.layout().basis.w();
-        double[][] out = new double[2][w.length];
+        double[][] out = {mix(low.linkRe(), high.linkRe(), t), mix(low.linkIm(), high.linkIm(), t)};
         for (int i = 0; i < w.length; i++) {
             double scale = Math.sqrt(w[i]);
-            out[0][i] = scale * mix(low.linkRe()[i], high.linkRe()[i], t);
-            out[1][i] = scale * mix(low.linkIm()[i], high.linkIm()[i], t);
+            out[0][i] *= scale;
+            out[1][i] *= scale;
         }
         return out;
     }
@@ -102,7 +101,22 @@ final class FrequencyPair {
         return new Solved(first.mix(1 - t, second, t), losses);
     }
 
-    private static double mix(double a, double b, double t) {
-        return a + t * (b - a);
+    private static double[] mix(double[] a, double[] b, double t) {
+        double[] out = new double[a.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = a[i] + t * (b[i] - a[i]);
+        }
+        return out;
+    }
+
+    private static double[] scaled(double[][] m, double[] w) {
+        int n = w.length;
+        double[] out = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                out[i * n + j] = Math.sqrt(w[i] * w[j]) * m[i][j];
+            }
+        }
+        return out;
     }
 }
