@@ -96,7 +96,7 @@ public final class FrontalFactor {
             this.elements = elements;
         }
 
-        /** One subtree; its branches are independent of each other and run side by side. */
+        /** One subtree; its branches are independent of each other and run side by side if they are worth it. */
         private final class Branch extends RecursiveAction {
             private static final long serialVersionUID = 1L;
             private final int node;
@@ -108,20 +108,28 @@ public final class FrontalFactor {
             @Override
             protected void compute() {
                 int[] children = plan.children[node];
-                if (children.length == 2) {
+                boolean split = children.length == 2 && plan.worthSplitting(node);
+                if (split) {
                     invokeAll(new Branch(children[0]), new Branch(children[1]));
-                } else {
-                    for (int c : children) {
-                        new Branch(c).compute();
-                    }
                 }
                 Workspace space = idle.poll();
                 if (space == null) {
                     space = new Workspace(plan);
                 }
-                front(node, space);
+                if (split) {
+                    front(node, space);
+                } else {
+                    subtree(node, space);
+                }
                 idle.add(space);
             }
+        }
+
+        private void subtree(int node, Workspace space) {
+            for (int c : plan.children[node]) {
+                subtree(c, space);
+            }
+            front(node, space);
         }
 
         private void front(int node, Workspace space) {

@@ -17,6 +17,9 @@ public final class FrontalPlan {
     /** A complex number. */
     private static final int BYTES = 2 * Double.BYTES;
 
+    /** Operations from which a subtree is worth a task of its own: about a millisecond. */
+    private static final double SPLIT = 2e6;
+
     final int unknowns;
     final int[][] rows;
     final int[] ownCount;
@@ -30,6 +33,8 @@ public final class FrontalPlan {
 
     /** Where the columns of each node begin in the factor; the last entry is its length. */
     final long[] start;
+
+    private final double[] work;
 
     /**
      * @param tree order of elimination
@@ -90,6 +95,7 @@ public final class FrontalPlan {
         }
         roots = rootList.stream().mapToInt(Integer::intValue).toArray();
         rootToKept = rootMap.toArray(new int[0][]);
+        work = subtreeWork();
         start = new long[nodes + 1];
         for (int v = 0; v < nodes; v++) {
             long m = ownCount[v];
@@ -240,10 +246,27 @@ public final class FrontalPlan {
     /** Real multiplications and additions of the elimination, counted as 8 per complex multiply-add. */
     public double operations() {
         double sum = 0;
+        for (int root : roots) {
+            sum += work[root];
+        }
+        return sum;
+    }
+
+    /** True when both branches below a node are large enough to be given to two threads. */
+    boolean worthSplitting(int node) {
+        return Math.min(work[children[node][0]], work[children[node][1]]) > SPLIT;
+    }
+
+    /** Operations of the subtrees up to each node. */
+    private double[] subtreeWork() {
+        double[] sum = new double[rows.length];
         for (int v = 0; v < rows.length; v++) {
             double n = rows[v].length;
             for (int j = 0; j < ownCount[v]; j++) {
-                sum += 4 * (n - j) * (n - j);
+                sum[v] += 4 * (n - j) * (n - j);
+            }
+            for (int c : children[v]) {
+                sum[v] += sum[c];
             }
         }
         return sum;

@@ -114,8 +114,8 @@ public final class BenchmarkTable {
                 " One more distance of a plate: %.0f per second on one core. Exponent of the factorisation time over the unknowns from"
                         + " %d to %d: %.2f.%n",
                 1e6 / medians.get("plateDistance"),
-                FactorScalingBenchmark.unknowns(36),
-                FactorScalingBenchmark.unknowns(224),
+                BiquadraticGrid.unknowns(36),
+                BiquadraticGrid.unknowns(224),
                 exponent(medians)));
         return s.toString();
     }
@@ -129,7 +129,7 @@ public final class BenchmarkTable {
         double sxx = 0;
         double sxy = 0;
         for (double c : x) {
-            double u = Math.log(FactorScalingBenchmark.unknowns((int) c));
+            double u = Math.log(BiquadraticGrid.unknowns((int) c));
             double t = Math.log(medians.get("factor " + (int) c));
             sx += u;
             sy += t;
