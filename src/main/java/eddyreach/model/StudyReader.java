@@ -1,6 +1,7 @@
 package eddyreach.model;
 
 import eddyreach.materials.FactorBand;
+import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
@@ -90,7 +91,7 @@ public final class StudyReader {
         Map<String, FactorBand> bands = new HashMap<>();
         for (Target t : targets) {
             if (t.layers().size() == 1
-                    && t.thickness() >= TargetReader.STANDARD_THICKNESS * (1 - 1e-9)
+                    && t.thickness() >= StandardQuantities.TARGET_THICKNESS * (1 - 1e-9)
                     && t.outline().equals(new Target.Outline.Square(model.standardSide()))) {
                 materials.usualFactor(t.layers().get(0).material().id()).ifPresent(b -> bands.put(t.id(), b));
             }
@@ -127,7 +128,7 @@ public final class StudyReader {
             return reader.bindAll(root.list("targets"));
         }
         double thickness =
-                root.quantity("thickness", Dimension.LENGTH, 1e-9, FARTHEST, TargetReader.STANDARD_THICKNESS);
+                root.quantity("thickness", Dimension.LENGTH, 1e-9, FARTHEST, StandardQuantities.TARGET_THICKNESS);
         Optional<Target.Outline> outline = reader.bindOutline(root);
         List<Node> ids = root.list("materials");
         List<Target> targets = new ArrayList<>();

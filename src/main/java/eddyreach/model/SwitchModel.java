@@ -4,6 +4,7 @@ import eddyreach.coil.Winding;
 import eddyreach.geometry.Part;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.switching.OutputFunction;
+import eddyreach.switching.StandardQuantities;
 import java.util.List;
 
 /**
@@ -45,6 +46,6 @@ public record SwitchModel(
 
     /** Side of the standard target, m: the larger of the face diameter and 3 s_n (IEC 60947-5-2). */
     public double standardSide() {
-        return Math.max(faceDiameter, 3 * ratedDistance);
+        return new StandardQuantities(ratedDistance, faceDiameter).targetSide();
     }
 }

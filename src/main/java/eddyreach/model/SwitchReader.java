@@ -8,6 +8,7 @@ import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.switching.OutputFunction;
+import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
@@ -76,7 +77,8 @@ public final class SwitchReader {
         Optional<Supplier<ActiveElement>> element = root.map("oscillator").flatMap(OscillatorReader::bind);
         Optional<Node> switching = root.map("switching");
         double travel = switching
-                .map(node -> node.quantity("differential travel", Dimension.NONE, 0, 0.2))
+                .map(node -> node.quantity(
+                        "differential travel", Dimension.NONE, 0.001, StandardQuantities.MAX_DIFFERENTIAL_TRAVEL))
                 .orElse(Double.NaN);
         Optional<OutputFunction> output = switching.flatMap(node -> node.choice("output", OUTPUTS));
         root.finish();

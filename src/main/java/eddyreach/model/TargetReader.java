@@ -1,6 +1,7 @@
 package eddyreach.model;
 
 import eddyreach.materials.Material;
+import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
@@ -13,10 +14,8 @@ import java.util.stream.Collectors;
 /** Binds targets from the files that name them. */
 public final class TargetReader {
 
-    /** Thickness of the standard target, m (IEC 60947-5-2). */
-    public static final double STANDARD_THICKNESS = 1e-3;
-
     private static final double THINNEST = 1e-9;
+
     private static final double THICKEST = 1;
     private static final double LARGEST = 10;
     private static final int MOST_LAYERS = 12;
@@ -50,7 +49,7 @@ public final class TargetReader {
     /** The standard target of a switch in a material, 1 mm thick. */
     public static Target standard(Material material, SwitchModel switchModel) {
         Target.Outline outline = new Target.Outline.Square(switchModel.standardSide());
-        List<Layer> layers = List.of(new Layer(material, STANDARD_THICKNESS));
+        List<Layer> layers = List.of(new Layer(material, StandardQuantities.TARGET_THICKNESS));
         return new Target(material.id(), describe(layers), outline, layers);
     }
 
@@ -141,7 +140,8 @@ public final class TargetReader {
         if (!node.has("layers")) {
             Optional<Material> material = materials.bind(node, "material");
             double thickness = standard
-                    ? node.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST, STANDARD_THICKNESS)
+                    ? node.quantity(
+                            "thickness", Dimension.LENGTH, THINNEST, THICKEST, StandardQuantities.TARGET_THICKNESS)
                     : node.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST);
             return layer(material, thickness);
         }

@@ -1,38 +1,41 @@
 package eddyreach.report;
 
+import eddyreach.units.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 
-/** Names, units and number formats shown to the user: the one place where SI becomes a display unit. */
+/** Labels and number formats of charts and tables, made from {@link Quantity}. */
 final class Labels {
 
-    static final double MM = 1e3;
-    static final double MICROMETRE = 1e6;
+    static final double MM = Quantity.DISTANCE.factor();
+    static final double MICROMETRE = Quantity.THIN_DEPTH.factor();
 
     /** Lengths below this, m, are shown in micrometres. */
     static final double THIN = 1e-4;
 
-    static final double KHZ = 1e-3;
-    static final double MICROHENRY = 1e6;
-    static final double AMPERE_PER_MM2 = 1e-6;
+    static final double KHZ = Quantity.FREQUENCY.factor();
+    static final double MICROHENRY = Quantity.INDUCTANCE.factor();
+    static final double AMPERE_PER_MM2 = Quantity.CURRENT_DENSITY.factor();
     static final double NANOWEBER = 1e9;
 
-    static final String DISTANCE = "distance from the active face, mm";
-    static final String AMPLITUDE = "oscillator amplitude, V peak";
-    static final String LOSS_RESISTANCE_CHANGE = "loss ΔR, Ω";
-    static final String INDUCTANCE_CHANGE = "inductance ΔL, µH";
-    static final String FACTOR = "correction factor (switch-on distance / sr)";
-    static final String LOSS_RESISTANCE = "series loss resistance, Ω";
+    static final String DISTANCE = Quantity.DISTANCE.axisLabel();
+    static final String AMPLITUDE = Quantity.AMPLITUDE.axisLabel();
+    static final String LOSS_RESISTANCE_CHANGE = Quantity.LOSS_RESISTANCE_CHANGE.axisLabel();
+    static final String INDUCTANCE_CHANGE = Quantity.INDUCTANCE_CHANGE.axisLabel();
+    static final String FACTOR = Quantity.CORRECTION_FACTOR.axisLabel();
+    static final String LOSS_RESISTANCE = Quantity.LOSS_RESISTANCE.axisLabel();
     static final String NORMALISED_RESISTANCE = "change of loss resistance / reactance without target, ΔR / (ωL0)";
     static final String NORMALISED_REACTANCE = "inductance / inductance without target, L / L0";
-    static final String RADIUS = "distance from the axis r, mm";
-    static final String HEIGHT = "height above the active face z, mm";
-    static final String DEPTH = "depth below the near face, mm";
-    static final String DEPTH_THIN = "depth below the near face, µm";
-    static final String FIELD_STRENGTH = "|H|, A/m per A";
-    static final String CURRENT_DENSITY = "|J|, A/mm² per A";
+    static final String RADIUS = Quantity.RADIUS.axisLabel();
+    static final String HEIGHT = Quantity.HEIGHT.axisLabel();
+    static final String DEPTH = Quantity.DEPTH.axisLabel();
+    static final String DEPTH_THIN = Quantity.THIN_DEPTH.axisLabel();
+    static final String FIELD_STRENGTH =
+            Quantity.FIELD_STRENGTH.symbol() + ", " + Quantity.FIELD_STRENGTH.printedUnit() + " per A";
+    static final String CURRENT_DENSITY =
+            Quantity.CURRENT_DENSITY.symbol() + ", " + Quantity.CURRENT_DENSITY.printedUnit() + " per A";
 
     static final String CAUTION = "computed estimate, to be confirmed on the machine";
 

@@ -5,38 +5,22 @@ package eddyreach.units;
  * SI; only the formatting methods apply the factor.
  */
 public enum Quantity {
-    DISTANCE("distance", "s", "mm", 1e3, Dimension.LENGTH),
-    ON_DISTANCE("on distance", "s_on", "mm", 1e3, Dimension.LENGTH),
-    OFF_DISTANCE("off distance", "s_off", "mm", 1e3, Dimension.LENGTH),
-    RADIUS("radius", "r", "mm", 1e3, Dimension.LENGTH),
+    DISTANCE("distance from the active face", "s", "mm", 1e3, Dimension.LENGTH),
+    RADIUS("distance from the axis", "r", "mm", 1e3, Dimension.LENGTH),
     HEIGHT("height above the active face", "z", "mm", 1e3, Dimension.LENGTH),
-    DIAMETER("diameter", "d", "mm", 1e3, Dimension.LENGTH),
-    SIDE("side", "a", "mm", 1e3, Dimension.LENGTH),
-    THICKNESS("thickness", "t", "mm", 1e3, Dimension.LENGTH),
-    FOIL_THICKNESS("thickness", "t", "um", 1e6, Dimension.LENGTH),
-    SKIN_DEPTH("skin depth", "delta", "mm", 1e3, Dimension.LENGTH),
+    DEPTH("depth below the near face", "t", "mm", 1e3, Dimension.LENGTH),
+    THIN_DEPTH("depth below the near face", "t", "um", 1e6, Dimension.LENGTH),
     FREQUENCY("frequency", "f", "kHz", 1e-3, Dimension.FREQUENCY),
-    RESISTANCE("resistance", "R", "ohm", 1, Dimension.RESISTANCE),
-    REACTANCE("reactance", "X", "ohm", 1, Dimension.RESISTANCE),
-    RESISTANCE_CHANGE("change of resistance", "dR", "ohm", 1, Dimension.RESISTANCE),
-    REACTANCE_CHANGE("change of reactance", "dX", "ohm", 1, Dimension.RESISTANCE),
+    LOSS_RESISTANCE("series loss resistance", "R", "ohm", 1, Dimension.RESISTANCE),
+    LOSS_RESISTANCE_CHANGE("loss", "\u0394R", "ohm", 1, Dimension.RESISTANCE),
     INDUCTANCE("inductance", "L", "uH", 1e6, Dimension.INDUCTANCE),
-    INDUCTANCE_CHANGE("change of inductance", "dL", "uH", 1e6, Dimension.INDUCTANCE),
-    CAPACITANCE("capacitance", "C", "nF", 1e9, Dimension.CAPACITANCE),
-    QUALITY("quality factor", "Q", "", 1, Dimension.NONE),
-    CONDUCTANCE("conductance", "G", "uS", 1e6, Dimension.CONDUCTANCE),
-    AMPLITUDE("amplitude", "A", "V", 1, Dimension.VOLTAGE),
-    CURRENT("current", "I", "mA", 1e3, Dimension.CURRENT),
+    INDUCTANCE_CHANGE("inductance", "\u0394L", "uH", 1e6, Dimension.INDUCTANCE),
+    AMPLITUDE("oscillator amplitude, peak", "A", "V", 1, Dimension.VOLTAGE),
     CONDUCTIVITY("conductivity", "sigma", "MS/m", 1e-6, Dimension.CONDUCTIVITY),
     PERMEABILITY("relative permeability", "mu_r", "", 1, Dimension.NONE),
-    FIELD_STRENGTH("field strength", "H", "A/m", 1, Dimension.FIELD_STRENGTH),
-    FLUX_DENSITY("flux density", "B", "mT", 1e3, Dimension.FLUX_DENSITY),
-    CURRENT_DENSITY("current density", "J", "A/mm2", 1e-6, Dimension.CURRENT_DENSITY),
-    POWER("power", "P", "mW", 1e3, Dimension.POWER),
-    SHARE("share of the loss", "p", "%", 1e2, Dimension.NONE),
-    CORRECTION_FACTOR("correction factor", "K", "", 1, Dimension.NONE),
-    DIFFERENTIAL_TRAVEL("differential travel", "H", "%", 1e2, Dimension.NONE),
-    TIME("time", "t", "ms", 1e3, Dimension.TIME);
+    FIELD_STRENGTH("field strength", "|H|", "A/m", 1, Dimension.FIELD_STRENGTH),
+    CURRENT_DENSITY("current density", "|J|", "A/mm2", 1e-6, Dimension.CURRENT_DENSITY),
+    CORRECTION_FACTOR("correction factor, switch-on distance over sr", "K", "", 1, Dimension.NONE);
 
     private final String title;
     private final String symbol;
@@ -50,11 +34,6 @@ public enum Quantity {
         this.unit = unit;
         this.factor = factor;
         this.dimension = dimension;
-    }
-
-    /** Name in words, such as "distance". */
-    public String title() {
-        return title;
     }
 
     /** Symbol in letters, such as "s". */
@@ -104,13 +83,8 @@ public enum Quantity {
         return unit.isEmpty() ? number : number + " " + unit;
     }
 
-    /** Axis label such as "distance s / mm"; name and symbol alone for a plain number. */
+    /** Axis label such as "distance from the active face s, mm"; name and symbol alone for a plain number. */
     public String axisLabel() {
-        return unit.isEmpty() ? title + " " + symbol : title + " " + symbol + " / " + printedUnit();
-    }
-
-    /** Table header such as "s / mm"; the symbol alone for a plain number. */
-    public String header() {
-        return unit.isEmpty() ? symbol : symbol + " / " + unit;
+        return title + " " + symbol + (unit.isEmpty() ? "" : ", " + printedUnit());
     }
 }

@@ -105,7 +105,7 @@ class SwitchReaderTest {
                 "material: brass-tube | material: bras-tube | s.yaml:31:15 housing[1].material: unknown material \"bras-tube\", did you mean \"brass-tube\"?",
                 "material: brass-tube | material: gouda | s.yaml:31:15 housing[1].material: unknown material \"gouda\", needs an id of shared/materials.yaml such as fe360",
                 "name: tube | name: core rim | s.yaml:30:11 housing[1].name: \"core rim\" names another part already",
-                "travel: 5 % | travel: 25 % | s.yaml:43:24 switching.differential travel: 25 % is out of range, needs 0 % to 20 %",
+                "travel: 5 % | travel: 25 % | s.yaml:43:24 switching.differential travel: 25 % is out of range, needs 0.1 % to 20 %",
                 "element: tanh pair | element: op amp | s.yaml:38:12 oscillator.element: got \"op amp\", needs clipped stage, hard limiter or tanh pair",
                 "element: tanh pair | element: hard limiter | s.yaml:40:3 oscillator.transconductance: unknown key, known here: element, current",
                 "rated distance: 5 mm | rated distance: 5 mm;effective distance: 7 mm | s.yaml:8:21 effective distance: 7 mm is out of range, needs 4.5 mm to 5.5 mm",

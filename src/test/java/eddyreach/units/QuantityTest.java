@@ -33,14 +33,13 @@ class QuantityTest {
 
     @Test
     void labels() {
-        assertThat(Quantity.DISTANCE.axisLabel()).isEqualTo("distance s / mm");
-        assertThat(Quantity.RESISTANCE.axisLabel()).isEqualTo("resistance R / \u03a9");
-        assertThat(Quantity.CURRENT_DENSITY.axisLabel()).isEqualTo("current density J / A/mm\u00b2");
-        assertThat(Quantity.INDUCTANCE.header()).isEqualTo("L / uH");
-        assertThat(Quantity.CORRECTION_FACTOR.axisLabel()).isEqualTo("correction factor K");
+        assertThat(Quantity.DISTANCE.axisLabel()).isEqualTo("distance from the active face s, mm");
+        assertThat(Quantity.LOSS_RESISTANCE.axisLabel()).isEqualTo("series loss resistance R, \u03a9");
+        assertThat(Quantity.CURRENT_DENSITY.axisLabel()).isEqualTo("current density |J|, A/mm\u00b2");
+        assertThat(Quantity.PERMEABILITY.axisLabel()).isEqualTo("relative permeability mu_r");
         assertThat(Quantity.DISTANCE.format(3.456e-3, 3)).isEqualTo("3.46");
         assertThat(Quantity.DISTANCE.fixed(3.456e-3, 1)).isEqualTo("3.5");
-        assertThat(Quantity.DIFFERENTIAL_TRAVEL.text(0.05, 2)).isEqualTo("5.0 %");
+        assertThat(Quantity.FREQUENCY.text(2e5, 3)).isEqualTo("200 kHz");
     }
 
     @ParameterizedTest
