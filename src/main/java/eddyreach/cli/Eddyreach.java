@@ -28,6 +28,7 @@ import picocli.CommandLine.ScopeType;
             "  eddyreach run m18-derating",
             "  eddyreach ask --switch p14-reference --material aluminium --thickness 10um",
             "  eddyreach check my-switch.yaml",
+            "  eddyreach prove",
             "where eddyreach stands for: java -jar eddyreach-VERSION.jar",
             "",
             "Exit code: 0 done; 1 a computation failed or a file could not be written;",
@@ -62,6 +63,7 @@ final class Eddyreach implements Callable<Integer> {
                 .addSubcommand(new AskCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ListCommand(terminal))
+                .addSubcommand(new ProveCommand(terminal))
                 .setOut(terminal.out())
                 .setErr(terminal.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.AUTO : Ansi.OFF))

@@ -11,6 +11,9 @@ import java.nio.file.Path;
 /** Decides where the files of a result go, and that they go nowhere else. */
 final class OutputFolder {
 
+    /** Where results go unless the user names a folder, below the working folder. */
+    static final String RESULTS = "results";
+
     private OutputFolder() {}
 
     /**

@@ -39,8 +39,6 @@ import picocli.CommandLine.Spec;
         })
 final class RunCommand implements Callable<Integer> {
 
-    private static final String RESULTS = "results";
-
     private final Terminal terminal;
 
     @Spec
@@ -137,7 +135,7 @@ final class RunCommand implements Callable<Integer> {
 
     private Map<StudyInput, Path> folders(List<StudyInput> inputs, Optional<String> target) {
         Path base = target.map(t -> OutputFolder.named(t, terminal.workingFolder()))
-                .orElse(terminal.workingFolder().resolve(RESULTS));
+                .orElse(terminal.workingFolder().resolve(OutputFolder.RESULTS));
         Map<StudyInput, Path> folders = new LinkedHashMap<>();
         for (StudyInput input : inputs) {
             Path folder = target.isPresent() && inputs.size() == 1 ? base : OutputFolder.below(base, input.id());

@@ -171,7 +171,7 @@ public final class TextReport {
     }
 
     /** Lines no longer than the width; a word that is longer is broken. */
-    private static List<String> wrap(String text, int width) {
+    static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.strip().split("\\s+")) {

@@ -16,7 +16,7 @@ class EddyreachTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "run", "ask", "check", "list"})
+    @ValueSource(strings = {"", "run", "ask", "check", "list", "prove"})
     void helpFitsTheTerminalAndShowsExamples(String command) {
         Session s = Session.in(folder, (command + " --help").strip().split(" "));
         assertThat(s.code()).isZero();

@@ -33,17 +33,6 @@ class SmallBodyTest {
         return new Complex(t.re()[0], t.im()[0]).multiply(4 * Math.PI * Math.exp(K * height) / (K * K * A * A * A));
     }
 
-    /** Thin perfectly conducting disc: m = -(8/3) a^3 H0 (Landau and Lifshitz, Electrodynamics of Continuous Media). */
-    @Test
-    void perfectlyConductingDisc() {
-        double height = 1e-4 * A;
-        // shielding number w mu0 sigma t a of 1e5: currents are inductive everywhere but at the very rim
-        Material ideal = ReferenceSwitch.material("ideal", 1e5 / (OMEGA * Material.MU0 * height * A), 1, 0);
-        Complex alpha = polarisability(height, ideal, new Fineness(5, 1e-4, 0.7, 3, 0.6, 40));
-        assertThat(alpha.getReal()).isCloseTo(-8.0 / 3, within(3e-3));
-        assertThat(alpha.getImaginary()).isBetween(-1e-2, 0.0);
-    }
-
     /** Weakly conducting cylinder: the induced field is E = -j w mu0 H0 r / 2, so m = -j w mu0 sigma pi a^4 t H0 / 8. */
     @Test
     void weaklyConductingCylinder() {

@@ -15,19 +15,15 @@ class Beissner1988Test {
     private static final double A = 0.25;
     private static final double H = 0.05;
 
-    /** Formula read in the source, value computed. */
     @Test
     void loopOverPerfectConductor() {
-        assertThat(Loops.overPerfectConductor(A, H)).isCloseTo(-0.337684718e-6, within(0.6e-15));
         Complex dZ = Loops.impedanceChange(A, H, Reflector.perfectConductor(), 1e5);
         assertThat(dZ.getImaginary() / 1e5).isCloseTo(Loops.overPerfectConductor(A, H), within(1e-16));
         assertThat(dZ.getReal()).isZero();
     }
 
-    /** Computed: mu_r 10. */
     @Test
     void loopOverMagneticHalfSpace() {
-        assertThat(Loops.overMagneticHalfSpace(A, H, 10)).isCloseTo(0.276287497e-6, within(0.6e-15));
         var layer = LayeredPlate.single(0, 10, Double.POSITIVE_INFINITY);
         Complex byLayers = Loops.impedanceChange(A, H, layer, 1e5);
         Complex byImage = Loops.impedanceChange(A, H, Reflector.magneticHalfSpace(10), 1e5);

@@ -12,20 +12,9 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 /** L. D. Landau and E. M. Lifshitz, Electrodynamics of Continuous Media, section 59 (sphere) and the superconducting disc. */
 class LandauLifshitzTest {
-
-    /** Computed from the formula. */
-    @ParameterizedTest
-    @CsvSource({"1, -0.0244111284, -0.128453557, 0.6e-10, 0.6e-9", "5, -0.700008038, -0.239962326, 0.6e-9, 0.6e-9"})
-    void sphere(double radiusOverSkinDepth, double re, double im, double digitRe, double digitIm) {
-        Complex d = SphereInField.momentFactor(radiusOverSkinDepth);
-        assertThat(d.getReal()).isCloseTo(re, within(digitRe));
-        assertThat(d.getImaginary()).isCloseTo(im, within(digitIm));
-    }
 
     /** Computed: largest loss 0.355145610 at a/delta = 2.40922290; at a maximum the place is known to half the digits. */
     @Test
