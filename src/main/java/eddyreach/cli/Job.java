@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Runs one study, writes its files and reports. */
 final class Job {
@@ -60,12 +61,16 @@ final class Job {
     }
 
     private void listPictures(List<Path> files, Set<PictureWriter.Format> formats) {
+        String kinds =
+                formats.stream().sorted().map(f -> f.ending().substring(1)).collect(Collectors.joining(" and "));
         List<String> names = files.stream()
                 .map(f -> f.getFileName().toString())
                 .filter(n -> formats.stream().anyMatch(f -> n.endsWith(f.ending())))
+                .map(n -> n.substring(0, n.lastIndexOf('.')))
+                .distinct()
                 .toList();
         terminal.out().println();
-        terminal.out().println("Pictures, in " + files.get(0).getParent() + ":");
+        terminal.out().println("Pictures, in " + files.get(0).getParent() + ", as " + kinds + ":");
         StringBuilder line = new StringBuilder(INDENT);
         for (String name : names) {
             if (line.length() > INDENT.length() && line.length() + name.length() > TextReport.WIDTH) {

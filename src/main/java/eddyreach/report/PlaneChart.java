@@ -83,7 +83,7 @@ final class PlaneChart {
         plot.setRenderer(1, dots);
         across.setUpperMargin(0.34);
         up.setUpperMargin(0.06);
-        up.setLowerMargin(0.08);
+        up.setLowerMargin(0.1);
         plot.addAnnotation(new EndNames(ends));
         return Theme.chart(plot, false);
     }
@@ -129,7 +129,7 @@ final class PlaneChart {
             for (int i = 0; i < wanted.length; i++) {
                 wanted[i] = rangeAxis.valueToJava2D(ends.get(i).y(), area, plot.getRangeAxisEdge());
             }
-            double[] y = Spread.apart(wanted, GAP, area.getMinY() + 6, area.getMaxY() - 4);
+            double[] y = Spread.apart(wanted, GAP, area.getMinY() + 6, area.getMaxY() - 9);
             for (int i = 0; i < wanted.length; i++) {
                 End end = ends.get(i);
                 double x = domainAxis.valueToJava2D(end.x(), area, plot.getDomainAxisEdge());

@@ -162,10 +162,12 @@ public final class StudyRunner {
         return new Found(
                 result,
                 pictured(index) ? Optional.of(Imaging.with(at, target)) : Optional.empty(),
-                Optional.of(Imaging.currents(at, target)));
+                pictured(index) || study.kind() == StudyInput.Kind.APPROACH
+                        ? Optional.of(Imaging.currents(at, target))
+                        : Optional.empty());
     }
 
-    /** The standard target and the best conductor are drawn: the two ends of what a target can do. */
+    /** Of many materials the standard target and the best conductor are drawn: the two ends of what a target can do. */
     private boolean pictured(int index) {
         int best = 0;
         for (int i = 1; i < targets.size(); i++) {

@@ -20,7 +20,7 @@ public enum Quantity {
     PERMEABILITY("relative permeability", "mu_r", "", 1, Dimension.NONE),
     FIELD_STRENGTH("field strength", "|H|", "A/m", 1, Dimension.FIELD_STRENGTH),
     CURRENT_DENSITY("current density", "|J|", "A/mm2", 1e-6, Dimension.CURRENT_DENSITY),
-    CORRECTION_FACTOR("correction factor, switch-on distance over sr", "K", "", 1, Dimension.NONE);
+    CORRECTION_FACTOR("switch-on distance / sr, correction factor", "K", "", 1, Dimension.NONE);
 
     private final String title;
     private final String symbol;
