@@ -23,6 +23,10 @@ import java.util.function.Supplier;
 public final class SwitchReader {
 
     private static final double LARGEST = 1.0;
+
+    /** Without a differential travel a switch has no second threshold. */
+    private static final double LEAST_TRAVEL = 1e-4;
+
     private static final Map<String, Mounting> MOUNTINGS =
             Map.of(Mounting.FLUSH.label(), Mounting.FLUSH, Mounting.NON_FLUSH.label(), Mounting.NON_FLUSH);
     private static final Map<String, OutputFunction> OUTPUTS = Map.of(
@@ -76,7 +80,7 @@ public final class SwitchReader {
         Optional<Supplier<ActiveElement>> element = root.map("oscillator").flatMap(OscillatorReader::bind);
         Optional<Node> switching = root.map("switching");
         double travel = switching
-                .map(node -> node.quantity("differential travel", Dimension.NONE, 0, 0.2))
+                .map(node -> node.quantity("differential travel", Dimension.NONE, LEAST_TRAVEL, 0.2))
                 .orElse(Double.NaN);
         Optional<OutputFunction> output = switching.flatMap(node -> node.choice("output", OUTPUTS));
         root.finish();
