@@ -69,6 +69,8 @@ final class Eddyreach implements Callable<Integer> {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.AUTO : Ansi.OFF))
                 .setUsageHelpWidth(80)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                // a file may have a name that begins with @
+                .setExpandAtFiles(false)
                 .setParameterExceptionHandler(Failures::usage)
                 .setExecutionExceptionHandler(
                         (e, command, parsed) -> Failures.execution(e, terminal.err(), root.trace));

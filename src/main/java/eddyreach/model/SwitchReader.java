@@ -24,6 +24,10 @@ import java.util.function.Supplier;
 public final class SwitchReader {
 
     private static final double LARGEST = 1.0;
+
+    /** Without a differential travel a switch has no second threshold. */
+    private static final double LEAST_TRAVEL = 1e-4;
+
     private static final Map<String, Mounting> MOUNTINGS =
             Map.of(Mounting.FLUSH.label(), Mounting.FLUSH, Mounting.NON_FLUSH.label(), Mounting.NON_FLUSH);
     private static final Map<String, OutputFunction> OUTPUTS = Map.of(
@@ -78,7 +82,10 @@ public final class SwitchReader {
         Optional<Node> switching = root.map("switching");
         double travel = switching
                 .map(node -> node.quantity(
-                        "differential travel", Dimension.NONE, 0.001, StandardQuantities.MAX_DIFFERENTIAL_TRAVEL))
+                        "differential travel",
+                        Dimension.NONE,
+                        LEAST_TRAVEL,
+                        StandardQuantities.MAX_DIFFERENTIAL_TRAVEL))
                 .orElse(Double.NaN);
         Optional<OutputFunction> output = switching.flatMap(node -> node.choice("output", OUTPUTS));
         root.finish();

@@ -4,13 +4,17 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Writes the files of one result so that a killed or failed run leaves the earlier result as it was.
@@ -20,30 +24,41 @@ import java.util.List;
  * one, and foreign files in the folder stay. (Exchanging the whole folder would take two renames, with no result in
  * between, and would carry foreign files away.) The hidden folder is locked while its run lives; the next run removes
  * those whose lock is free.
+ *
+ * <p>A run killed between two renames leaves new files beside earlier ones, each whole. So that none of them stays for
+ * ever, the names concerned are noted in the hidden folder before the first rename, and the next run takes them over.
  */
 final class FolderWriter implements Closeable {
 
     private static final String PREFIX = ".eddyreach-";
     private static final String LOCK = "lock";
+    private static final String NAMES = "names";
 
     private final Path folder;
     private final Path hidden;
     private final FileChannel lock;
+    private final List<String> interrupted;
 
-    private FolderWriter(Path folder, Path hidden, FileChannel lock) {
+    private FolderWriter(Path folder, Path hidden, FileChannel lock, List<String> interrupted) {
         this.folder = folder;
         this.hidden = hidden;
         this.lock = lock;
+        this.interrupted = interrupted;
     }
 
     /** Makes the folder ready and clears what killed runs have left there. */
     static FolderWriter open(Path folder) throws IOException {
         Files.createDirectories(folder);
-        removeLeftovers(folder);
+        List<String> interrupted = removeLeftovers(folder);
         Path hidden = Files.createTempDirectory(folder, PREFIX);
         FileChannel lock = FileChannel.open(hidden.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         lock.lock();
-        return new FolderWriter(folder, hidden, lock);
+        return new FolderWriter(folder, hidden, lock, interrupted);
+    }
+
+    /** Names of the files that killed runs may have put in place or left there, as far as they are known. */
+    List<String> interrupted() {
+        return interrupted;
     }
 
     /** Writes one file under its temporary name; may be called from several threads. */
@@ -52,13 +67,27 @@ final class FolderWriter implements Closeable {
     }
 
     /**
-     * Puts all files in place.
+     * Puts all files in place and removes others.
      *
      * @param names the files added, in the order of renaming
+     * @param obsolete files to remove from the folder
+     * @throws IOException when that cannot be done; with a folder in the place of a file nothing has been changed
      */
-    void commit(List<String> names) throws IOException {
+    void commit(List<String> names, List<String> obsolete) throws IOException {
+        for (String name : names) {
+            Path place = folder.resolve(name);
+            if (Files.isDirectory(place)) {
+                throw new FileSystemException(place.toString(), null, "a folder of this name is in the way");
+            }
+        }
+        Files.write(
+                hidden.resolve(NAMES),
+                Stream.concat(names.stream(), obsolete.stream()).toList());
         for (String name : names) {
             Files.move(hidden.resolve(name), folder.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+        }
+        for (String name : obsolete) {
+            Files.deleteIfExists(folder.resolve(name));
         }
     }
 
@@ -69,14 +98,27 @@ final class FolderWriter implements Closeable {
         delete(hidden);
     }
 
-    private static void removeLeftovers(Path folder) throws IOException {
+    private static List<String> removeLeftovers(Path folder) throws IOException {
+        List<String> interrupted = new ArrayList<>();
         try (DirectoryStream<Path> old = Files.newDirectoryStream(folder, PREFIX + "*")) {
             for (Path hidden : old) {
                 if (Files.isDirectory(hidden) && !inUse(hidden.resolve(LOCK))) {
+                    interrupted.addAll(names(hidden));
                     delete(hidden);
                 }
             }
         }
+        return interrupted;
+    }
+
+    /** Decoded without complaint: a list that the kill cut off may end within a character. */
+    private static List<String> names(Path hidden) throws IOException {
+        Path list = hidden.resolve(NAMES);
+        return Files.exists(list)
+                ? new String(Files.readAllBytes(list), StandardCharsets.UTF_8)
+                        .lines()
+                        .toList()
+                : List.of();
     }
 
     private static boolean inUse(Path lock) throws IOException {

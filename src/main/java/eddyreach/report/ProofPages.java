@@ -47,7 +47,7 @@ public final class ProofPages {
         try (FolderWriter writer = FolderWriter.open(folder)) {
             writer.add(HTML, html(result).getBytes(StandardCharsets.UTF_8));
             writer.add(MARKDOWN, markdown(result).getBytes(StandardCharsets.UTF_8));
-            writer.commit(names);
+            writer.commit(names, List.of());
         }
         return names.stream().map(folder::resolve).toList();
     }

@@ -59,11 +59,10 @@ public final class ResultFiles {
         try (FolderWriter writer = FolderWriter.open(folder)) {
             entries.parallelStream().forEach(e -> add(writer, e));
             List<String> obsolete = earlier(folder);
+            obsolete.addAll(
+                    writer.interrupted().stream().filter(ResultFiles::own).toList());
             obsolete.removeAll(names);
-            writer.commit(names);
-            for (String name : obsolete) {
-                Files.deleteIfExists(folder.resolve(name));
-            }
+            writer.commit(names, obsolete);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }

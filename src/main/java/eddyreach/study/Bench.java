@@ -17,6 +17,7 @@ import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -171,8 +172,14 @@ final class Bench {
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
             if (resonance.isEmpty()) {
-                throw new ArithmeticException(
-                        "the tank does not resonate: R = " + z.getReal() + " ohm, L = " + inductance + " H");
+                throw new ArithmeticException(String.format(
+                        Locale.ROOT,
+                        "with a target at %.4g mm the tank has too much loss to resonate: resistance %.4g ohm,"
+                                + " inductance %.4g uH, capacitance %.4g nF",
+                        distance * 1e3,
+                        z.getReal(),
+                        inductance * 1e6,
+                        tank.capacitance() * 1e9));
             }
             double next = resonance.get().omega();
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
@@ -184,7 +191,8 @@ final class Bench {
             beforeNext = next;
             omega = (next - slope * omega) / (1 - slope);
         }
-        throw new ArithmeticException("the frequency does not settle at a distance of " + distance + " m");
+        throw new ArithmeticException(String.format(
+                Locale.ROOT, "with a target at %.4g mm the frequency of the tank does not settle", distance * 1e3));
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */

@@ -2,6 +2,7 @@ package eddyreach.switching;
 
 import eddyreach.numerics.Require;
 import eddyreach.oscillator.ActiveElement;
+import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -32,15 +33,27 @@ public record Trim(double on, double off) {
      * @param standard loss conductance of the tank, S, as a function of the distance of the standard target, m
      * @param effectiveDistance effective operating distance s_r, m
      * @param differentialTravel differential travel H as a fraction of s_r
-     * @throws IllegalArgumentException when the conductance does not fall from s_r to s_r (1 + H), so that no such
-     *     trim exists
+     * @throws ArithmeticException when the conductance does not fall from s_r to s_r (1 + H), so that no such trim
+     *     exists
      */
     public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
         Require.positive("effective operating distance", effectiveDistance, "m");
         Require.positive("differential travel", differentialTravel, "");
-        return new Trim(
-                standard.applyAsDouble(effectiveDistance),
-                standard.applyAsDouble(effectiveDistance * (1 + differentialTravel)));
+        double offDistance = effectiveDistance * (1 + differentialTravel);
+        double on = standard.applyAsDouble(effectiveDistance);
+        double off = standard.applyAsDouble(offDistance);
+        if (off >= on) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
+                            + " distance of %.4g mm than at the rated %.4g mm, but the loss conductance does not fall"
+                            + " (%.6g S to %.6g S)",
+                    offDistance * 1e3,
+                    effectiveDistance * 1e3,
+                    on,
+                    off));
+        }
+        return new Trim(on, off);
     }
 
     /** Amplitude at and below which the output goes on, V; 0 when it goes on by the collapse of the oscillation. */

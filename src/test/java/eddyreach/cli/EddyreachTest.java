@@ -51,6 +51,13 @@ class EddyreachTest {
                         2, "", "--no-pictures and --formats exclude each other\nTry: eddyreach run --help\n"));
     }
 
+    /** The library would read arguments from a file named so, and fail with a stack trace at a folder. */
+    @Test
+    void anArgumentThatBeginsWithAnAtSignIsOnlyAName() {
+        assertThat(Session.in(folder, "run", "@.").err()).isEqualTo("@.: file not found\n1 error; nothing was run.\n");
+        assertThat(Session.in(folder, "@.").code()).isEqualTo(2);
+    }
+
     @Test
     void onlyWrongInputIsCalledWrongInput() {
         StringWriter text = new StringWriter();

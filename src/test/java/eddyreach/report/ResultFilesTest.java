@@ -23,6 +23,8 @@ import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.JsonSchema;
@@ -240,12 +242,31 @@ class ResultFilesTest {
         assertThat(content(folder)).isEqualTo(before);
     }
 
-    @Test
-    void blockedNameIsAnIoErrorAndLeavesNoLeftovers() throws IOException {
-        Files.createDirectories(folder.resolve("distances.csv/blocked"));
+    @ParameterizedTest
+    @ValueSource(strings = {"distances.csv", "impedance.csv", "result.json"})
+    void blockedNameIsAnIoErrorAndChangesNothing(String name) throws IOException {
+        ResultFiles.write(RESULT, folder, Set.of());
+        Files.delete(folder.resolve(name));
+        Files.createDirectories(folder.resolve(name).resolve("blocked"));
         Map<String, String> before = content(folder);
-        assertThatThrownBy(() -> ResultFiles.write(RESULT, folder, Set.of())).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> ResultFiles.write(withTargets(RESULT.targets().subList(0, 1)), folder, Set.of()))
+                .isInstanceOf(IOException.class)
+                .hasMessageEndingWith(name + ": a folder of this name is in the way");
         assertThat(content(folder)).isEqualTo(before);
+    }
+
+    @Test
+    void aRunKilledBetweenTwoRenamesLeavesNothingThatStays() throws IOException {
+        Path victim = Files.writeString(folder.resolve("victim.csv"), "x");
+        Path inner = Files.createDirectory(folder.resolve("inner"));
+        ResultFiles.write(RESULT, inner, Set.of());
+        Map<String, String> before = content(inner);
+        Path hidden = Files.createDirectory(inner.resolve(".eddyreach-1"));
+        Files.writeString(hidden.resolve("names"), "factors.png\nplane.png\n../victim.csv\nnotes.txt\ndistan");
+        Files.writeString(inner.resolve("factors.png"), "put in place before the kill");
+        ResultFiles.write(RESULT, inner, Set.of());
+        assertThat(content(inner)).isEqualTo(before);
+        assertThat(victim).exists();
     }
 
     @Test
@@ -266,8 +287,10 @@ class ResultFilesTest {
         Files.writeString(inner.resolve("result.json"), "{\"files\": [\"../victim.csv\", \"..\"] , [[");
         ResultFiles.write(RESULT, inner, Set.of());
         assertThat(victim).exists();
-        Files.writeString(inner.resolve("result.json"), "\u0000 : [");
-        ResultFiles.write(RESULT, inner, Set.of());
+        for (byte[] damaged : new byte[][] {{0, ':', '['}, {'[', (byte) 0xff, ']'}, {(byte) 0xc3}}) {
+            Files.write(inner.resolve("result.json"), damaged);
+            ResultFiles.write(RESULT, inner, Set.of());
+        }
         assertThat(parse(Files.readString(inner.resolve("result.json")))).containsKey("targets");
     }
 

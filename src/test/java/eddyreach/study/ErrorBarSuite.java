@@ -162,8 +162,11 @@ final class ErrorBarSuite {
         Ladder ladder;
         try {
             ladder = new Ladder(study, List.of(standard, target));
-        } catch (IllegalArgumentException e) {
-            // a random switch may see nothing of the standard target: it cannot be trimmed
+        } catch (ArithmeticException e) {
+            if (!e.getMessage().startsWith("the switch cannot be trimmed")) {
+                throw e;
+            }
+            // a random switch may be damped more by its own mount than by the standard target
             return List.of();
         }
         Approach approach = new Approach(study, ladder.step(Ladder.FIRST), ladder.step(0));

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -21,9 +20,15 @@ class ErrorBarTest {
     private static final double INSIDE = 0.95;
     private static final double GENEROUS = 10;
 
+    /** As many cases as asked for; random switches that cannot be trimmed do not count. */
     private static List<ErrorBarSuite.Pair> run(long seed, int cases) {
         List<ErrorBarSuite.Pair> pairs = new ArrayList<>();
-        IntStream.range(0, cases).forEach(i -> pairs.addAll(new ErrorBarSuite(seed + i).pairs(i)));
+        int number = 0;
+        for (int counted = 0; counted < cases; number++) {
+            List<ErrorBarSuite.Pair> found = new ErrorBarSuite(seed + number).pairs(number);
+            pairs.addAll(found);
+            counted += found.isEmpty() ? 0 : 1;
+        }
         return pairs;
     }
 
