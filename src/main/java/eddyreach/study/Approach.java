@@ -23,6 +23,12 @@ final class Approach {
     /** Stated error bar over the difference of two steps. */
     private static final double SAFETY = 2.5;
 
+    /**
+     * No bar of a distance is smaller than this share of the face diameter (2 um at M18), except for the standard target, on which the
+     * switch is trimmed: two steps may agree by chance.
+     */
+    private static final double FLOOR = 1e-4;
+
     /** Share of the impedance's error that is assumed not to cancel. */
     private static final double SHARE = 0.2;
 
@@ -128,6 +134,7 @@ final class Approach {
         double shift = Math.abs(there.conductance() - threshold);
         double impedance = here.change().subtract(there.change()).abs();
         double alone = share * impedance * here.conductance() / here.resistance();
-        return crossing.distanceError(SAFETY * Math.max(shift, alone));
+        double floor = share > 0 ? FLOOR * study.switchModel().faceDiameter() : 0;
+        return Math.max(floor, crossing.distanceError(SAFETY * Math.max(shift, alone)));
     }
 }
