@@ -270,7 +270,7 @@ public final class StudyRunner {
                     Warning.Kind.SQUARE_AS_DISC,
                     "squares",
                     0.01,
-                    "squares are computed as discs of equal area: on the axis within about 1 % of the loss"));
+                    "computed as discs of equal area, on the axis within about 1 % of the loss"));
         }
         return list;
     }
