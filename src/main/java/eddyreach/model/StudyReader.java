@@ -121,8 +121,9 @@ public final class StudyReader {
 
     private static List<Target> bindTargets(Node root, Optional<StudyInput.Kind> kind, TargetReader reader) {
         if (kind.isEmpty()) {
+            // what can be told without the kind is told at once
             root.knows("targets", "materials", "thickness", "shape", "diameter", "side");
-            return List.of();
+            return reader.bindAll(root.optionalList("targets"));
         }
         if (kind.get() == StudyInput.Kind.APPROACH) {
             return reader.bindAll(root.list("targets"));

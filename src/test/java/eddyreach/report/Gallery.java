@@ -35,7 +35,7 @@ public final class Gallery {
         Map<String, List<String>> shown = new LinkedHashMap<>();
         shown.put(
                 "m18-derating",
-                List.of("factors", "amplitude", "losses", "field-fe360", "field-copper", "current-stainless-304"));
+                List.of("factors", "amplitude", "impedance", "plane", "losses", "field-fe360", "field-copper"));
         shown.put("m18-foil-and-sheet", List.of("factors", "current-foil-10um"));
         Files.createDirectories(FOLDER);
         Library library = new Library(Path.of(""));
