@@ -80,6 +80,10 @@ final class RunCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--no-pictures and --formats exclude each other");
         }
+        if (formats != null && formats.isEmpty()) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--formats names no format, needs png or svg or png,svg");
+        }
         run(studies, Optional.ofNullable(into), pictures(), quiet);
         return ExitCode.DONE;
     }

@@ -387,6 +387,10 @@ public final class Node {
     }
 
     private boolean isLine(String text) {
+        if (text.isEmpty()) {
+            problem("the text is empty");
+            return false;
+        }
         if (text.length() > LONGEST_LINE || text.contains("\n")) {
             problem("needs one line of at most " + LONGEST_LINE + " characters");
             return false;

@@ -108,7 +108,7 @@ final class CurveCharts {
         SwitchDistance d = target.distance();
         String where = switch (d.outcome()) {
             case SWITCHES -> "on at " + Labels.millimetres(d.on()) + " mm";
-            case NEVER_ON, NEVER_OFF -> d.outcome().label();
+            case NEVER_ON, NEVER_OFF, BEYOND_RANGE -> d.outcome().label();
         };
         return target.target().label() + ": " + where;
     }

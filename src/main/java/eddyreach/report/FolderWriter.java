@@ -63,7 +63,14 @@ final class FolderWriter implements Closeable {
 
     /** Writes one file under its temporary name; may be called from several threads. */
     void add(String name, byte[] content) throws IOException {
-        Files.write(hidden.resolve(name), content);
+        try {
+            Files.write(hidden.resolve(name), content);
+        } catch (FileSystemException e) {
+            throw e;
+        } catch (IOException e) {
+            // a full disk is told without the file
+            throw new FileSystemException(folder.resolve(name).toString(), null, e.getMessage());
+        }
     }
 
     /**

@@ -104,27 +104,29 @@ final class Approach {
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
         if (on.isEmpty()) {
-            return new SwitchDistance(
-                    points instanceof SwitchPoints.NeverSwitches
-                            ? SwitchDistance.Outcome.NEVER_ON
-                            : SwitchDistance.Outcome.NEVER_OFF,
-                    Double.NaN,
-                    Double.NaN,
-                    Double.NaN,
-                    Double.NaN);
+            return new SwitchDistance(unfinished(points), Double.NaN, Double.NaN, Double.NaN, Double.NaN);
         }
         // the switch is trimmed on the standard target: there the errors are one and the same
         double share = target.actsAs(study.standard()) ? 0 : SHARE;
         double onError =
                 error(share, field, coarseField, on.get(), coarse.trim().on());
         if (off.isEmpty()) {
-            return new SwitchDistance(
-                    SwitchDistance.Outcome.NEVER_OFF, on.get().distance(), Double.NaN, onError, Double.NaN);
+            return new SwitchDistance(unfinished(points), on.get().distance(), Double.NaN, onError, Double.NaN);
         }
         double offError =
                 error(share, field, coarseField, off.get(), coarse.trim().off());
         return new SwitchDistance(
                 SwitchDistance.Outcome.SWITCHES, on.get().distance(), off.get().distance(), onError, offError);
+    }
+
+    /** What is to be said when there is no on or no off distance within the range. */
+    private static SwitchDistance.Outcome unfinished(SwitchPoints points) {
+        if (points instanceof SwitchPoints.NeverSwitches) {
+            return SwitchDistance.Outcome.NEVER_ON;
+        }
+        return points instanceof SwitchPoints.OutOfRange
+                ? SwitchDistance.Outcome.BEYOND_RANGE
+                : SwitchDistance.Outcome.NEVER_OFF;
     }
 
     private double error(

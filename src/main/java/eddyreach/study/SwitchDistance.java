@@ -22,6 +22,8 @@ public record SwitchDistance(Outcome outcome, double on, double off, double onEr
         SWITCHES("switches"),
         /** The damping never reaches the on threshold. */
         NEVER_ON("never on"),
+        /** It switches somewhere beyond the range of distances that was asked for. */
+        BEYOND_RANGE("beyond range"),
         /** Once on, the output does not release within the range. */
         NEVER_OFF("does not release");
 

@@ -46,12 +46,9 @@ public record Trim(double on, double off) {
             throw new ArithmeticException(String.format(
                     Locale.ROOT,
                     "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
-                            + " distance of %.4g mm than at the rated %.4g mm, but the loss conductance does not fall"
-                            + " (%.6g S to %.6g S)",
+                            + " distance of %.6g mm than at %.6g mm, but the loss conductance does not fall",
                     offDistance * 1e3,
-                    effectiveDistance * 1e3,
-                    on,
-                    off));
+                    effectiveDistance * 1e3));
         }
         return new Trim(on, off);
     }

@@ -46,6 +46,9 @@ class EddyreachTest {
                         "",
                         "Invalid value for option '--formats' (FORMAT): expected one of [PNG, SVG]"
                                 + " (case-insensitive) but was 'gif'\nTry: eddyreach run --help\n"));
+        assertThat(Session.in(folder, "run", "m18-derating", "--formats", ","))
+                .isEqualTo(new Session(
+                        2, "", "--formats names no format, needs png or svg or png,svg\nTry: eddyreach run --help\n"));
         assertThat(Session.in(folder, "run", "m18-derating", "--formats", "svg", "--no-pictures"))
                 .isEqualTo(new Session(
                         2, "", "--no-pictures and --formats exclude each other\nTry: eddyreach run --help\n"));

@@ -4,18 +4,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
-import java.util.Random;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,54 +27,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Damaged input ends in a model or in an InputException that names a place; nothing else may come out. */
 class FuzzTest {
 
-    private static final int MUTATIONS = 300;
+    private static final int MUTATIONS = 240;
+    private static final int MANY = 20_000;
+    private static final int SEED = 20260101;
+    private static final long SLOWEST = 2_000_000_000L;
     private static final Materials MATERIALS = ModelFiles.materials();
     private static final Library LIBRARY = new Library(Path.of(""));
     private static final Pattern PLACED = Pattern.compile("(?s).*x\\.yaml:[1-9][0-9]*:[1-9][0-9]*[ :].*");
     private static final Pattern INTERNALS =
             Pattern.compile("Exception|\\bjava\\b|eddyreach\\.[a-z]+\\.|\\bnull\\b|NaN");
-    private static final List<String> TOKENS = List.of(
-            "0",
-            "-1",
-            "NaN",
-            ".inf",
-            "1e400",
-            "",
-            "~",
-            "[]",
-            "{}",
-            "[[",
-            "}",
-            "\"",
-            "'",
-            "|",
-            ">",
-            "&a",
-            "*a",
-            "!!int",
-            "? ",
-            ": ",
-            "- ",
-            "#",
-            "%",
-            "@",
-            "`",
-            "\t",
-            "5,5 mm",
-            "5 mm",
-            "200 kHz",
-            "true",
-            "<<: *x",
-            "---",
-            "...",
-            "\0",
-            "\ufeff",
-            "\ud83d\ude00",
-            "%YAML 9.9",
-            "0x10",
-            "1_000",
-            "\u2028",
-            "copper");
 
     @TempDir
     private Path folder;
@@ -91,16 +56,27 @@ class FuzzTest {
     @ParameterizedTest
     @MethodSource("shippedFiles")
     void damagedFiles(Path path) throws IOException {
-        Consumer<SourceFile> reader = switch (path.getName(0).toString()) {
+        damage(Files.readAllBytes(path), reader(path), MUTATIONS);
+    }
+
+    @Tag("long")
+    @Timeout(value = 10, unit = TimeUnit.MINUTES, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    @ParameterizedTest
+    @MethodSource("shippedFiles")
+    void filesDamagedInManyWays(Path path) throws IOException {
+        damage(Files.readAllBytes(path), reader(path), MANY);
+    }
+
+    private static Consumer<SourceFile> reader(Path path) {
+        return switch (path.getName(0).toString()) {
             case "shared" -> Materials::read;
             case "studies" -> s -> StudyReader.read(s, LIBRARY);
             default -> s -> SwitchReader.read(s, MATERIALS);
         };
-        damage(Files.readAllBytes(path), reader);
     }
 
     @Test
-    void damagedStudy() {
+    void damagedStudy() throws IOException {
         String study = """
                 eddyreach: study
                 name: factors and a plated part
@@ -126,77 +102,62 @@ class FuzzTest {
                 accuracy: 0.02 mm
                 field pictures: false
                 """;
-        damage(study.getBytes(StandardCharsets.UTF_8), s -> StudyReader.read(s, LIBRARY));
+        damage(study.getBytes(StandardCharsets.UTF_8), s -> StudyReader.read(s, LIBRARY), MUTATIONS);
     }
 
-    private void damage(byte[] original, Consumer<SourceFile> reader) {
-        Random random = new Random(20260101);
-        int refused = 0;
-        for (int i = 0; i < MUTATIONS; i++) {
-            byte[] damaged = switch (i % 3) {
-                case 0 -> bytes(original, random);
-                case 1 -> tokens(new String(original, StandardCharsets.UTF_8), random);
-                default -> lines(new String(original, StandardCharsets.UTF_8), random);
-            };
-            SourceFile source = ModelFiles.write(folder, "x.yaml", damaged);
-            try {
-                reader.accept(source);
-            } catch (InputException e) {
-                refused++;
-                assertWellTold(e, i);
-            } catch (RuntimeException e) {
-                throw new AssertionError("mutation " + i + ":\n" + new String(damaged, StandardCharsets.UTF_8), e);
+    private void damage(byte[] original, Consumer<SourceFile> reader, int count) throws IOException {
+        Damage damage = new Damage(original, SEED);
+        Map<Thread, Path> folders = new ConcurrentHashMap<>();
+        // most damage is found; what stays unseen hits comments, texts and sources
+        assertThat(IntStream.range(0, count)
+                        .parallel()
+                        .filter(i -> refused(damage, i, folders, reader))
+                        .count())
+                .isGreaterThan(count / 4);
+        for (Path own : folders.values()) {
+            try (Stream<Path> files = Files.list(own)) {
+                assertThat(files).as("nothing is written by a reader").containsExactly(own.resolve("x.yaml"));
             }
         }
-        // most damage is found; what stays unseen hits comments, texts and sources
-        assertThat(refused).isGreaterThan(MUTATIONS / 4);
+    }
+
+    private boolean refused(Damage damage, int number, Map<Thread, Path> folders, Consumer<SourceFile> reader) {
+        byte[] damaged = damage.number(number);
+        SourceFile source =
+                ModelFiles.write(folders.computeIfAbsent(Thread.currentThread(), t -> newFolder()), "x.yaml", damaged);
+        long start = System.nanoTime();
+        try {
+            reader.accept(source);
+            return false;
+        } catch (InputException e) {
+            assertWellTold(e, number);
+            return true;
+        } catch (RuntimeException e) {
+            throw new AssertionError("mutation " + number + ":\n" + new String(damaged, StandardCharsets.UTF_8), e);
+        } finally {
+            assertThat(System.nanoTime() - start)
+                    .as("time of mutation %d, ns", number)
+                    .isLessThan(SLOWEST);
+        }
+    }
+
+    private Path newFolder() {
+        try {
+            return Files.createTempDirectory(folder, "");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void assertWellTold(InputException e, int mutation) {
         for (Problem problem : e.problems()) {
-            assertThat(problem.toString()).as("mutation %d", mutation).matches(PLACED);
+            if (!PLACED.matcher(problem.toString()).matches()) {
+                throw new AssertionError("mutation " + mutation + " has no place: " + problem);
+            }
             // without what it quotes from the damaged file
             String words = problem.message().replaceAll("\"[^\"]*\"|^.*?: |^got .*?, needs|\\([^)]*\\)", "");
             assertThat(words).as("mutation %d: %s", mutation, problem).doesNotContainPattern(INTERNALS);
         }
-    }
-
-    private static byte[] bytes(byte[] original, Random random) {
-        byte[] damaged = original.clone();
-        int count = 1 + random.nextInt(4);
-        for (int i = 0; i < count; i++) {
-            damaged[random.nextInt(damaged.length)] = (byte) random.nextInt(256);
-        }
-        return random.nextInt(8) == 0 ? Arrays.copyOf(damaged, random.nextInt(damaged.length)) : damaged;
-    }
-
-    private static byte[] tokens(String text, Random random) {
-        String[] words = text.split("(?<=[ \n])");
-        int count = 1 + random.nextInt(3);
-        for (int i = 0; i < count; i++) {
-            int at = random.nextInt(words.length);
-            String token = TOKENS.get(random.nextInt(TOKENS.size()));
-            String end = words[at].endsWith("\n") ? "\n" : " ";
-            words[at] = random.nextBoolean() ? token + end : words[at] + token + end;
-        }
-        return String.join("", words).getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static byte[] lines(String text, Random random) {
-        List<String> lines = new ArrayList<>(List.of(text.split("\n")));
-        int count = 1 + random.nextInt(3);
-        for (int i = 0; i < count; i++) {
-            int at = random.nextInt(lines.size());
-            int other = random.nextInt(lines.size());
-            switch (random.nextInt(5)) {
-                case 0 -> lines.remove(at);
-                case 1 -> lines.add(at, lines.get(other));
-                case 2 -> Collections.swap(lines, at, other);
-                case 3 -> lines.set(at, " ".repeat(random.nextInt(6)) + lines.get(at));
-                default -> lines.set(at, lines.get(at).strip());
-            }
-        }
-        return String.join("\n", lines).getBytes(StandardCharsets.UTF_8);
     }
 
     private void refused(String text, String message) {
@@ -226,6 +187,7 @@ class FuzzTest {
         refused("[".repeat(500_000), "nested deeper than 16 levels");
         refused("eddyreach: switch".getBytes(StandardCharsets.UTF_16), "x.yaml:1:1: the file is in UTF-16");
         refused("eddyreach: switch\n" + "k: 1\n".repeat(20_000), "and ");
+        refused("eddyreach: switch\ncore: {material: \"\\u2028\"}\n", "core.material: the text is empty");
         refused("eddyreach: switch\nturns: " + "9".repeat(200_000), "unknown key");
         refused("eddyreach: switch\nname: a\n...\n---\nname: b\n", "a second document begins");
         refused("%YAML 99.9\n---\neddyreach: switch\n", "");

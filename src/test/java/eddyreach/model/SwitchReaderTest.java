@@ -104,6 +104,8 @@ class SwitchReaderTest {
                 "window depth: 2.8 mm | window depth: 5 mm | s.yaml:16:11 core.height: 4.2 mm must be larger than window depth, 5 mm",
                 "material: brass-tube | material: bras-tube | s.yaml:31:15 housing[1].material: unknown material \"bras-tube\", did you mean \"brass-tube\"?",
                 "material: brass-tube | material: gouda | s.yaml:31:15 housing[1].material: unknown material \"gouda\", needs an id of shared/materials.yaml such as fe360",
+                "material: brass-tube | material: '' | s.yaml:31:15 housing[1].material: the text is empty",
+                "name: tube | name: '' | s.yaml:30:11 housing[1].name: the text is empty",
                 "name: tube | name: core rim | s.yaml:30:11 housing[1].name: \"core rim\" names another part already",
                 "travel: 5 % | travel: 25 % | s.yaml:43:24 switching.differential travel: 25 % is out of range, needs 0.01 % to 20 %",
                 "travel: 5 % | travel: 0 % | s.yaml:43:24 switching.differential travel: 0 % is out of range, needs 0.01 % to 20 %",
