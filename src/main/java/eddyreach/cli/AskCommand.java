@@ -98,7 +98,7 @@ final class AskCommand implements Callable<Integer> {
         }
         Path folder = OutputFolder.named(into, terminal.workingFolder());
         OutputFolder.check(folder);
-        job.run(study, Optional.of(folder), EnumSet.allOf(Format.class));
+        job.run(study, Optional.of(folder), EnumSet.of(Format.PNG));
         return ExitCode.DONE;
     }
 

@@ -61,7 +61,7 @@ final class RunCommand implements Callable<Integer> {
             names = "--formats",
             paramLabel = "FORMAT",
             split = ",",
-            description = "formats of the pictures, png or svg or png,svg; both unless given")
+            description = "formats of the pictures, png or svg or png,svg; png unless given")
     private List<Format> formats;
 
     @Option(names = "--no-pictures", description = "tables and report only")
@@ -92,12 +92,12 @@ final class RunCommand implements Callable<Integer> {
         if (noPictures) {
             return Set.of();
         }
-        return formats == null ? EnumSet.allOf(Format.class) : EnumSet.copyOf(formats);
+        return formats == null ? EnumSet.of(Format.PNG) : EnumSet.copyOf(formats);
     }
 
     /** Runs the shipped study that shows what the program does. */
     void runShown() throws IOException {
-        run(List.of("m18-derating"), Optional.empty(), EnumSet.allOf(Format.class), false);
+        run(List.of("m18-derating"), Optional.empty(), EnumSet.of(Format.PNG), false);
     }
 
     private void run(List<String> references, Optional<String> target, Set<Format> wanted, boolean silent)

@@ -3,6 +3,8 @@ package eddyreach.field;
 import eddyreach.materials.Material;
 import eddyreach.mesh.Axis;
 import eddyreach.numerics.GaussLegendre;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Losses of a field by part, as series resistances per ampere of coil current: with peak phasors the mean power in a part is
@@ -29,39 +31,54 @@ final class LossIntegrals {
     static double[] byPart(MeshField field, Layout layout, Media media, double omega) {
         double[] loss = new double[layout.parts.size()];
         Axis r = layout.mesh.r();
-        Axis z = layout.mesh.z();
-        for (int ez = 0; ez < z.elements(); ez++) {
-            for (int er = 0; er < r.elements(); er++) {
-                int p = layout.part[ez * r.elements() + er];
-                if (p >= 0 && (media.loss()[p] > 0 || media.nuIm()[p] > 0)) {
-                    loss[p] += cell(field, r, er, z, ez, media.loss()[p], media.nuIm()[p], omega);
-                }
-            }
+        for (int er = 0; er < r.elements(); er++) {
+            column(field, layout, media, er, loss);
+        }
+        for (int p = 0; p < loss.length; p++) {
+            loss[p] *= 2 * Math.PI * omega / Material.MU0;
         }
         return loss;
     }
 
-    private static double cell(
-            MeshField field, Axis r, int er, Axis z, int ez, double eddy, double magnetic, double omega) {
-        GaussLegendre ruleR = rule(r, er, field.steepest());
-        GaussLegendre ruleZ = rule(z, ez, field.steepest());
-        double[] x = points(r, er, ruleR);
-        double[] y = points(z, ez, ruleZ);
-        MeshField.Samples s = field.sample(x, y);
-        double sum = 0;
-        int at = 0;
-        for (int j = 0; j < y.length; j++) {
-            for (int i = 0; i < x.length; i++, at++) {
-                double w = ruleR.weight(i) * ruleZ.weight(j) * x[i];
-                double a2 = s.aRe()[at] * s.aRe()[at] + s.aIm()[at] * s.aIm()[at];
-                double b2 = s.brRe()[at] * s.brRe()[at]
-                        + s.brIm()[at] * s.brIm()[at]
-                        + s.bzRe()[at] * s.bzRe()[at]
-                        + s.bzIm()[at] * s.bzIm()[at];
-                sum += w * (eddy * a2 + magnetic * b2);
-            }
+    /** Adds the integrals over the lossy cells of one column, whose waves share their functions of r. */
+    private static void column(MeshField field, Layout layout, Media media, int er, double[] loss) {
+        Axis r = layout.mesh.r();
+        Axis z = layout.mesh.z();
+        int[] cells = IntStream.range(0, z.elements())
+                .filter(ez -> lossy(media, layout.part[ez * r.elements() + er]))
+                .toArray();
+        if (cells.length == 0) {
+            return;
         }
-        return 2 * Math.PI * omega / Material.MU0 * sum * r.length(er) / 2 * z.length(ez) / 2;
+        GaussLegendre ruleR = rule(r, er, field.steepest());
+        double[] x = points(r, er, ruleR);
+        double[] y = IntStream.of(cells)
+                .mapToObj(ez -> points(z, ez, rule(z, ez, field.steepest())))
+                .flatMapToDouble(DoubleStream::of)
+                .toArray();
+        MeshField.Samples s = field.sample(x, y);
+        int at = 0;
+        for (int ez : cells) {
+            int p = layout.part[ez * r.elements() + er];
+            GaussLegendre ruleZ = rule(z, ez, field.steepest());
+            double sum = 0;
+            for (int j = 0; j < ruleZ.size(); j++) {
+                for (int i = 0; i < x.length; i++, at++) {
+                    double w = ruleR.weight(i) * ruleZ.weight(j) * x[i];
+                    double a2 = s.aRe()[at] * s.aRe()[at] + s.aIm()[at] * s.aIm()[at];
+                    double b2 = s.brRe()[at] * s.brRe()[at]
+                            + s.brIm()[at] * s.brIm()[at]
+                            + s.bzRe()[at] * s.bzRe()[at]
+                            + s.bzIm()[at] * s.bzIm()[at];
+                    sum += w * (media.loss()[p] * a2 + media.nuIm()[p] * b2);
+                }
+            }
+            loss[p] += sum * r.length(er) / 2 * z.length(ez) / 2;
+        }
+    }
+
+    private static boolean lossy(Media media, int part) {
+        return part >= 0 && (media.loss()[part] > 0 || media.nuIm()[part] > 0);
     }
 
     /** A product of two waves exp(kz) is integrated to rounding by about kL / 2 more points on an element of length L. */

@@ -7,7 +7,9 @@ import eddyreach.materials.Material;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** Samples field solutions on the grids that pictures are drawn from. */
 final class Imaging {
@@ -62,24 +64,39 @@ final class Imaging {
         double[][] strength = new double[z.length][];
         List<Part> parts = new ArrayList<>(model.parts());
         parts.addAll(target);
-        for (int j = 0; j < z.length; j++) {
-            boolean below = z[j] < at.distance();
-            MeshField.Samples s = below
-                    ? at.before().field().sample(r, new double[] {z[j]})
-                    : at.behind().orElseThrow().field().sample(r, new double[] {z[j] - at.distance()});
-            flux[j] = new double[r.length];
-            strength[j] = new double[r.length];
-            for (int i = 0; i < r.length; i++) {
-                flux[j][i] = 2 * Math.PI * r[i] * s.aRe()[i];
-                double b = Math.sqrt(s.brRe()[i] * s.brRe()[i]
-                        + s.brIm()[i] * s.brIm()[i]
-                        + s.bzRe()[i] * s.bzRe()[i]
-                        + s.bzIm()[i] * s.bzIm()[i]);
-                strength[j][i] = b / (Material.MU0 * permeability(parts, r[i], z[j]));
-            }
+        int split = (int) DoubleStream.of(z).filter(h -> h < at.distance()).count();
+        fill(at.before().field().sample(r, Arrays.copyOf(z, split)), r, z, 0, split, parts, flux, strength);
+        if (split < z.length) {
+            double[] behind =
+                    DoubleStream.of(z).skip(split).map(h -> h - at.distance()).toArray();
+            fill(at.behind().orElseThrow().field().sample(r, behind), r, z, split, z.length, parts, flux, strength);
         }
         return new FieldPicture(
                 id, title, r, z, flux, strength, parts, model.winding().section());
+    }
+
+    private static void fill(
+            MeshField.Samples s,
+            double[] r,
+            double[] z,
+            int from,
+            int to,
+            List<Part> parts,
+            double[][] flux,
+            double[][] strength) {
+        int at = 0;
+        for (int j = from; j < to; j++) {
+            flux[j] = new double[r.length];
+            strength[j] = new double[r.length];
+            for (int i = 0; i < r.length; i++, at++) {
+                flux[j][i] = 2 * Math.PI * r[i] * s.aRe()[at];
+                double b = Math.sqrt(s.brRe()[at] * s.brRe()[at]
+                        + s.brIm()[at] * s.brIm()[at]
+                        + s.bzRe()[at] * s.bzRe()[at]
+                        + s.bzIm()[at] * s.bzIm()[at]);
+                strength[j][i] = b / (Material.MU0 * permeability(parts, r[i], z[j]));
+            }
+        }
     }
 
     private static double permeability(List<Part> parts, double r, double z) {

@@ -57,7 +57,7 @@ class AskCommandTest {
         assertThat(s.out())
                 .contains("\nzinc 8 um on mild steel Fe 360 1.5 mm, endless plate, 1.1", ": layers act together;")
                 .contains("\nFiles: a\n")
-                .contains("\nPictures, in a, as png and svg:\n  factors  ");
+                .contains("\nPictures, in a, as png:\n  factors  ");
         assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
     }
 

@@ -44,7 +44,7 @@ class RunCommandTest {
                 .contains("\nFiles: results/quick\nComputed estimate, to be confirmed on the machine.")
                 .endsWith("""
 
-                        Pictures, in results/quick, as png and svg:
+                        Pictures, in results/quick, as png:
                           factors  amplitude  impedance  plane  losses
                         """);
         assertThat(Session.files(folder))
@@ -53,17 +53,12 @@ class RunCommandTest {
                         "results",
                         "results/quick",
                         "results/quick/amplitude.png",
-                        "results/quick/amplitude.svg",
                         "results/quick/distances.csv",
                         "results/quick/factors.png",
-                        "results/quick/factors.svg",
                         "results/quick/impedance.csv",
                         "results/quick/impedance.png",
-                        "results/quick/impedance.svg",
                         "results/quick/losses.png",
-                        "results/quick/losses.svg",
                         "results/quick/plane.png",
-                        "results/quick/plane.svg",
                         "results/quick/result.json");
     }
 
