@@ -28,10 +28,51 @@ public final class SwitchField {
             double celsius,
             Resolution resolution,
             double scale) {
-        this.basis = basis;
-        Layout layout =
-                new Layout(parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
-        pair = FrequencyPair.solve(layout, coil, band, celsius, resolution.fields());
+        this(new Prepared(parts, coil, basis, band, celsius, resolution, scale));
+    }
+
+    private SwitchField(Prepared p) {
+        basis = p.layout.basis;
+        pair = FrequencyPair.solve(p.layout, p.coil, p.band, p.celsius, p.resolution.fields());
+    }
+
+    /** A switch whose mesh and order of elimination are made, so that the memory is known before anything is solved. */
+    public static final class Prepared {
+
+        private final Layout layout;
+        private final DoubleFunction<CoilRegion> coil;
+        private final Band band;
+        private final double celsius;
+        private final Resolution resolution;
+
+        /** Takes the arguments of {@link SwitchField}. */
+        public Prepared(
+                List<Part> parts,
+                DoubleFunction<CoilRegion> coil,
+                WaveBasis basis,
+                Band band,
+                double celsius,
+                Resolution resolution,
+                double scale) {
+            layout = new Layout(
+                    parts, coil.apply(band.high()), basis, 1, resolution.body(), scale, band.high(), celsius);
+            this.coil = coil;
+            this.band = band;
+            this.celsius = celsius;
+            this.resolution = resolution;
+        }
+
+        /** Upper bound of the memory for solving both frequencies, bytes. */
+        public long memory() {
+            return 2
+                    * layout.plan.memory(
+                            resolution.fields(), Runtime.getRuntime().availableProcessors());
+        }
+
+        /** Solves. */
+        public SwitchField solve() {
+            return new SwitchField(this);
+        }
     }
 
     /** Impedance without a target, ohm, without the winding's own resistance but with its proximity loss. */

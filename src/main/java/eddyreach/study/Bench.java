@@ -18,6 +18,7 @@ import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.LongConsumer;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -69,8 +70,9 @@ final class Bench {
      * @param model the switch
      * @param resolution how fine
      * @param targets the targets that will be put before it
+     * @param memory is told the most memory that solving may take, bytes, before it begins
      */
-    Bench(SwitchModel model, Resolution resolution, List<Target> targets) {
+    Bench(SwitchModel model, Resolution resolution, List<Target> targets, LongConsumer memory) {
         this.model = model;
         this.resolution = resolution;
         scale = scale(model);
@@ -83,7 +85,10 @@ final class Bench {
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
-        field = new SwitchField(model.parts(), this::coil, basis, band, AMBIENT, resolution, scale);
+        SwitchField.Prepared prepared =
+                new SwitchField.Prepared(model.parts(), this::coil, basis, band, AMBIENT, resolution, scale);
+        memory.accept(prepared.memory());
+        field = prepared.solve();
         Complex z = impedance(omega);
         tank = Tank.forFrequency(z.getImaginary() / omega, z.getReal(), model.frequency());
         free = new State(omega, z, Complex.ZERO, tank.conductance(z.getImaginary() / omega, z.getReal()));

@@ -14,11 +14,14 @@ import java.util.concurrent.ForkJoinTask;
  */
 final class Ladder {
 
+    private static final double MEGABYTE = 1e6;
+
     /** The first step that gives results. */
     static final int FIRST = 1;
 
     private final StudyInput study;
     private final List<Target> targets;
+    private final Progress progress;
     private final Step[] steps = new Step[Resolution.LADDER.size()];
 
     /**
@@ -29,8 +32,9 @@ final class Ladder {
      */
     record Step(Bench bench, Trim trim) {}
 
-    Ladder(StudyInput study, List<Target> targets) {
+    Ladder(StudyInput study, List<Target> targets, Progress progress) {
         this.study = study;
+        this.progress = progress;
         this.targets = targets;
         ForkJoinTask<Step> rough = ForkJoinTask.adapt(() -> make(0)).fork();
         steps[FIRST] = make(FIRST);
@@ -52,7 +56,11 @@ final class Ladder {
 
     private Step make(int i) {
         Resolution resolution = Resolution.LADDER.get(i);
-        Bench bench = new Bench(study.switchModel(), i < FIRST ? resolution.withoutFields() : resolution, targets);
+        Bench bench = new Bench(
+                study.switchModel(),
+                i < FIRST ? resolution.withoutFields() : resolution,
+                targets,
+                bytes -> progress.at("field of the switch, at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1));
         TargetField standard = bench.target(study.standard());
         Trim trim = Trim.atFactory(
                 g -> bench.state(standard, g).conductance(),

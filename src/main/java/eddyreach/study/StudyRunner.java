@@ -41,8 +41,7 @@ public final class StudyRunner {
         this.study = study;
         this.progress = progress;
         targets = standardFirst(study);
-        progress.at("field of the switch", 0, 1);
-        ladder = new Ladder(study, targets);
+        ladder = new Ladder(study, targets, progress);
         fine = ladder.step(Ladder.FIRST).bench();
         trim = ladder.step(Ladder.FIRST).trim();
     }

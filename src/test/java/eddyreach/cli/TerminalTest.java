@@ -42,7 +42,8 @@ class TerminalTest {
                 .isZero();
         assertThat(out.toString()).startsWith("\u001b[1mendless plates\u001b[0m");
         assertThat(err.toString())
-                .startsWith("\rquick [                    ] field of the switch 0/1\rquick [")
+                .startsWith("\rquick [                    ] field of the switch, at most ")
+                .contains(" MB 0/1")
                 .contains("\rquick [####################] targets 2/2")
                 .endsWith(" \r")
                 .doesNotContain("\n");

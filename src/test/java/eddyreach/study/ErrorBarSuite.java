@@ -161,7 +161,7 @@ final class ErrorBarSuite {
                 false);
         Ladder ladder;
         try {
-            ladder = new Ladder(study, List.of(standard, target));
+            ladder = new Ladder(study, List.of(standard, target), Progress.NONE);
         } catch (ArithmeticException e) {
             if (!e.getMessage().startsWith("the switch cannot be trimmed")) {
                 throw e;
@@ -239,7 +239,7 @@ final class ErrorBarSuite {
 
     private Complex reference(Bench bench, Target target, double omega, double distance) {
         if (bench.endless(target)) {
-            Bench over = new Bench(bench.model(), REFERENCE, List.of());
+            Bench over = new Bench(bench.model(), REFERENCE, List.of(), bytes -> {});
             return over.change(over.target(target), omega, distance);
         }
         List<Part> parts = target.parts().stream().map(p -> p.shifted(distance)).toList();

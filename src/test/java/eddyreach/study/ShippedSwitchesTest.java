@@ -65,7 +65,7 @@ class ShippedSwitchesTest {
     void worksAsASwitch(String id) throws IOException {
         StudyInput study = study(id);
         SwitchModel model = study.switchModel();
-        Ladder ladder = new Ladder(study, study.targets());
+        Ladder ladder = new Ladder(study, study.targets(), Progress.NONE);
         Bench fine = ladder.step(Ladder.FIRST).bench();
         Trim trim = ladder.step(Ladder.FIRST).trim();
         Approach approach = new Approach(study, ladder.step(Ladder.FIRST), ladder.step(0));

@@ -40,7 +40,7 @@ public class ThicknessMapBenchmark {
     public ThicknessMapBenchmark() {
         Library library = new Library(Path.of(""));
         study = StudyReader.read(library.studyFile("m18-derating"), library);
-        step = new Ladder(study, List.of(study.standard())).step(Ladder.FIRST);
+        step = new Ladder(study, List.of(study.standard()), Progress.NONE).step(Ladder.FIRST);
         for (String id : new String[] {"fe360", "stainless-304", "brass", "aluminium", "copper"}) {
             Material m = library.materials().get(id);
             for (int i = 0; i < THICKNESSES; i++) {
