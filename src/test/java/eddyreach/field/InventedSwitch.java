@@ -78,7 +78,7 @@ record InventedSwitch(
                 2 * Math.PI * 100e3,
                 45 * MM / Math.sqrt(Math.PI),
                 1 * MM,
-                new double[] {0, 1.5 * MM, 3 * MM, 8 * MM, 15 * MM});
+                new double[] {0, 1 * MM, 3 * MM, 8 * MM, 15 * MM});
     }
 
     private static Part part(String name, Role role, double r0, double r1, double z0, double z1, Material m) {
