@@ -28,7 +28,7 @@ public final class Question {
      * @param library where the switch and the materials are
      * @throws InputException with everything that is wrong
      */
-    public static StudyInput read(
+    public static ApproachInput read(
             String id,
             String switchReference,
             Map<String, String> words,
@@ -37,7 +37,7 @@ public final class Question {
         return new Question().bind(id, switchReference, words, layers, library);
     }
 
-    private StudyInput bind(
+    private ApproachInput bind(
             String id,
             String switchReference,
             Map<String, String> words,
@@ -59,21 +59,22 @@ public final class Question {
         return study(id, model.orElseThrow(), target.orElseThrow(), materials);
     }
 
-    private static StudyInput study(String id, SwitchModel model, Target target, Materials materials) {
+    private static ApproachInput study(String id, SwitchModel model, Target target, Materials materials) {
         List<Target> targets = List.of(target);
-        return new StudyInput(
-                id,
-                target.label(),
-                "",
-                StudyInput.Kind.APPROACH,
-                model,
-                TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
+        return new ApproachInput(
+                new StudyHeader(
+                        id,
+                        target.label(),
+                        "",
+                        StudyInput.Kind.APPROACH,
+                        model,
+                        TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
+                        StudyInput.defaultAccuracy(model)),
                 targets,
-                StudyReader.usualFactors(targets, materials, model),
+                ApproachReader.usualFactors(targets, materials, model),
                 0,
                 StudyInput.defaultReach(model),
                 POINTS,
-                StudyInput.defaultAccuracy(model),
                 true);
     }
 

@@ -1,29 +1,38 @@
 package eddyreach.model;
 
-import eddyreach.materials.FactorBand;
-import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
-import eddyreach.units.Units;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Reads a study file together with the switch it names; the problems of both are told at once. */
 public final class StudyReader {
 
-    private static final double FARTHEST = 1;
-    private static final int FEWEST_POINTS = 11;
-    private static final int MOST_POINTS = 10000;
-    private static final int USUAL_POINTS = 61;
-    private static final Map<String, StudyInput.Kind> KINDS = Map.of(
-            StudyInput.Kind.APPROACH.label(),
-            StudyInput.Kind.APPROACH,
-            StudyInput.Kind.MATERIALS.label(),
-            StudyInput.Kind.MATERIALS);
+    private static final Map<String, StudyInput.Kind> KINDS =
+            Arrays.stream(StudyInput.Kind.values()).collect(Collectors.toMap(StudyInput.Kind::label, k -> k));
+
+    /** Loosest accuracy that is known while the switch is not, m. */
+    private static final double ANY_ACCURACY = 1;
 
     private StudyReader() {}
+
+    /**
+     * What the readers of the single kinds need.
+     *
+     * @param root the file
+     * @param kind which study
+     * @param switchModel the switch; empty when it could not be read
+     * @param materials the materials that may be named
+     * @param targets reads targets
+     */
+    record Context(
+            Node root,
+            StudyInput.Kind kind,
+            Optional<SwitchModel> switchModel,
+            Materials materials,
+            TargetReader targets) {}
 
     /**
      * Reads a study.
@@ -40,63 +49,36 @@ public final class StudyReader {
         String note = root.note("note");
         Optional<StudyInput.Kind> kind = root.choice("kind", KINDS);
         Optional<SwitchModel> switchModel = bindSwitch(root, source, library, materials, problems);
-        TargetReader reader = new TargetReader(
-                materials, switchModel.map(SwitchModel::standardSide).orElse(Double.NaN));
-        List<Target> targets = bindTargets(root, kind, reader);
-        Optional<Node> distances = root.optionalMap("distances");
-        double reach = switchModel.map(StudyInput::defaultReach).orElse(FARTHEST);
-        double from = distances
-                .map(d -> d.quantity("from", Dimension.LENGTH, 0, FARTHEST, 0))
-                .orElse(0.0);
-        double to = distances
-                .map(d -> d.quantity("to", Dimension.LENGTH, 0, FARTHEST, reach))
-                .orElse(reach);
-        int points = distances
-                .filter(d -> d.has("points"))
-                .map(d -> d.integer("points", FEWEST_POINTS, MOST_POINTS))
-                .orElse(USUAL_POINTS);
-        distances.ifPresent(d -> d.knows("points"));
-        if (from >= to) {
-            distances
-                    .orElseThrow()
-                    .problem(
-                            "to",
-                            Units.text(to, Dimension.LENGTH) + " must be larger than from, "
-                                    + Units.text(from, Dimension.LENGTH));
-        }
-        double usual = switchModel.map(StudyInput::defaultAccuracy).orElse(FARTHEST);
+        double usual = switchModel.map(StudyInput::defaultAccuracy).orElse(ANY_ACCURACY);
         double accuracy = root.quantity("accuracy", Dimension.LENGTH, 1e-9, 1e-2, usual);
-        boolean pictures = root.flag("field pictures", true);
-        root.finish();
+        TargetReader targets = new TargetReader(
+                materials, switchModel.map(SwitchModel::standardSide).orElse(Double.NaN));
+        Optional<Function<StudyHeader, StudyInput>> study =
+                kind.map(k -> bind(new Context(root, k, switchModel, materials, targets)));
+        if (kind.isPresent()) {
+            root.finish();
+        } else {
+            // what can be told without the kind is told at once
+            targets.bindAll(root.optionalList("targets"));
+        }
         problems.throwIfAny();
         SwitchModel model = switchModel.orElseThrow();
-        return new StudyInput(
-                source.id(),
-                name,
-                note,
-                kind.orElseThrow(),
-                model,
-                TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
-                targets,
-                usualFactors(targets, materials, model),
-                from,
-                to,
-                points,
-                accuracy,
-                pictures);
+        return study.orElseThrow()
+                .apply(new StudyHeader(
+                        source.id(),
+                        name,
+                        note,
+                        kind.orElseThrow(),
+                        model,
+                        TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
+                        accuracy));
     }
 
-    /** The bands that apply: one layer at least as thick as the standard target, with its outline. */
-    static Map<String, FactorBand> usualFactors(List<Target> targets, Materials materials, SwitchModel model) {
-        Map<String, FactorBand> bands = new HashMap<>();
-        for (Target t : targets) {
-            if (t.layers().size() == 1
-                    && t.thickness() >= StandardQuantities.TARGET_THICKNESS * (1 - 1e-9)
-                    && t.outline().equals(new Target.Outline.Square(model.standardSide()))) {
-                materials.usualFactor(t.layers().get(0).material().id()).ifPresent(b -> bands.put(t.id(), b));
-            }
-        }
-        return bands;
+    /** Binds what is particular to a kind; what comes out makes the study once nothing is wrong. */
+    private static Function<StudyHeader, StudyInput> bind(Context context) {
+        return switch (context.kind()) {
+            case APPROACH, MATERIALS -> ApproachReader.bind(context);
+        };
     }
 
     private static Optional<SwitchModel> bindSwitch(
@@ -117,31 +99,5 @@ public final class StudyReader {
             }
             return Optional.empty();
         }
-    }
-
-    private static List<Target> bindTargets(Node root, Optional<StudyInput.Kind> kind, TargetReader reader) {
-        if (kind.isEmpty()) {
-            // what can be told without the kind is told at once
-            root.knows("targets", "materials", "thickness", "shape", "diameter", "side");
-            return reader.bindAll(root.optionalList("targets"));
-        }
-        if (kind.get() == StudyInput.Kind.APPROACH) {
-            return reader.bindAll(root.list("targets"));
-        }
-        double thickness =
-                root.quantity("thickness", Dimension.LENGTH, 1e-9, FARTHEST, StandardQuantities.TARGET_THICKNESS);
-        Optional<Target.Outline> outline = reader.bindOutline(root);
-        List<Node> ids = root.list("materials");
-        List<Target> targets = new ArrayList<>();
-        outline.ifPresent(o -> targets.addAll(reader.bindMaterials(ids, thickness, o)));
-        for (Node node : root.optionalList("targets")) {
-            reader.bindAll(List.of(node)).forEach(t -> {
-                if (targets.stream().anyMatch(other -> other.id().equals(t.id()))) {
-                    node.problem("name", "\"" + t.id() + "\" names another target already");
-                }
-                targets.add(t);
-            });
-        }
-        return targets;
     }
 }

@@ -1,8 +1,8 @@
 package eddyreach.report;
 
 import eddyreach.materials.FactorBand;
+import eddyreach.study.ApproachResult;
 import eddyreach.study.LossBudget;
-import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
 import java.awt.Color;
 import java.awt.Paint;
@@ -55,7 +55,7 @@ final class BarCharts {
     private BarCharts() {}
 
     /** Correction factors with their numerical error, in front of the band that is usual in the trade. */
-    static JFreeChart factors(StudyResult result) {
+    static JFreeChart factors(ApproachResult result) {
         List<TargetResult> targets = result.targets();
         int n = targets.size();
         DefaultStatisticalCategoryDataset bars = new DefaultStatisticalCategoryDataset();
@@ -102,9 +102,9 @@ final class BarCharts {
     }
 
     /** Series loss resistances by group: without a target, and with each target where it switches. */
-    static JFreeChart losses(StudyResult result) {
+    static JFreeChart losses(ApproachResult result) {
         Map<Key, LossBudget> budgets = new LinkedHashMap<>();
-        budgets.put(new Key(0, "without target"), result.freeBudget());
+        budgets.put(new Key(0, "without target"), result.trimmed().freeBudget());
         for (TargetResult target : result.targets()) {
             LossBudget budget = target.budget();
             String name = target.target().label() + " at " + Labels.millimetres(budget.distance()) + " mm";

@@ -1,7 +1,7 @@
 package eddyreach.report;
 
+import eddyreach.study.ApproachResult;
 import eddyreach.study.Curve;
-import eddyreach.study.StudyResult;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
 import java.awt.Color;
@@ -44,18 +44,24 @@ final class CurveCharts {
     private CurveCharts() {}
 
     /** Amplitude over distance for all targets, both thresholds and the points where the output switches. */
-    static JFreeChart amplitude(StudyResult result) {
+    static JFreeChart amplitude(ApproachResult result) {
         XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude()[i]);
         plot.setDomainAxis(distanceAxis());
         ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
-        threshold(plot, result.onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
-        threshold(plot, result.offAmplitude(), "off above ", TextAnchor.BOTTOM_RIGHT, RectangleAnchor.TOP_RIGHT);
+        threshold(
+                plot, result.trimmed().onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
+        threshold(
+                plot,
+                result.trimmed().offAmplitude(),
+                "off above ",
+                TextAnchor.BOTTOM_RIGHT,
+                RectangleAnchor.TOP_RIGHT);
         XYSeriesCollection points = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int t = 0; t < result.targets().size(); t++) {
             SwitchDistance d = result.targets().get(t).distance();
-            point(points, renderer, "on" + t, d.on(), result.onAmplitude(), Theme.series(t), true);
-            point(points, renderer, "off" + t, d.off(), result.offAmplitude(), Theme.series(t), false);
+            point(points, renderer, "on" + t, d.on(), result.trimmed().onAmplitude(), Theme.series(t), true);
+            point(points, renderer, "off" + t, d.off(), result.trimmed().offAmplitude(), Theme.series(t), false);
         }
         plot.setDataset(1, points);
         plot.setRenderer(1, renderer);
@@ -67,7 +73,7 @@ final class CurveCharts {
     }
 
     /** Change of loss resistance and of inductance over distance, one above the other. */
-    static JFreeChart impedance(StudyResult result) {
+    static JFreeChart impedance(ApproachResult result) {
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(distanceAxis());
         Theme.ground(both);
         both.setGap(12);
@@ -121,7 +127,7 @@ final class CurveCharts {
         return axis;
     }
 
-    private static XYPlot plot(StudyResult result, ValueAxis range, Quantity quantity) {
+    private static XYPlot plot(ApproachResult result, ValueAxis range, Quantity quantity) {
         XYSeriesCollection data = new XYSeriesCollection();
         for (int t = 0; t < result.targets().size(); t++) {
             TargetResult target = result.targets().get(t);

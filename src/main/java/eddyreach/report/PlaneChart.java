@@ -1,7 +1,7 @@
 package eddyreach.report;
 
+import eddyreach.study.ApproachResult;
 import eddyreach.study.Curve;
-import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -31,7 +31,7 @@ final class PlaneChart {
     /** A named end of a path. */
     private record End(String name, Color color, double x, double y) {}
 
-    static JFreeChart of(StudyResult result) {
+    static JFreeChart of(ApproachResult result) {
         double inductance = result.undamped().inductance();
         double reactance = 2 * Math.PI * result.undamped().frequency() * inductance;
         double rated = result.model().effectiveDistance();

@@ -62,7 +62,7 @@ public final class ProofReport {
     }
 
     private void values(CheckResult r) {
-        List<String> quantity = TextReport.wrap(r.check().quantity(), -COLUMNS[0]);
+        List<String> quantity = TextPage.wrap(r.check().quantity(), -COLUMNS[0]);
         Expected expected = r.check().expected();
         row(quantity.get(0), expected.text(), expected.show(r.computed()), deviation(r), verdict(r));
         quantity.stream().skip(1).forEach(line -> out.append(line).append('\n'));
@@ -89,7 +89,7 @@ public final class ProofReport {
     }
 
     private void indented(String text) {
-        TextReport.wrap(text, TextReport.WIDTH - INDENT.length())
+        TextPage.wrap(text, TextReport.WIDTH - INDENT.length())
                 .forEach(line -> out.append(INDENT).append(line).append('\n'));
     }
 

@@ -20,8 +20,6 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 /** Writes everything about a result into one folder: tables, a JSON document and pictures. */
 public final class ResultFiles {
 
-    private static final String DISTANCES = "distances.csv";
-    private static final String IMPEDANCE = "impedance.csv";
     private static final String DOCUMENT = "result.json";
 
     private ResultFiles() {}
@@ -40,7 +38,7 @@ public final class ResultFiles {
     public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats)
             throws IOException {
         List<Entry> entries = new ArrayList<>();
-        List<Picture> pictures = Pictures.of(result);
+        List<Picture> pictures = Presentation.of(result).pictures();
         for (PictureWriter.Format format : formats) {
             for (Picture picture : pictures) {
                 entries.add(new Entry(picture.name() + format.ending(), () -> PictureWriter.bytes(picture, format)));
@@ -51,8 +49,7 @@ public final class ResultFiles {
 
     private static List<Path> write(StudyResult result, Path folder, List<Entry> pictures) throws IOException {
         List<Entry> entries = new ArrayList<>(pictures);
-        entries.add(text(DISTANCES, () -> Csv.distances(result)));
-        entries.add(text(IMPEDANCE, () -> Csv.impedance(result)));
+        Presentation.of(result).tables().forEach((name, table) -> entries.add(text(name, table)));
         List<String> names = new ArrayList<>(entries.stream().map(Entry::name).toList());
         names.add(DOCUMENT);
         entries.add(text(DOCUMENT, () -> ResultJson.of(result, names)));

@@ -1,7 +1,7 @@
 package eddyreach.study;
 
 import eddyreach.field.TargetField;
-import eddyreach.model.StudyInput;
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
@@ -32,11 +32,11 @@ final class Approach {
     /** Share of the impedance's error that is assumed not to cancel. */
     private static final double SHARE = 0.2;
 
-    private final StudyInput study;
+    private final ApproachInput study;
     private final Ladder.Step fine;
     private final Ladder.Step coarse;
 
-    Approach(StudyInput study, Ladder.Step fine, Ladder.Step coarse) {
+    Approach(ApproachInput study, Ladder.Step fine, Ladder.Step coarse) {
         this.study = study;
         this.fine = fine;
         this.coarse = coarse;

@@ -3,17 +3,18 @@ package eddyreach.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.model.ApproachInput;
 import eddyreach.model.InputException;
 import eddyreach.model.Library;
 import eddyreach.model.SourceFile;
-import eddyreach.model.StudyInput;
 import eddyreach.model.StudyReader;
 import eddyreach.report.ResultFiles;
 import eddyreach.report.TextReport;
+import eddyreach.study.ApproachResult;
+import eddyreach.study.ApproachRunner;
 import eddyreach.study.Curve;
 import eddyreach.study.LossBudget;
-import eddyreach.study.StudyResult;
-import eddyreach.study.StudyRunner;
+import eddyreach.study.Operating;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
 import java.io.IOException;
@@ -168,8 +169,8 @@ class HostileStudiesTest {
         Path file = Files.writeString(folder.resolve("x.yaml"), files.studyFile());
         String shown = files.switchFile() + files.studyFile();
         try {
-            StudyInput input = StudyReader.read(new SourceFile.OnDisk(file), new Library(folder));
-            StudyResult result = StudyRunner.run(input);
+            ApproachInput input = (ApproachInput) StudyReader.read(new SourceFile.OnDisk(file), new Library(folder));
+            ApproachResult result = ApproachRunner.run(input);
             check(result, shown);
             checkBudgetsOnTheCurve(input, result, shown);
             return End.RESULT;
@@ -187,12 +188,19 @@ class HostileStudiesTest {
         }
     }
 
-    private void check(StudyResult result, String shown) throws IOException {
-        finite(shown, result.onConductance(), result.offConductance(), result.onAmplitude(), result.offAmplitude());
-        assertThat(result.onConductance()).as(shown).isGreaterThan(result.offConductance());
-        StudyResult.Operating free = result.undamped();
+    private void check(ApproachResult result, String shown) throws IOException {
+        finite(
+                shown,
+                result.trimmed().onConductance(),
+                result.trimmed().offConductance(),
+                result.trimmed().onAmplitude(),
+                result.trimmed().offAmplitude());
+        assertThat(result.trimmed().onConductance())
+                .as(shown)
+                .isGreaterThan(result.trimmed().offConductance());
+        Operating free = result.undamped();
         finite(shown, free.resistance(), free.inductance(), free.frequency(), free.conductance(), free.amplitude());
-        balanced(result.freeBudget(), free.resistance(), shown);
+        balanced(result.trimmed().freeBudget(), free.resistance(), shown);
         for (TargetResult t : result.targets()) {
             Curve c = t.curve();
             finite(shown, c.lossResistance());
@@ -223,24 +231,12 @@ class HostileStudiesTest {
     }
 
     /** A second run whose curve begins where the last target switches, so that its budget lies on a point of the curve. */
-    private static void checkBudgetsOnTheCurve(StudyInput s, StudyResult result, String shown) {
+    private static void checkBudgetsOnTheCurve(ApproachInput s, ApproachResult result, String shown) {
         double at = result.targets().get(result.targets().size() - 1).budget().distance();
-        StudyInput shifted = new StudyInput(
-                s.id(),
-                s.name(),
-                s.note(),
-                s.kind(),
-                s.switchModel(),
-                s.standard(),
-                s.targets(),
-                s.usualFactors(),
-                at,
-                Math.max(s.lastDistance(), 2 * at),
-                s.points(),
-                s.accuracy(),
-                false);
+        ApproachInput shifted = new ApproachInput(
+                s.header(), s.targets(), s.usualFactors(), at, Math.max(s.lastDistance(), 2 * at), s.points(), false);
         List<TargetResult> targets =
-                at == 0 ? result.targets() : StudyRunner.run(shifted).targets();
+                at == 0 ? result.targets() : ApproachRunner.run(shifted).targets();
         for (TargetResult t : targets) {
             for (int i = 0; i < t.curve().distance().length; i++) {
                 if (t.curve().distance()[i] == t.budget().distance()) {

@@ -60,8 +60,8 @@ class SchemaTest {
                 .toList();
     }
 
-    private StudyInput study(String text) {
-        return StudyReader.read(ModelFiles.write(folder, "s.yaml", text), new Library(folder));
+    private ApproachInput study(String text) {
+        return (ApproachInput) StudyReader.read(ModelFiles.write(folder, "s.yaml", text), new Library(folder));
     }
 
     static List<Path> shippedFiles() throws IOException {

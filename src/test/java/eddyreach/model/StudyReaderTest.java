@@ -23,8 +23,8 @@ class StudyReaderTest {
         Files.createDirectories(folder.resolve("models"));
     }
 
-    private StudyInput read(String text) {
-        return StudyReader.read(ModelFiles.write(studies, "s.yaml", text), new Library(folder));
+    private ApproachInput read(String text) {
+        return (ApproachInput) StudyReader.read(ModelFiles.write(studies, "s.yaml", text), new Library(folder));
     }
 
     private String failure(String text) {
@@ -34,7 +34,7 @@ class StudyReaderTest {
 
     @Test
     void approach() {
-        StudyInput input = read("""
+        ApproachInput input = read("""
                 eddyreach: study
                 name: foil
                 kind: approach
@@ -58,7 +58,7 @@ class StudyReaderTest {
 
     @Test
     void materialsWithTheirShapeAndOneMoreTarget() {
-        StudyInput input = read("""
+        ApproachInput input = read("""
                 eddyreach: study
                 name: factors
                 kind: materials
@@ -82,7 +82,7 @@ class StudyReaderTest {
 
     @Test
     void distancesAreOptionalAndBandsBelongToStandardTargets() {
-        StudyInput input = read("""
+        ApproachInput input = read("""
                 eddyreach: study
                 name: usual
                 kind: materials

@@ -43,7 +43,7 @@ public final class Gallery {
             String id = entry.getKey();
             StudyResult result = StudyRunner.run(StudyReader.read(library.studyFile(id), library));
             Map<String, Picture> pictures = new LinkedHashMap<>();
-            Pictures.of(result).forEach(p -> pictures.put(p.name(), p));
+            Presentation.of(result).pictures().forEach(p -> pictures.put(p.name(), p));
             for (String name : entry.getValue()) {
                 if (!pictures.containsKey(name)) {
                     throw new IllegalStateException(id + " draws no " + name + ", only " + pictures.keySet());

@@ -2,7 +2,7 @@ package eddyreach.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.study.StudyResult;
+import eddyreach.study.ApproachResult;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.lang.reflect.Field;
@@ -26,13 +26,13 @@ import org.w3c.dom.Document;
 
 class PictureTest {
 
-    private static final StudyResult RESULT = SampleResult.of();
+    private static final ApproachResult RESULT = SampleResult.of();
 
     /** Drawn once for all tests. */
     private static final Map<String, byte[]> FILES = allFiles();
 
     static Stream<Picture> pictures() {
-        return Pictures.of(RESULT).stream();
+        return ApproachPictures.of(RESULT).stream();
     }
 
     @Test
@@ -109,7 +109,7 @@ class PictureTest {
 
     private static Map<String, byte[]> allFiles() {
         Map<String, byte[]> all = new TreeMap<>();
-        for (Picture picture : Pictures.of(SampleResult.of())) {
+        for (Picture picture : ApproachPictures.of(SampleResult.of())) {
             for (PictureWriter.Format format : PictureWriter.Format.values()) {
                 all.put(picture.name() + format.ending(), PictureWriter.bytes(picture, format));
             }
@@ -139,26 +139,10 @@ class PictureTest {
 
     @Test
     void resultWithoutTargetsStillHasItsPictures() {
-        StudyResult r = RESULT;
-        StudyResult bare = new StudyResult(
-                r.id(),
-                r.name(),
-                r.note(),
-                r.kind(),
-                r.model(),
-                r.capacitance(),
-                r.undamped(),
-                r.onConductance(),
-                r.offConductance(),
-                r.onAmplitude(),
-                r.offAmplitude(),
-                r.freeBudget(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of());
-        assertThat(Pictures.of(bare)).extracting(Picture::name).containsExactly("losses");
-        assertThat(PictureWriter.bytes(Pictures.of(bare).get(0), PictureWriter.Format.PNG))
+        ApproachResult r = RESULT;
+        ApproachResult bare = new ApproachResult(r.header(), r.trimmed(), List.of(), List.of(), List.of(), List.of());
+        assertThat(ApproachPictures.of(bare)).extracting(Picture::name).containsExactly("losses");
+        assertThat(PictureWriter.bytes(ApproachPictures.of(bare).get(0), PictureWriter.Format.PNG))
                 .isNotEmpty();
     }
 

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import eddyreach.report.PictureWriter.Format;
+import eddyreach.study.ApproachResult;
 import eddyreach.study.Curve;
-import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,7 +31,7 @@ import org.snakeyaml.engine.v2.schema.JsonSchema;
 
 class ResultFilesTest {
 
-    private static final StudyResult RESULT = SampleResult.of();
+    private static final ApproachResult RESULT = SampleResult.of();
 
     @TempDir
     private Path folder;
@@ -48,25 +48,9 @@ class ResultFilesTest {
         return map;
     }
 
-    private static StudyResult withTargets(List<TargetResult> targets) {
-        StudyResult r = RESULT;
-        return new StudyResult(
-                r.id(),
-                r.name(),
-                r.note(),
-                r.kind(),
-                r.model(),
-                r.capacitance(),
-                r.undamped(),
-                r.onConductance(),
-                r.offConductance(),
-                r.onAmplitude(),
-                r.offAmplitude(),
-                r.freeBudget(),
-                targets,
-                r.fields().subList(0, 1),
-                List.of(),
-                r.warnings());
+    private static ApproachResult withTargets(List<TargetResult> targets) {
+        ApproachResult r = RESULT;
+        return new ApproachResult(r.header(), r.trimmed(), targets, r.fields().subList(0, 1), List.of(), r.warnings());
     }
 
     private static TargetResult broken(TargetResult t) {
@@ -228,7 +212,7 @@ class ResultFilesTest {
                 t.budget(),
                 t.reason(),
                 List.of());
-        List<List<String>> rows = parseCsv(Csv.distances(withTargets(List.of(odd))));
+        List<List<String>> rows = parseCsv(ApproachTables.distances(withTargets(List.of(odd))));
         assertThat(rows.get(1)).hasSize(5).startsWith(id);
     }
 
@@ -236,7 +220,7 @@ class ResultFilesTest {
     void failedRunLeavesTheEarlierResult() throws IOException {
         ResultFiles.write(RESULT, folder, EnumSet.of(Format.SVG));
         Map<String, String> before = content(folder);
-        StudyResult torn = withTargets(List.of(broken(RESULT.targets().get(0))));
+        ApproachResult torn = withTargets(List.of(broken(RESULT.targets().get(0))));
         assertThatThrownBy(() -> ResultFiles.write(torn, folder, EnumSet.of(Format.SVG)))
                 .isInstanceOf(RuntimeException.class);
         assertThat(content(folder)).isEqualTo(before);

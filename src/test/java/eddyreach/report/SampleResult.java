@@ -9,18 +9,21 @@ import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.Layer;
 import eddyreach.model.Mounting;
+import eddyreach.model.StudyHeader;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.ActiveElement;
+import eddyreach.study.ApproachResult;
 import eddyreach.study.CurrentPicture;
 import eddyreach.study.Curve;
 import eddyreach.study.FieldPicture;
 import eddyreach.study.LossBudget;
-import eddyreach.study.StudyResult;
+import eddyreach.study.Operating;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.SwitchDistance.Outcome;
 import eddyreach.study.TargetResult;
+import eddyreach.study.TrimmedSwitch;
 import eddyreach.study.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +76,7 @@ final class SampleResult {
 
     private SampleResult() {}
 
-    static StudyResult of() {
+    static ApproachResult of() {
         List<TargetResult> targets = new ArrayList<>();
         double on = conductance(R0 + 1.108, L0);
         targets.add(target(
@@ -112,20 +115,23 @@ final class SampleResult {
         targets.add(target("washer", "copper washer 6 mm", COPPER, 1e-3, 0.5, -8e-6, Optional.empty(), on));
         SwitchModel model = model();
         LossBudget free = budget(Double.POSITIVE_INFINITY, 0);
-        return new StudyResult(
-                "derating",
-                "Derating of common metals",
-                "Which factor for which metal?",
-                StudyInput.Kind.MATERIALS,
-                model,
-                C,
-                new StudyResult.Operating(
-                        R0, L0, FREQUENCY, conductance(R0, L0), ELEMENT.amplitude(conductance(R0, L0))),
-                on,
-                on * 0.93,
-                ELEMENT.amplitude(on),
-                ELEMENT.amplitude(on * 0.93),
-                free,
+        return new ApproachResult(
+                new StudyHeader(
+                        "derating",
+                        "Derating of common metals",
+                        "Which factor for which metal?",
+                        StudyInput.Kind.MATERIALS,
+                        model,
+                        targets.get(0).target(),
+                        StudyInput.defaultAccuracy(model)),
+                new TrimmedSwitch(
+                        C,
+                        new Operating(R0, L0, FREQUENCY, conductance(R0, L0), ELEMENT.amplitude(conductance(R0, L0))),
+                        on,
+                        on * 0.93,
+                        ELEMENT.amplitude(on),
+                        ELEMENT.amplitude(on * 0.93),
+                        free),
                 targets,
                 List.of(
                         field("without-target", "without target", model, 0),

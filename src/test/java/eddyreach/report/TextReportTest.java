@@ -3,7 +3,7 @@ package eddyreach.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import eddyreach.materials.FactorBand;
-import eddyreach.study.StudyResult;
+import eddyreach.study.ApproachResult;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
 import java.nio.file.Path;
@@ -13,27 +13,11 @@ import org.junit.jupiter.api.Test;
 
 class TextReportTest {
 
-    private static final StudyResult RESULT = SampleResult.of();
+    private static final ApproachResult RESULT = SampleResult.of();
 
-    private static StudyResult with(TargetResult target) {
-        StudyResult r = RESULT;
-        return new StudyResult(
-                r.id(),
-                r.name(),
-                r.note(),
-                r.kind(),
-                r.model(),
-                r.capacitance(),
-                r.undamped(),
-                r.onConductance(),
-                r.offConductance(),
-                r.onAmplitude(),
-                r.offAmplitude(),
-                r.freeBudget(),
-                List.of(target),
-                List.of(),
-                List.of(),
-                List.of());
+    private static ApproachResult with(TargetResult target) {
+        ApproachResult r = RESULT;
+        return new ApproachResult(r.header(), r.trimmed(), List.of(target), List.of(), List.of(), List.of());
     }
 
     private static String line(SwitchDistance distance, double factor, double error, Optional<FactorBand> band) {

@@ -10,8 +10,10 @@ import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.mesh.MeshMaker.Fineness;
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.Mounting;
+import eddyreach.model.StudyHeader;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
@@ -145,19 +147,20 @@ final class ErrorBarSuite {
         SwitchModel model = model(number);
         Target target = target(model);
         Target standard = standard(model);
-        StudyInput study = new StudyInput(
-                model.id(),
-                "",
-                "",
-                StudyInput.Kind.APPROACH,
-                model,
-                standard,
+        ApproachInput study = new ApproachInput(
+                new StudyHeader(
+                        model.id(),
+                        "",
+                        "",
+                        StudyInput.Kind.APPROACH,
+                        model,
+                        standard,
+                        StudyInput.defaultAccuracy(model)),
                 List.of(target),
                 Map.of(),
                 0,
                 3 * model.ratedDistance(),
                 31,
-                StudyInput.defaultAccuracy(model),
                 false);
         Ladder ladder;
         try {

@@ -2,8 +2,10 @@ package eddyreach.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Library;
 import eddyreach.model.Materials;
+import eddyreach.model.StudyHeader;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
@@ -23,21 +25,15 @@ class LadderTest {
         SwitchModel model = LIBRARY.switchModel("m18-flush");
         Target standard = TargetReader.standard(materials.get("fe360"), model);
         Target copper = TargetReader.standard(materials.get("copper"), model);
-        StudyInput study = new StudyInput(
-                "s",
-                "s",
-                "",
-                StudyInput.Kind.APPROACH,
-                model,
-                standard,
+        ApproachInput study = new ApproachInput(
+                new StudyHeader("s", "s", "", StudyInput.Kind.APPROACH, model, standard, accuracy),
                 List.of(copper),
                 Map.of(),
                 0,
                 10e-3,
                 21,
-                accuracy,
                 false);
-        return StudyRunner.run(study).targets().get(1);
+        return ApproachRunner.run(study).targets().get(1);
     }
 
     @Test

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.Library;
 import eddyreach.model.SourceFile;
-import eddyreach.model.StudyInput;
 import eddyreach.model.StudyReader;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
@@ -63,7 +63,7 @@ class ShippedSwitchesTest {
     @ParameterizedTest
     @MethodSource("switches")
     void worksAsASwitch(String id) throws IOException {
-        StudyInput study = study(id);
+        ApproachInput study = study(id);
         SwitchModel model = study.switchModel();
         Ladder ladder = new Ladder(study, study.targets(), Progress.NONE);
         Bench fine = ladder.step(Ladder.FIRST).bench();
@@ -126,7 +126,7 @@ class ShippedSwitchesTest {
         return new Target("nickel-low", "nickel, low", nickel.outline(), List.of(new Layer(low, layer.thickness())));
     }
 
-    private StudyInput study(String id) throws IOException {
+    private ApproachInput study(String id) throws IOException {
         Path file = Files.writeString(folder.resolve("derating.yaml"), """
                 eddyreach: study
                 name: derating
@@ -137,7 +137,7 @@ class ShippedSwitchesTest {
                   points: 31
                 field pictures: false
                 """.formatted(id));
-        StudyInput s = StudyReader.read(new SourceFile.OnDisk(file), LIBRARY);
+        ApproachInput s = (ApproachInput) StudyReader.read(new SourceFile.OnDisk(file), LIBRARY);
         List<Target> targets = new ArrayList<>(s.targets());
         Target nickel = targets.stream()
                 .filter(t -> t.id().equals("nickel"))
@@ -147,20 +147,8 @@ class ShippedSwitchesTest {
         targets.add(low);
         Map<String, FactorBand> bands = new HashMap<>(s.usualFactors());
         bands.put(low.id(), bands.get(nickel.id()));
-        return new StudyInput(
-                s.id(),
-                s.name(),
-                s.note(),
-                s.kind(),
-                s.switchModel(),
-                s.standard(),
-                targets,
-                bands,
-                s.firstDistance(),
-                s.lastDistance(),
-                s.points(),
-                s.accuracy(),
-                s.fieldPictures());
+        return new ApproachInput(
+                s.header(), targets, bands, s.firstDistance(), s.lastDistance(), s.points(), s.fieldPictures());
     }
 
     private static boolean inside(double factor, FactorBand band) {

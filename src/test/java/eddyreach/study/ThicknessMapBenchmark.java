@@ -1,9 +1,9 @@
 package eddyreach.study;
 
 import eddyreach.materials.Material;
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.Library;
-import eddyreach.model.StudyInput;
 import eddyreach.model.StudyReader;
 import eddyreach.model.Target;
 import eddyreach.switching.SwitchPointFinder;
@@ -33,13 +33,13 @@ public class ThicknessMapBenchmark {
     private static final int THICKNESSES = 200;
     private static final int INTERVALS = 12;
 
-    private final StudyInput study;
+    private final ApproachInput study;
     private final Ladder.Step step;
     private final List<Target> targets = new ArrayList<>();
 
     public ThicknessMapBenchmark() {
         Library library = new Library(Path.of(""));
-        study = StudyReader.read(library.studyFile("m18-derating"), library);
+        study = (ApproachInput) StudyReader.read(library.studyFile("m18-derating"), library);
         step = new Ladder(study, List.of(study.standard()), Progress.NONE).step(Ladder.FIRST);
         for (String id : new String[] {"fe360", "stainless-304", "brass", "aluminium", "copper"}) {
             Material m = library.materials().get(id);

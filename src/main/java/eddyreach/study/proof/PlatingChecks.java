@@ -1,12 +1,15 @@
 package eddyreach.study.proof;
 
+import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.Materials;
+import eddyreach.model.StudyHeader;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
-import eddyreach.study.StudyResult;
-import eddyreach.study.StudyRunner;
+import eddyreach.study.ApproachResult;
+import eddyreach.study.ApproachRunner;
+import eddyreach.study.Progress;
 import eddyreach.study.TargetResult;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +22,7 @@ final class PlatingChecks {
     private static final double MM = 1e-3;
 
     private final Materials materials = Shipped.materials();
-    private final Supplier<StudyResult> result = new Once<>(() -> StudyRunner.run(study()));
+    private final Supplier<ApproachResult> result = new Once<>(() -> ApproachRunner.run(study(), Progress.NONE));
 
     List<Check> all() {
         String lower = "by more than the numerical error of a distance";
@@ -59,7 +62,7 @@ final class PlatingChecks {
                 .on();
     }
 
-    private StudyInput study() {
+    private ApproachInput study() {
         SwitchModel model = Shipped.switchModel("m18-flush");
         Layer steel = layer(Materials.STANDARD_STEEL, 1.5 * MM);
         Layer brass = layer("brass", 1.5 * MM);
@@ -78,19 +81,20 @@ final class PlatingChecks {
                 "standard target",
                 new Target.Outline.Square(model.standardSide()),
                 List.of(layer(Materials.STANDARD_STEEL, 1 * MM)));
-        return new StudyInput(
-                "platings",
-                "platings",
-                "",
-                StudyInput.Kind.APPROACH,
-                model,
-                standard,
+        return new ApproachInput(
+                new StudyHeader(
+                        "platings",
+                        "platings",
+                        "",
+                        StudyInput.Kind.APPROACH,
+                        model,
+                        standard,
+                        StudyInput.defaultAccuracy(model)),
                 targets,
                 Map.of(),
                 0,
                 StudyInput.defaultReach(model),
                 21,
-                StudyInput.defaultAccuracy(model),
                 false);
     }
 

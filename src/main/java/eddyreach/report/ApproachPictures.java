@@ -1,9 +1,9 @@
 package eddyreach.report;
 
 import eddyreach.model.Target;
+import eddyreach.study.ApproachResult;
 import eddyreach.study.CurrentPicture;
 import eddyreach.study.FieldPicture;
-import eddyreach.study.StudyResult;
 import eddyreach.study.TargetResult;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,12 +13,12 @@ import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 
 /** All pictures of a result, in the order in which a reader wants them. */
-public final class Pictures {
+public final class ApproachPictures {
 
-    private Pictures() {}
+    private ApproachPictures() {}
 
     /** The pictures of a result; nothing is drawn yet. */
-    public static List<Picture> of(StudyResult result) {
+    public static List<Picture> of(ApproachResult result) {
         String head = heading(result);
         List<Picture> pictures = new ArrayList<>();
         if (!result.targets().isEmpty()) {
@@ -70,7 +70,11 @@ public final class Pictures {
     }
 
     private static Picture chart(
-            StudyResult result, String name, String title, String subtitle, Function<StudyResult, JFreeChart> chart) {
+            ApproachResult result,
+            String name,
+            String title,
+            String subtitle,
+            Function<ApproachResult, JFreeChart> chart) {
         return new Picture(
                 name,
                 title,
@@ -79,12 +83,12 @@ public final class Pictures {
                 (g, area) -> chart.apply(result).draw(g, area));
     }
 
-    private static String heading(StudyResult result) {
+    private static String heading(ApproachResult result) {
         return result.model().name() + " · "
                 + Labels.frequency(result.undamped().frequency());
     }
 
-    private static Optional<Target> target(StudyResult result, String id) {
+    private static Optional<Target> target(ApproachResult result, String id) {
         return result.targets().stream()
                 .map(TargetResult::target)
                 .filter(t -> t.id().equals(id))

@@ -1,0 +1,38 @@
+package eddyreach.model;
+
+import eddyreach.materials.FactorBand;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A study of the kinds {@code approach} and {@code materials}: targets that come nearer.
+ *
+ * @param header what every study says
+ * @param targets the targets, at least one, with different ids
+ * @param usualFactors the trade's usual band of the correction factor for those targets that are a material's standard target, by
+ *     target id
+ * @param firstDistance smallest distance of the curves, m
+ * @param lastDistance largest distance of the curves, m, above the first
+ * @param points number of distances, at least 2
+ * @param fieldPictures whether to draw field pictures
+ */
+public record ApproachInput(
+        StudyHeader header,
+        List<Target> targets,
+        Map<String, FactorBand> usualFactors,
+        double firstDistance,
+        double lastDistance,
+        int points,
+        boolean fieldPictures)
+        implements StudyInput {
+
+    public ApproachInput {
+        targets = List.copyOf(targets);
+        usualFactors = Map.copyOf(usualFactors);
+    }
+
+    @Override
+    public ApproachInput withoutFieldPictures() {
+        return new ApproachInput(header, targets, usualFactors, firstDistance, lastDistance, points, false);
+    }
+}

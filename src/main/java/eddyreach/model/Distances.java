@@ -1,0 +1,48 @@
+package eddyreach.model;
+
+import eddyreach.units.Dimension;
+import eddyreach.units.Units;
+import java.util.Optional;
+
+/**
+ * A range of distances between face and target.
+ *
+ * @param first smallest, m
+ * @param last largest, m, above the first
+ * @param points number of distances, at least 2
+ */
+public record Distances(double first, double last, int points) {
+
+    /** Largest length that a study may name, m. */
+    static final double FARTHEST = 1;
+
+    private static final int FEWEST_POINTS = 11;
+    private static final int MOST_POINTS = 10000;
+    private static final int USUAL_POINTS = 61;
+
+    /** Binds the key {@code distances} with from, to and points. */
+    static Distances bind(StudyReader.Context context) {
+        Optional<Node> distances = context.root().optionalMap("distances");
+        double reach = context.switchModel().map(StudyInput::defaultReach).orElse(FARTHEST);
+        double from = distances
+                .map(d -> d.quantity("from", Dimension.LENGTH, 0, FARTHEST, 0))
+                .orElse(0.0);
+        double to = distances
+                .map(d -> d.quantity("to", Dimension.LENGTH, 0, FARTHEST, reach))
+                .orElse(reach);
+        int points = distances
+                .filter(d -> d.has("points"))
+                .map(d -> d.integer("points", FEWEST_POINTS, MOST_POINTS))
+                .orElse(USUAL_POINTS);
+        distances.ifPresent(d -> d.knows("points"));
+        if (from >= to) {
+            distances
+                    .orElseThrow()
+                    .problem(
+                            "to",
+                            Units.text(to, Dimension.LENGTH) + " must be larger than from, "
+                                    + Units.text(from, Dimension.LENGTH));
+        }
+        return new Distances(from, to, points);
+    }
+}

@@ -1,0 +1,40 @@
+package eddyreach.report;
+
+import eddyreach.study.ApproachResult;
+import eddyreach.study.FieldPicture;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** Shows targets that come nearer. */
+record ApproachPresentation(ApproachResult result) implements Presentation {
+
+    @Override
+    public List<Picture> pictures() {
+        return ApproachPictures.of(result);
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+        tables.put("distances.csv", () -> ApproachTables.distances(result));
+        tables.put("impedance.csv", () -> ApproachTables.impedance(result));
+        return tables;
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        document.with(
+                "targets",
+                result.targets().stream()
+                        .map(t -> ApproachJson.target(t, parts))
+                        .toList());
+        result.fields().stream().map(FieldPicture::parts).forEach(parts::parts);
+    }
+
+    @Override
+    public void write(TextPage page) {
+        ApproachText.write(result, page);
+    }
+}

@@ -1,0 +1,256 @@
+package eddyreach.study;
+
+import eddyreach.materials.FactorBand;
+import eddyreach.materials.Material;
+import eddyreach.model.ApproachInput;
+import eddyreach.model.Layer;
+import eddyreach.model.StudyInput;
+import eddyreach.model.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** Runs studies of the kinds {@code approach} and {@code materials}. */
+public final class ApproachRunner {
+
+    /** Distance from which a factor is compared with the trade's band: a hundredth is below what a table shows. */
+    private static final double BAND_TOLERANCE = 0.005;
+
+    private final ApproachInput study;
+    private final List<Target> targets;
+    private final Ladder ladder;
+    private final Bench fine;
+    private final Progress progress;
+
+    /** All targets, the standard target first and only once. */
+    private static List<Target> standardFirst(ApproachInput study) {
+        List<Target> all = new ArrayList<>();
+        all.add(study.targets().stream()
+                .filter(t -> t.actsAs(study.standard()))
+                .findFirst()
+                .orElse(study.standard()));
+        study.targets().stream().filter(t -> !t.actsAs(study.standard())).forEach(all::add);
+        return all;
+    }
+
+    private ApproachRunner(ApproachInput study, Progress progress) {
+        this.study = study;
+        this.progress = progress;
+        targets = standardFirst(study);
+        ladder = new Ladder(study, targets, progress);
+        fine = ladder.step(Ladder.FIRST).bench();
+    }
+
+    /**
+     * Runs a study.
+     *
+     * @throws ArithmeticException if a computation fails its own checks
+     */
+    public static ApproachResult run(ApproachInput study) {
+        return run(study, Progress.NONE);
+    }
+
+    /**
+     * Runs a study and tells how far it is.
+     *
+     * @throws ArithmeticException if a computation fails its own checks
+     */
+    public static ApproachResult run(ApproachInput study, Progress progress) {
+        return new ApproachRunner(study, progress).result();
+    }
+
+    private ApproachResult result() {
+        Situation free = Situation.free(fine);
+        List<Found> found = find();
+        List<FieldPicture> fields = new ArrayList<>();
+        List<CurrentPicture> currents = new ArrayList<>();
+        if (study.fieldPictures()) {
+            fields.add(Imaging.free(free));
+        }
+        found.forEach(f -> f.field().ifPresent(fields::add));
+        found.forEach(f -> f.currents().ifPresent(currents::add));
+        List<TargetResult> results = found.stream().map(Found::result).toList();
+        return new ApproachResult(
+                study.header(),
+                TrimmedSwitch.of(ladder.step(Ladder.FIRST), free),
+                results,
+                fields,
+                currents,
+                studyWarnings());
+    }
+
+    private record Found(TargetResult result, Optional<FieldPicture> field, Optional<CurrentPicture> currents) {}
+
+    /** Climbs the ladder with those targets whose error bar is still above what the study asks for. */
+    private List<Found> find() {
+        Found[] found = new Found[targets.size()];
+        AtomicInteger done = new AtomicInteger();
+        progress.at("targets", 0, targets.size());
+        for (int step = Ladder.FIRST; step <= ladder.last() && done.get() < targets.size(); step++) {
+            boolean last = step == ladder.last();
+            Approach approach = new Approach(study, ladder.step(step), ladder.step(step - 1));
+            List<ForkJoinTask<?>> tasks = new ArrayList<>();
+            for (int i = 0; i < found.length; i++) {
+                int index = i;
+                if (found[i] == null) {
+                    tasks.add(ForkJoinTask.adapt(() -> {
+                                Approach.Outcome o = approach.of(targets.get(index));
+                                if (last || !(o.distance().error() > study.accuracy())) {
+                                    found[index] = found(index, o);
+                                    progress.at("targets", done.incrementAndGet(), targets.size());
+                                }
+                            })
+                            .fork());
+                }
+            }
+            tasks.forEach(ForkJoinTask::join);
+        }
+        return List.of(found);
+    }
+
+    private Found found(int index, Approach.Outcome o) {
+        Target target = targets.get(index);
+        double sr = study.switchModel().effectiveDistance();
+        double on = o.distance().on();
+        double factor = on / sr;
+        double shown = Double.isFinite(on) ? on : 0;
+        Situation at = Situation.with(o.step().bench(), o.field(), shown);
+        Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
+        TargetResult result = new TargetResult(
+                target,
+                o.curve(),
+                o.distance(),
+                factor,
+                o.distance().onError() / sr,
+                band,
+                Budgets.of(at, target.id()),
+                Reason.of(
+                        target,
+                        targets.get(0),
+                        o.distance(),
+                        factor,
+                        fine.free().omega(),
+                        wavenumber(shown)),
+                warnings(target, o, factor, band));
+        if (!study.fieldPictures() || at.behind().isEmpty()) {
+            return new Found(result, Optional.empty(), Optional.empty());
+        }
+        return new Found(
+                result,
+                pictured(index) ? Optional.of(Imaging.with(at, target)) : Optional.empty(),
+                pictured(index) || study.kind() == StudyInput.Kind.APPROACH
+                        ? Optional.of(Imaging.currents(at, target))
+                        : Optional.empty());
+    }
+
+    /** Of many materials the standard target and the best conductor are drawn: the two ends of what a target can do. */
+    private boolean pictured(int index) {
+        int best = 0;
+        for (int i = 1; i < targets.size(); i++) {
+            if (conductivity(targets.get(i)) > conductivity(targets.get(best))) {
+                best = i;
+            }
+        }
+        return index == 0 || index == best;
+    }
+
+    private static double conductivity(Target t) {
+        return t.layers().get(0).material().conductivity20();
+    }
+
+    /** The wavenumber that dominates at the target: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
+    private double wavenumber(double distance) {
+        var s = study.switchModel().winding().section();
+        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
+    }
+
+    private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
+        List<Warning> list = new ArrayList<>();
+        String id = target.id();
+        for (Layer l : target.layers()) {
+            Material m = l.material();
+            if (m.muReal() > 1 && m.conductivity20() > 0) {
+                list.add(new Warning(
+                        Warning.Kind.PERMEABILITY_ASSUMED,
+                        id,
+                        m.muReal(),
+                        String.format(
+                                Locale.ROOT,
+                                "permeability of %s assumed as %.0f: it differs from piece to piece and falls with"
+                                        + " frequency",
+                                m.name(),
+                                m.muReal())));
+            }
+        }
+        if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
+            list.add(new Warning(
+                    Warning.Kind.WIDE_AS_ENDLESS,
+                    id,
+                    target.outline().equivalentRadius(),
+                    "so wide against the core that it is computed as an endless plate"));
+        }
+        double least = 0;
+        double at = 0;
+        for (int i = 0; i < o.curve().distance().length; i++) {
+            if (o.curve().lossResistance()[i] < least) {
+                least = o.curve().lossResistance()[i];
+                at = o.curve().distance()[i];
+            }
+        }
+        if (least < -1e-3 * fine.free().resistance()) {
+            list.add(new Warning(
+                    Warning.Kind.SHIELDING,
+                    id,
+                    least,
+                    String.format(
+                            Locale.ROOT,
+                            "far out, near %.1f mm, it lowers the loss by up to %.3g ohm: it shields the housing from"
+                                    + " the coil more than it loses itself",
+                            at * 1e3,
+                            -least)));
+        }
+        double error = o.distance().error();
+        if (error > study.accuracy()) {
+            list.add(new Warning(
+                    Warning.Kind.ERROR_ABOVE_REQUEST,
+                    id,
+                    error,
+                    String.format(
+                            Locale.ROOT,
+                            "numerical error %.3f mm at the finest mesh, asked for %.3f mm",
+                            error * 1e3,
+                            study.accuracy() * 1e3)));
+        }
+        if (band.isPresent()
+                && Double.isFinite(factor)
+                && (factor < band.get().low() - BAND_TOLERANCE
+                        || factor > band.get().high() + BAND_TOLERANCE)) {
+            list.add(new Warning(
+                    Warning.Kind.OUTSIDE_USUAL_BAND,
+                    id,
+                    factor,
+                    String.format(
+                            Locale.ROOT,
+                            "factor %.2f lies outside the trade's usual %.2f to %.2f",
+                            factor,
+                            band.get().low(),
+                            band.get().high())));
+        }
+        return list;
+    }
+
+    private List<Warning> studyWarnings() {
+        List<Warning> list = new ArrayList<>();
+        if (targets.stream().anyMatch(t -> t.outline() instanceof Target.Outline.Square)) {
+            list.add(new Warning(
+                    Warning.Kind.SQUARE_AS_DISC,
+                    "squares",
+                    0.01,
+                    "computed as discs of equal area, on the axis within about 1 % of the loss"));
+        }
+        return list;
+    }
+}
