@@ -7,6 +7,7 @@ import java.util.List;
 public final class BodyTarget implements TargetField {
 
     private final FrequencyPair pair;
+    private final AzimuthalOrders orders;
 
     /**
      * @param parts the target's rings, z from 0 upwards
@@ -20,11 +21,21 @@ public final class BodyTarget implements TargetField {
             List<Part> parts, WaveBasis basis, Band band, double celsius, Resolution resolution, double scale) {
         Layout layout = new Layout(parts, null, basis, -1, resolution.target(), scale, band.high(), celsius);
         pair = FrequencyPair.solve(layout, omega -> null, band, celsius, resolution.fields());
+        orders = new AzimuthalOrders(layout, omega -> null, band, celsius);
     }
 
     @Override
     public Reflection at(double omega) {
         double[][] t = pair.response(omega);
+        return new Reflection.Full(t[0], t[1]);
+    }
+
+    @Override
+    public Reflection at(int order, double omega) {
+        if (order == 0) {
+            return at(omega);
+        }
+        double[][] t = orders.response(order, omega);
         return new Reflection.Full(t[0], t[1]);
     }
 

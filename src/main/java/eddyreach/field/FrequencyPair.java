@@ -17,19 +17,18 @@ final class FrequencyPair {
 
     private final Scatterer low;
     private final Scatterer high;
-    private final double[] lowRe;
-    private final double[] lowIm;
-    private final double[] highRe;
-    private final double[] highIm;
+    private final Band band;
+    private final ResponsePair response;
 
     private FrequencyPair(Scatterer low, Scatterer high) {
         this.low = low;
         this.high = high;
-        double[] w = low.layout().basis.w();
-        lowRe = scaled(low.responseRe(), w);
-        lowIm = scaled(low.responseIm(), w);
-        highRe = scaled(high.responseRe(), w);
-        highIm = scaled(high.responseIm(), w);
+        band = new Band(low.omega(), high.omega());
+        response = new ResponsePair(band, low.layout().basis.w(), matrix(low), matrix(high));
+    }
+
+    private static double[][][] matrix(Scatterer s) {
+        return new double[][][] {s.responseRe(), s.responseIm()};
     }
 
     /** Solves both frequencies side by side on one layout. */
@@ -52,20 +51,21 @@ final class FrequencyPair {
     }
 
     private double share(double omega) {
-        return (omega - low.omega()) / (high.omega() - low.omega());
+        return ResponsePair.share(band, omega);
     }
 
     /** Response matrix times square roots of the weights on both sides, row by row; real then imaginary part. */
     double[][] response(double omega) {
-        double t = share(omega);
-        return new double[][] {mix(lowRe, highRe, t), mix(lowIm, highIm, t)};
+        return response.at(omega);
     }
 
     /** Emitted waves times square roots of the weights; real then imaginary part. */
     double[][] link(double omega) {
         double t = share(omega);
         double[] w = low.layout().basis.w();
-        double[][] out = {mix(low.linkRe(), high.linkRe(), t), mix(low.linkIm(), high.linkIm(), t)};
+        double[][] out = {
+            ResponsePair.mix(low.linkRe(), high.linkRe(), t), ResponsePair.mix(low.linkIm(), high.linkIm(), t)
+        };
         for (int i = 0; i < w.length; i++) {
             double scale = Math.sqrt(w[i]);
             out[0][i] *= scale;
@@ -99,24 +99,5 @@ final class FrequencyPair {
             losses.add(new PartLoss(part.name(), part.role(), loss));
         }
         return new Solved(first.mix(1 - t, second, t), losses);
-    }
-
-    private static double[] mix(double[] a, double[] b, double t) {
-        double[] out = new double[a.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = a[i] + t * (b[i] - a[i]);
-        }
-        return out;
-    }
-
-    private static double[] scaled(double[][] m, double[] w) {
-        int n = w.length;
-        double[] out = new double[n * n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                out[i * n + j] = Math.sqrt(w[i] * w[j]) * m[i][j];
-            }
-        }
-        return out;
     }
 }

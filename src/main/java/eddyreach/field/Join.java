@@ -105,7 +105,8 @@ public final class Join {
         return scaled(zr, zi);
     }
 
-    private Complex scaled(double re, double im) {
+    /** The impedance that belongs to s^T a, ohm. */
+    Complex scaled(double re, double im) {
         double f = omega * 4 * Math.PI / Material.MU0;
         return new Complex(-im * f, re * f);
     }

@@ -25,6 +25,7 @@ final class Layout {
     final TensorMesh mesh;
     final WaveBasis basis;
     final int direction;
+    final double scale;
     final List<Part> parts;
     final int[] part;
     final boolean[] inCoil;
@@ -64,6 +65,7 @@ final class Layout {
         this.parts = withWinding(parts, coil);
         this.basis = basis;
         this.direction = direction;
+        this.scale = scale;
         hasCoil = coil != null;
         mesh = mesh(parts, coil, fine, scale, omega, celsius);
         Axis r = mesh.r();

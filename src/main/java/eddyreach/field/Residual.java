@@ -1,5 +1,6 @@
 package eddyreach.field;
 
+import eddyreach.linalg.ElementMatrices;
 import java.util.Arrays;
 
 /** How well a field satisfies the discrete equations. */
@@ -10,23 +11,23 @@ final class Residual {
     /**
      * Largest residual over the unknowns of the mesh, relative to the largest sum of the magnitudes of its terms.
      *
-     * @param layout the problem without its frequency
-     * @param system its matrices
+     * @param elements unknowns of each element, the kept ones last
+     * @param unknowns number of unknowns without the kept ones
+     * @param system the matrices of the elements
      * @param x real and imaginary part of the unknowns, the kept ones included
      */
-    static double of(Layout layout, EddySystem system, double[][] x) {
-        int unknowns = layout.mesh.unknowns();
+    static double of(int[][] elements, int unknowns, ElementMatrices system, double[][] x) {
         double[] re = new double[unknowns];
         double[] im = new double[unknowns];
         double[] size = new double[unknowns];
         int longest = 0;
-        for (int[] u : layout.elements) {
+        for (int[] u : elements) {
             longest = Math.max(longest, u.length);
         }
         double[] kr = new double[longest * (longest + 1) / 2];
         double[] ki = new double[kr.length];
-        for (int e = 0; e < layout.elements.length; e++) {
-            int[] u = layout.elements[e];
+        for (int e = 0; e < elements.length; e++) {
+            int[] u = elements[e];
             system.fill(e, kr, ki);
             int at = 0;
             for (int i = 0; i < u.length; i++) {

@@ -79,7 +79,8 @@ final class Scatterer {
         int kept = factor.schurRe().length;
         double[][] y = new double[2][kept];
         Arrays.fill(y[0], 1);
-        double worst = Residual.of(layout, new EddySystem(layout, media, density), factor.extend(y));
+        double worst =
+                Residual.of(layout.elements, unknowns(), new EddySystem(layout, media, density), factor.extend(y));
         if (!(worst <= SelfCheck.RESIDUAL)) {
             throw new ArithmeticException("the field equations are met only to " + worst + " of their terms at "
                     + omega / (2 * Math.PI) + " Hz: the factorisation has lost its accuracy");

@@ -43,44 +43,79 @@ final class SelfCheck {
         DMatrixRMaj m = new DMatrixRMaj(n, n);
         for (int i = 0; i < waves; i++) {
             for (int j = 0; j < waves; j++) {
-                finite(s, s.responseRe()[i][j], s.responseIm()[i][j]);
+                finite(s.omega(), s.responseRe()[i][j], s.responseIm()[i][j]);
                 m.set(i, j, -2 * s.responseIm()[i][j]);
             }
             if (coil) {
-                finite(s, s.linkRe()[i], s.linkIm()[i]);
+                finite(s.omega(), s.linkRe()[i], s.linkIm()[i]);
                 m.set(i, waves, -2 * s.linkIm()[i]);
                 m.set(waves, i, -2 * s.linkIm()[i]);
             }
         }
         if (coil) {
-            finite(s, s.impedance().getReal(), s.impedance().getImaginary());
+            finite(s.omega(), s.impedance().getReal(), s.impedance().getImaginary());
             m.set(waves, waves, Material.MU0 * s.impedance().getReal() / (2 * Math.PI * s.omega()));
         }
-        if (!positive(m, s)) {
-            throw new ArithmeticException(String.format(
-                    Locale.ROOT,
-                    "the field solution at %.4g kHz would gain power (%d unknowns): the mesh does not resolve the problem",
-                    s.omega() / (2e3 * Math.PI),
-                    s.unknowns()));
+        double[] size = new double[n];
+        for (int i = 0; i < n; i++) {
+            size[i] = i < waves
+                    ? 2 * Math.hypot(s.responseRe()[i][i], s.responseIm()[i][i])
+                    : Material.MU0 * s.impedance().abs() / (2 * Math.PI * s.omega());
+        }
+        if (!positive(m, size)) {
+            throw new ArithmeticException(gain("", s.omega(), s.unknowns()));
         }
     }
 
-    private static void finite(Scatterer s, double re, double im) {
+    /**
+     * The same for the response of an azimuthal order of 1 or more in potentials, whose imaginary part has the other sign: the loss
+     * is w mu0 pi times 2 c* Im(S) c.
+     *
+     * @param re real part of the response
+     * @param im imaginary part
+     * @param order azimuthal order
+     * @param omega angular frequency, rad/s
+     * @param unknowns number of unknowns of the field problem
+     * @throws ArithmeticException with what is wrong
+     */
+    static void passive(double[][] re, double[][] im, int order, double omega, int unknowns) {
+        int n = re.length;
+        DMatrixRMaj m = new DMatrixRMaj(n, n);
+        double[] size = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                finite(omega, re[i][j], im[i][j]);
+                m.set(i, j, 2 * im[i][j]);
+            }
+            size[i] = 2 * Math.hypot(re[i][i], im[i][i]);
+        }
+        if (!positive(m, size)) {
+            throw new ArithmeticException(gain(" of azimuthal order " + order, omega, unknowns));
+        }
+    }
+
+    private static String gain(String what, double omega, int unknowns) {
+        return String.format(
+                Locale.ROOT,
+                "the field solution%s at %.4g kHz would gain power (%d unknowns): the mesh does not resolve the problem",
+                what,
+                omega / (2e3 * Math.PI),
+                unknowns);
+    }
+
+    private static void finite(double omega, double re, double im) {
         if (!Double.isFinite(re) || !Double.isFinite(im)) {
             throw new ArithmeticException(String.format(
-                    Locale.ROOT, "the field solution at %.4g kHz is not finite", s.omega() / (2e3 * Math.PI)));
+                    Locale.ROOT, "the field solution at %.4g kHz is not finite", omega / (2e3 * Math.PI)));
         }
     }
 
     /** True when the matrix, scaled by the size of the response in each wave, has no eigenvalue below minus the tolerance. */
-    private static boolean positive(DMatrixRMaj m, Scatterer s) {
+    private static boolean positive(DMatrixRMaj m, double[] size) {
         int n = m.numRows;
         double[] scale = new double[n];
         for (int i = 0; i < n; i++) {
-            double size = i < s.responseRe().length
-                    ? 2 * Math.hypot(s.responseRe()[i][i], s.responseIm()[i][i])
-                    : Material.MU0 * s.impedance().abs() / (2 * Math.PI * s.omega());
-            scale[i] = size > 0 ? 1 / Math.sqrt(size) : 0;
+            scale[i] = size[i] > 0 ? 1 / Math.sqrt(size[i]) : 0;
         }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {

@@ -10,6 +10,7 @@ public final class SwitchField {
 
     private final WaveBasis basis;
     private final FrequencyPair pair;
+    private final AzimuthalOrders orders;
 
     /**
      * @param parts core, housing and mount, all in z at most 0
@@ -34,6 +35,7 @@ public final class SwitchField {
     private SwitchField(Prepared p) {
         basis = p.layout.basis;
         pair = FrequencyPair.solve(p.layout, p.coil, p.band, p.celsius, p.resolution.fields());
+        orders = new AzimuthalOrders(p.layout, p.coil, p.band, p.celsius);
     }
 
     /** A switch whose mesh and order of elimination are made, so that the memory is known before anything is solved. */
@@ -88,6 +90,24 @@ public final class SwitchField {
     /** The operator at one angular frequency, ready to be joined with targets. */
     public Join at(double omega) {
         return new Join(basis, omega, pair.response(omega), pair.link(omega));
+    }
+
+    /**
+     * The operator at one angular frequency, ready to be joined with targets beside the axis; orders left out count for 0.1 % of
+     * |dZ| at most.
+     */
+    public OffAxisJoin beside(double omega) {
+        return beside(omega, OffAxisJoin.TOLERANCE);
+    }
+
+    /**
+     * The operator at one angular frequency, ready to be joined with targets beside the axis.
+     *
+     * @param omega angular frequency, rad/s
+     * @param tolerance share of |dZ| that the azimuthal orders left out may have
+     */
+    public OffAxisJoin beside(double omega, double tolerance) {
+        return new OffAxisJoin(basis, omega, pair.response(omega), pair.link(omega), orders, tolerance);
     }
 
     /** Number of unknowns of the field problem. */

@@ -41,6 +41,67 @@ final class WaveProducts {
         return out;
     }
 
+    /**
+     * u_i^T dK u_j summed over the parts for the potentials u = J_m(kr) exp(dkz) of an order m of 1 or more: the products of their
+     * gradients times mu_r - 1. With the recurrences of J_m the radial and azimuthal parts add up to
+     * k k' (J_(m-1) J_(m-1) + J_(m+1) J_(m+1)) / 2.
+     *
+     * @return {@code [2][size][size]}: real and imaginary part, symmetric
+     */
+    static double[][][] scattering(WaveBasis basis, int direction, int order, List<Part> parts, Media media) {
+        int n = basis.size();
+        double[][][] out = new double[2][n][n];
+        double[] k = basis.k();
+        for (int p = 0; p < parts.size(); p++) {
+            Section s = parts.get(p).section();
+            double nuRe = media.nuRe()[p];
+            double nuIm = media.nuIm()[p];
+            double size = nuRe * nuRe + nuIm * nuIm;
+            double muRe = nuRe / size - 1;
+            double muIm = -nuIm / size;
+            if (muRe == 0 && muIm == 0) {
+                continue;
+            }
+            double[][] product = gradientProducts(basis, order, s);
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    double c = product[i][j] * axial(direction * (k[i] + k[j]), s.z0(), s.z1());
+                    out[0][i][j] += muRe * c;
+                    out[1][i][j] += muIm * c;
+                }
+            }
+        }
+        return out;
+    }
+
+    private static double[][] gradientProducts(WaveBasis basis, int m, Section s) {
+        int n = basis.size();
+        double[][] out = new double[n][n];
+        GaussLegendre rule = GaussLegendre.of(rule(basis, s).size() + m / 2, -1, 1);
+        double half = (s.r1() - s.r0()) / 2;
+        double[] bessel = new double[m + 2];
+        double[] value = new double[n];
+        double[] below = new double[n];
+        double[] above = new double[n];
+        for (int q = 0; q < rule.size(); q++) {
+            double r = (s.r0() + s.r1()) / 2 + half * rule.node(q);
+            double w = rule.weight(q) * half * r;
+            for (int i = 0; i < n; i++) {
+                double k = basis.k()[i];
+                Bessel.orders(m + 1, k * r, bessel);
+                value[i] = k * bessel[m];
+                below[i] = k * bessel[m - 1];
+                above[i] = k * bessel[m + 1];
+            }
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    out[i][j] += w * (value[i] * value[j] + (below[i] * below[j] + above[i] * above[j]) / 2);
+                }
+            }
+        }
+        return out;
+    }
+
     /** int int n J1(kr) exp(dkz) r dr dz for each wave: the turns' share in u. */
     static double[] linkage(WaveBasis basis, int direction, CoilRegion coil) {
         int n = basis.size();

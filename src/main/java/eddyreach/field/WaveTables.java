@@ -44,7 +44,7 @@ final class WaveTables {
     }
 
     /** Points that integrate a wave of the largest wavenumber times a polynomial to rounding. */
-    private static int points(int degree, double k, double length) {
+    static int points(int degree, double k, double length) {
         return degree + 6 + (int) Math.ceil(k * length);
     }
 

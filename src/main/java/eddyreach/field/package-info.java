@@ -1,2 +1,5 @@
-/** The axisymmetric eddy-current problem: operators of switch and target, their join over the air gap, losses by part, field maps. */
+/**
+ * The eddy-current problem of switch and target: operators of both by azimuthal order, their join over the air gap on and beside the
+ * axis, losses by part, field maps.
+ */
 package eddyreach.field;

@@ -2,6 +2,7 @@ package eddyreach.mesh;
 
 import eddyreach.linalg.SeparatorTree;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -41,6 +42,20 @@ public record TensorMesh(Axis r, Axis z) {
         return (iz - 1) * rowLength() + ir - 1;
     }
 
+    /** Which unknowns live on the functions of a block; numbers are below those of the kept unknowns. */
+    public interface Numbering {
+
+        /** Number of unknowns. */
+        int unknowns();
+
+        /**
+         * Unknowns of the continuous functions of a block and of the functions confined to elements that belong to it: products of
+         * the radial and axial functions ir0..ir1 and iz0..iz1, of functions inside the radial elements er0..er1 with the axial
+         * functions, and of the radial functions with functions inside the axial elements ez0..ez1; upper ends excluded.
+         */
+        int[] block(int ir0, int ir1, int iz0, int iz1, int er0, int er1, int ez0, int ez1);
+    }
+
     /**
      * Order of elimination by nested dissection along mesh lines (George, SIAM J. Numer. Anal. 10 (1973) 345): each block is cut
      * in two by the mesh line with the fewest unknowns for its balance.
@@ -48,12 +63,32 @@ public record TensorMesh(Axis r, Axis z) {
      * @param kept number of unknowns to be kept, numbered after those of the mesh
      */
     public SeparatorTree dissection(int kept) {
+        return dissection(kept, new Numbering() {
+            @Override
+            public int unknowns() {
+                return TensorMesh.this.unknowns();
+            }
+
+            @Override
+            public int[] block(int ir0, int ir1, int iz0, int iz1, int er0, int er1, int ez0, int ez1) {
+                return products(ir0, ir1, iz0, iz1);
+            }
+        });
+    }
+
+    /**
+     * The same for other unknowns on this mesh.
+     *
+     * @param kept number of unknowns to be kept, numbered after the others
+     * @param numbering the unknowns
+     */
+    public SeparatorTree dissection(int kept, Numbering numbering) {
         List<int[]> own = new ArrayList<>();
         List<Integer> parent = new ArrayList<>();
-        dissect(0, r.elements(), 0, z.elements(), own, parent);
+        dissect(0, r.elements(), 0, z.elements(), numbering, own, parent);
         int[] keep = new int[kept];
         for (int i = 0; i < kept; i++) {
-            keep[i] = unknowns() + i;
+            keep[i] = numbering.unknowns() + i;
         }
         return new SeparatorTree(
                 own.toArray(new int[0][]),
@@ -62,28 +97,31 @@ public record TensorMesh(Axis r, Axis z) {
     }
 
     /** Appends the tree of the block between vertices r0..r1 and z0..z1 (its border excluded); returns its top node or -1. */
-    private int dissect(int r0, int r1, int z0, int z1, List<int[]> own, List<Integer> parent) {
+    private int dissect(int r0, int r1, int z0, int z1, Numbering numbering, List<int[]> own, List<Integer> parent) {
         int nr = r.vertex(r1) - r.vertex(r0) - 1;
         int nz = z.vertex(z1) - z.vertex(z0) - 1;
-        if (nr <= 0 || nz <= 0) {
+        // what lives on the axis belongs to the block beside it
+        int left = r0 == 0 ? 0 : r.vertex(r0) + 1;
+        int[] all = numbering.block(left, r.vertex(r1), z.vertex(z0) + 1, z.vertex(z1), r0, r1, z0, z1);
+        if (all.length == 0) {
             return -1;
         }
         boolean cutR = r1 - r0 > 1 && (nr >= nz || z1 - z0 == 1);
-        boolean leaf = nr * nz <= LEAF || r1 - r0 == 1 && z1 - z0 == 1;
+        boolean leaf = all.length <= LEAF || r1 - r0 == 1 && z1 - z0 == 1;
         int[] children = {-1, -1};
         int[] group;
         if (leaf) {
-            group = block(r.vertex(r0) + 1, r.vertex(r1), z.vertex(z0) + 1, z.vertex(z1));
+            group = all;
         } else if (cutR) {
             int c = cut(r, r0, r1);
-            children[0] = dissect(r0, c, z0, z1, own, parent);
-            children[1] = dissect(c, r1, z0, z1, own, parent);
-            group = block(r.vertex(c), r.vertex(c) + 1, z.vertex(z0) + 1, z.vertex(z1));
+            children[0] = dissect(r0, c, z0, z1, numbering, own, parent);
+            children[1] = dissect(c, r1, z0, z1, numbering, own, parent);
+            group = numbering.block(r.vertex(c), r.vertex(c) + 1, z.vertex(z0) + 1, z.vertex(z1), 0, 0, z0, z1);
         } else {
             int c = cut(z, z0, z1);
-            children[0] = dissect(r0, r1, z0, c, own, parent);
-            children[1] = dissect(r0, r1, c, z1, own, parent);
-            group = block(r.vertex(r0) + 1, r.vertex(r1), z.vertex(c), z.vertex(c) + 1);
+            children[0] = dissect(r0, r1, z0, c, numbering, own, parent);
+            children[1] = dissect(r0, r1, c, z1, numbering, own, parent);
+            group = numbering.block(left, r.vertex(r1), z.vertex(c), z.vertex(c) + 1, r0, r1, 0, 0);
         }
         own.add(group);
         parent.add(-1);
@@ -96,15 +134,19 @@ public record TensorMesh(Axis r, Axis z) {
         return me;
     }
 
-    private int[] block(int ir0, int ir1, int iz0, int iz1) {
+    /** Unknowns of the products of radial functions ir0..ir1 and axial functions iz0..iz1, upper ends and boundary excluded. */
+    public int[] products(int ir0, int ir1, int iz0, int iz1) {
         int[] u = new int[(ir1 - ir0) * (iz1 - iz0)];
         int at = 0;
         for (int iz = iz0; iz < iz1; iz++) {
             for (int ir = ir0; ir < ir1; ir++) {
-                u[at++] = unknown(ir, iz);
+                int unknown = unknown(ir, iz);
+                if (unknown >= 0) {
+                    u[at++] = unknown;
+                }
             }
         }
-        return u;
+        return at == u.length ? u : Arrays.copyOf(u, at);
     }
 
     /** The inner vertex nearest to the middle of the unknowns. */

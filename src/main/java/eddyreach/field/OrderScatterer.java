@@ -1,0 +1,76 @@
+package eddyreach.field;
+
+import eddyreach.linalg.FrontalFactor;
+
+/**
+ * Parts that scatter incoming potentials of one azimuthal order m of 1 or more at one frequency.
+ *
+ * <p>With u_i = J_m(k_i r) exp(dk_i z) the incoming potential and x_i the scattered field, K x_i = -dK u_i, the response is
+ *
+ * <pre>S_ij = -1/2 u_i^T dK (u_j + x_j)</pre>
+ *
+ * with theta u: w the solution of K w = f, f = K theta u - dK u, x = w - theta u, and, the form being stationary at x,
+ * {@code S_ij = -1/2 (theta u_i^T K_air theta u_j - f_i^T K^-1 f_j)}. Either way the Schur complement on the loads holds the second
+ * term. The factor 1/2 comes
+ * since K_air x = -dK (u + x) and 1/(4 pi |r - r'|) = sum_m exp(jm(phi - phi')) int J_m(kr) J_m(kr') exp(-k|z - z'|) dk / (4 pi).
+ */
+final class OrderScatterer {
+
+    private final double[][] re;
+    private final double[][] im;
+
+    /**
+     * Solves.
+     *
+     * @param layout the problem without its order and frequency
+     * @param media what its parts are made of at this frequency
+     * @param waves incoming waves of this order
+     * @param order azimuthal order m
+     * @param omega angular frequency, rad/s
+     * @throws ArithmeticException if the solution would gain power or is not finite
+     */
+    OrderScatterer(OrderLayout layout, Media media, OrderWaves waves, int order, double omega) {
+        FrontalFactor factor = new FrontalFactor(layout.plan, new OrderSystem(layout, media, waves, order), false);
+        Layout base = layout.base;
+        double[][][] direct = layout.lifted
+                ? gradients(waves, layout.axial)
+                : WaveProducts.scattering(base.basis, base.direction, order, base.parts, media);
+        re = combined(direct[0], factor.schurRe());
+        im = combined(direct[1], factor.schurIm());
+        SelfCheck.passive(re, im, order, omega, layout.unknowns);
+    }
+
+    /** int grad(theta u_i) . grad(theta u_j) r dr dz. */
+    private static double[][][] gradients(OrderWaves radial, OrderWaves axial) {
+        int n = radial.products.length;
+        double[][][] out = new double[2][n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                out[0][i][j] = radial.slopeProducts[i][j] * axial.products[i][j]
+                        + radial.products[i][j] * axial.slopeProducts[i][j];
+            }
+        }
+        return out;
+    }
+
+    private static double[][] combined(double[][] direct, double[][] schur) {
+        int n = direct.length;
+        double[][] out = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                out[i][j] = -0.5 * (direct[i][j] + schur[i][j]);
+            }
+        }
+        return out;
+    }
+
+    /** Real part of the response in potentials, waves without weights. */
+    double[][] re() {
+        return re;
+    }
+
+    /** Imaginary part. */
+    double[][] im() {
+        return im;
+    }
+}
