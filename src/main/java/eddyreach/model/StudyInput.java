@@ -44,7 +44,9 @@ public interface StudyInput {
     /** The kinds of study. */
     enum Kind {
         APPROACH("approach"),
-        MATERIALS("materials");
+        MATERIALS("materials"),
+        ZONE("zone"),
+        PASS("pass");
 
         private final String label;
 

@@ -78,6 +78,8 @@ public final class StudyReader {
     private static Function<StudyHeader, StudyInput> bind(Context context) {
         return switch (context.kind()) {
             case APPROACH, MATERIALS -> ApproachReader.bind(context);
+            case ZONE -> SidewaysReader.zone(context);
+            case PASS -> SidewaysReader.pass(context);
         };
     }
 

@@ -31,8 +31,8 @@ final class ApproachText {
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
-                    distance(d.on(), d.onError()),
-                    distance(d.off(), d.offError()),
+                    Labels.withError(d.on(), d.onError()),
+                    Labels.withError(d.off(), d.offError()),
                     Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : "-",
                     t.band().map(ApproachText::band).orElse("-"),
                     verdict.text());
@@ -45,16 +45,6 @@ final class ApproachText {
 
     private static String band(FactorBand band) {
         return Labels.fixed(band.low(), 2) + "-" + Labels.fixed(band.high(), 2);
-    }
-
-    /** Hundredths of a millimetre; the error is rounded up, so that it never promises too much. */
-    private static String distance(double metres, double error) {
-        if (!Double.isFinite(metres)) {
-            return "-";
-        }
-        String value = Labels.millimetres(metres);
-        double hundredths = Math.ceil(error * Labels.MM * 100 - 1e-9);
-        return Double.isFinite(error) ? value + " ± " + Labels.fixed(hundredths / 100, 2) : value;
     }
 
     /** Against the usual band the numerical error counts in favour. */

@@ -4,6 +4,7 @@ import eddyreach.study.ApproachResult;
 import eddyreach.study.Curve;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
+import eddyreach.study.TrimmedSwitch;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
@@ -48,14 +49,7 @@ final class CurveCharts {
         XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude()[i]);
         plot.setDomainAxis(distanceAxis());
         ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
-        threshold(
-                plot, result.trimmed().onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
-        threshold(
-                plot,
-                result.trimmed().offAmplitude(),
-                "off above ",
-                TextAnchor.BOTTOM_RIGHT,
-                RectangleAnchor.TOP_RIGHT);
+        thresholds(plot, result.trimmed());
         XYSeriesCollection points = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int t = 0; t < result.targets().size(); t++) {
@@ -169,6 +163,12 @@ final class CurveCharts {
             }
         }
         return marked;
+    }
+
+    /** Marks the amplitudes at which the output switches. */
+    static void thresholds(XYPlot plot, TrimmedSwitch trimmed) {
+        threshold(plot, trimmed.onAmplitude(), "on below ", TextAnchor.TOP_RIGHT, RectangleAnchor.BOTTOM_RIGHT);
+        threshold(plot, trimmed.offAmplitude(), "off above ", TextAnchor.BOTTOM_RIGHT, RectangleAnchor.TOP_RIGHT);
     }
 
     private static void threshold(XYPlot plot, double value, String text, TextAnchor anchor, RectangleAnchor at) {

@@ -1,10 +1,7 @@
 package eddyreach.report;
 
 import eddyreach.geometry.Part;
-import eddyreach.geometry.Role;
-import eddyreach.geometry.Section;
 import eddyreach.study.FieldPicture;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
@@ -35,26 +32,6 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
     /** Points of a flux line closer than this on the sheet are left out. */
     private static final double LEAST_STEP = 0.8;
 
-    /** The map from metres to the sheet. */
-    private record View(Rectangle2D box, double axisX, double faceY, double scale) {
-
-        double x(double r) {
-            return axisX + r * scale;
-        }
-
-        double y(double z) {
-            return faceY - z * scale;
-        }
-
-        /** A section on one side of the axis, cut off at the box; empty when outside. */
-        Rectangle2D rectangle(Section s, int side) {
-            double x0 = side > 0 ? x(s.r0()) : x(-s.r1());
-            Rectangle2D whole =
-                    new Rectangle2D.Double(x0, y(s.z1()), (s.r1() - s.r0()) * scale, (s.z1() - s.z0()) * scale);
-            return whole.createIntersection(box);
-        }
-    }
-
     /** Flux between neighbouring lines, Wb, that suits a picture. */
     static double fluxStep(FieldPicture field) {
         DoubleSummaryStatistics range = range(field);
@@ -76,17 +53,17 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
 
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
-        View view = view(area);
+        SectionView view = view(area);
         Rectangle2D box = view.box();
         shade(g, view);
         for (Part part : field.parts()) {
-            fill(g, view, part);
+            PartDrawing.fill(g, view, part);
         }
         fluxLines(g, view);
         for (Part part : field.parts()) {
-            outline(g, view, part);
+            PartDrawing.outline(g, view, part);
         }
-        winding(g, view);
+        PartDrawing.winding(g, view, field.winding());
         g.setColor(Theme.INK);
         g.setStroke(Theme.dashed(1, 6, 4));
         g.draw(new Line2D.Double(box.getX(), view.y(0), box.getMaxX(), view.y(0)));
@@ -109,7 +86,7 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
     }
 
     /** The largest picture to equal scale that leaves room for axes, names and legend, centred. */
-    private View view(Rectangle2D area) {
+    private SectionView view(Rectangle2D area) {
         double[] r = field.r();
         double[] z = field.z();
         double radius = r[r.length - 1];
@@ -120,10 +97,10 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         double h = height * scale;
         double x = area.getX() + LEFT + (free - w) / 2;
         double y = area.getY() + 6 + (area.getHeight() - BOTTOM - 8 - h) / 2;
-        return new View(new Rectangle2D.Double(x, y, w, h), x + w / 2, y + z[z.length - 1] * scale, scale);
+        return new SectionView(new Rectangle2D.Double(x, y, w, h), x + w / 2, y + z[z.length - 1] * scale, scale);
     }
 
-    private void shade(Graphics2D g, View view) {
+    private void shade(Graphics2D g, SectionView view) {
         Rectangle2D box = view.box();
         double[] columns = new double[(int) Math.ceil(box.getWidth())];
         double[] rows = new double[(int) Math.ceil(box.getHeight())];
@@ -137,7 +114,7 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         Sheet.image(g, ramp.image(field.r(), z, field.strength(), columns, rows), box);
     }
 
-    private void fluxLines(Graphics2D g, View view) {
+    private void fluxLines(Graphics2D g, SectionView view) {
         if (!(step > 0)) {
             return;
         }
@@ -154,7 +131,7 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         g.draw(all);
     }
 
-    private static void append(Path2D path, double[] line, View view, int side) {
+    private static void append(Path2D path, double[] line, SectionView view, int side) {
         double lastX = Double.NaN;
         double lastY = Double.NaN;
         for (int i = 0; i < line.length; i += 2) {
@@ -172,85 +149,10 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         }
     }
 
-    private static Color tint(Role role) {
-        return switch (role) {
-            case WINDING -> new Color(0xa86a3a);
-            case CORE -> new Color(0x4a5560);
-            case HOUSING -> new Color(0xb08a2e);
-            case MOUNT -> new Color(0x5f8f4e);
-            case TARGET -> new Color(0xb4472b);
-        };
-    }
-
-    private static void fill(Graphics2D g, View view, Part part) {
-        Color c = tint(part.role());
-        g.setColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), 62));
-        for (int side = -1; side <= 1; side += 2) {
-            Rectangle2D shape = view.rectangle(part.section(), side);
-            if (!shape.isEmpty()) {
-                g.fill(shape);
-            }
-        }
-    }
-
-    private static void outline(Graphics2D g, View view, Part part) {
-        g.setColor(tint(part.role()).darker());
-        g.setStroke(Theme.line(1.2));
-        Section s = part.section();
-        Path2D path = new Path2D.Double();
-        for (int side = -1; side <= 1; side += 2) {
-            Rectangle2D shape = view.rectangle(s, side);
-            if (shape.isEmpty()) {
-                continue;
-            }
-            // a part on the axis is one body: no line along the axis
-            double inner = side > 0 ? shape.getMinX() : shape.getMaxX();
-            double outer = side > 0 ? shape.getMaxX() : shape.getMinX();
-            path.moveTo(inner, shape.getMinY());
-            path.lineTo(outer, shape.getMinY());
-            path.lineTo(outer, shape.getMaxY());
-            path.lineTo(inner, shape.getMaxY());
-            if (s.r0() > 0) {
-                path.closePath();
-            }
-        }
-        g.draw(path);
-    }
-
-    private void winding(Graphics2D g, View view) {
-        g.setColor(Theme.INK);
-        for (int side = -1; side <= 1; side += 2) {
-            Rectangle2D box = view.rectangle(field.winding(), side);
-            if (box.isEmpty()) {
-                continue;
-            }
-            g.setColor(new Color(255, 255, 255, 150));
-            g.fill(box);
-            g.setColor(Theme.INK);
-            g.setStroke(Theme.line(0.7));
-            g.draw(hatch(box, 4));
-            g.setStroke(Theme.line(1.1));
-            g.draw(box);
-        }
-    }
-
-    /** Lines at 45 degrees inside a rectangle, a distance apart. */
-    private static Path2D hatch(Rectangle2D box, double distance) {
-        Path2D path = new Path2D.Double();
-        double first = Math.ceil((box.getMinX() + box.getMinY()) / distance) * distance;
-        for (double sum = first; sum < box.getMaxX() + box.getMaxY(); sum += distance) {
-            double x0 = Math.max(box.getMinX(), sum - box.getMaxY());
-            double x1 = Math.min(box.getMaxX(), sum - box.getMinY());
-            path.moveTo(x0, sum - x0);
-            path.lineTo(x1, sum - x1);
-        }
-        return path;
-    }
-
     /** A name and the point of the part it belongs to. */
     private record Name(String text, double x, double y) {}
 
-    private void names(Graphics2D g, View view) {
+    private void names(Graphics2D g, SectionView view) {
         List<Name> names = new ArrayList<>();
         for (Part part : field.parts()) {
             add(names, part.name(), view.rectangle(part.section(), 1));

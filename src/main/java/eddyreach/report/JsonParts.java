@@ -4,7 +4,9 @@ import eddyreach.coil.Winding;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Layer;
 import eddyreach.model.SwitchModel;
+import eddyreach.model.Target;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.study.LossBudget;
 import eddyreach.study.Operating;
@@ -147,5 +149,29 @@ final class JsonParts {
 
     static List<Double> numbers(double[] values) {
         return Arrays.stream(values).boxed().toList();
+    }
+
+    /** A target without what was found for it. */
+    JsonNode target(Target target) {
+        List<Object> layers = new ArrayList<>();
+        for (Layer layer : target.layers()) {
+            layers.add(
+                    new JsonNode().with("material", material(layer.material())).with("thickness_m", layer.thickness()));
+        }
+        return new JsonNode()
+                .with("id", target.id())
+                .with("name", target.label())
+                .with("outline", outline(target.outline()))
+                .with("layers", layers);
+    }
+
+    private static Map<String, Object> outline(Target.Outline outline) {
+        if (outline instanceof Target.Outline.Disc disc) {
+            return new JsonNode().with("shape", "disc").with("diameter_m", disc.diameter());
+        }
+        if (outline instanceof Target.Outline.Square square) {
+            return new JsonNode().with("shape", "square").with("side_m", square.side());
+        }
+        return new JsonNode().with("shape", "endless");
     }
 }

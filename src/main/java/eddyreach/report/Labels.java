@@ -21,6 +21,7 @@ final class Labels {
     static final double NANOWEBER = 1e9;
 
     static final String DISTANCE = Quantity.DISTANCE.axisLabel();
+    static final String OFFSET = Quantity.OFFSET.axisLabel();
     static final String AMPLITUDE = Quantity.AMPLITUDE.axisLabel();
     static final String LOSS_RESISTANCE_CHANGE = Quantity.LOSS_RESISTANCE_CHANGE.axisLabel();
     static final String INDUCTANCE_CHANGE = Quantity.INDUCTANCE_CHANGE.axisLabel();
@@ -61,6 +62,16 @@ final class Labels {
 
     static String millimetres(double metres) {
         return fixed(metres * MM, 2);
+    }
+
+    /** Hundredths of a millimetre with the error bar, which is rounded up, so that it never promises too much. */
+    static String withError(double metres, double error) {
+        if (!Double.isFinite(metres)) {
+            return "-";
+        }
+        String value = millimetres(metres);
+        double hundredths = Math.ceil(error * MM * 100 - 1e-9);
+        return Double.isFinite(error) ? value + " ± " + fixed(hundredths / 100, 2) : value;
     }
 
     static String frequency(double hertz) {

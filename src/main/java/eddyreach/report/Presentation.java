@@ -1,7 +1,9 @@
 package eddyreach.report;
 
 import eddyreach.study.ApproachResult;
+import eddyreach.study.PassResult;
 import eddyreach.study.StudyResult;
+import eddyreach.study.ZoneResult;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -25,6 +27,12 @@ public interface Presentation {
     static Presentation of(StudyResult result) {
         if (result instanceof ApproachResult approach) {
             return new ApproachPresentation(approach);
+        }
+        if (result instanceof ZoneResult zone) {
+            return new ZonePresentation(zone);
+        }
+        if (result instanceof PassResult pass) {
+            return new PassPresentation(pass);
         }
         throw new IllegalArgumentException("no presentation of a result of the kind " + result.kind());
     }

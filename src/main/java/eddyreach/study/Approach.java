@@ -21,16 +21,16 @@ import java.util.Optional;
 final class Approach {
 
     /** Stated error bar over the difference of two steps. */
-    private static final double SAFETY = 2.5;
+    static final double SAFETY = 2.5;
 
     /**
      * No bar of a distance is smaller than this share of the face diameter (2 um at M18), except for the standard target, on which the
      * switch is trimmed: two steps may agree by chance.
      */
-    private static final double FLOOR = 1e-4;
+    static final double FLOOR = 1e-4;
 
     /** Share of the impedance's error that is assumed not to cancel. */
-    private static final double SHARE = 0.2;
+    static final double SHARE = 0.2;
 
     private final ApproachInput study;
     private final Ladder.Step fine;
@@ -120,7 +120,7 @@ final class Approach {
     }
 
     /** What is to be said when there is no on or no off distance within the range. */
-    private static SwitchDistance.Outcome unfinished(SwitchPoints points) {
+    static SwitchDistance.Outcome unfinished(SwitchPoints points) {
         if (points instanceof SwitchPoints.NeverSwitches) {
             return SwitchDistance.Outcome.NEVER_ON;
         }

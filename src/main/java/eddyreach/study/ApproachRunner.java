@@ -1,9 +1,7 @@
 package eddyreach.study;
 
 import eddyreach.materials.FactorBand;
-import eddyreach.materials.Material;
 import eddyreach.model.ApproachInput;
-import eddyreach.model.Layer;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
 import java.util.ArrayList;
@@ -168,23 +166,8 @@ public final class ApproachRunner {
     }
 
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
-        List<Warning> list = new ArrayList<>();
+        List<Warning> list = new ArrayList<>(Warning.ofMaterials(target));
         String id = target.id();
-        for (Layer l : target.layers()) {
-            Material m = l.material();
-            if (m.muReal() > 1 && m.conductivity20() > 0) {
-                list.add(new Warning(
-                        Warning.Kind.PERMEABILITY_ASSUMED,
-                        id,
-                        m.muReal(),
-                        String.format(
-                                Locale.ROOT,
-                                "permeability of %s assumed as %.0f: it differs from piece to piece and falls with"
-                                        + " frequency",
-                                m.name(),
-                                m.muReal())));
-            }
-        }
         if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS,
@@ -214,15 +197,7 @@ public final class ApproachRunner {
         }
         double error = o.distance().error();
         if (error > study.accuracy()) {
-            list.add(new Warning(
-                    Warning.Kind.ERROR_ABOVE_REQUEST,
-                    id,
-                    error,
-                    String.format(
-                            Locale.ROOT,
-                            "numerical error %.3f mm at the finest mesh, asked for %.3f mm",
-                            error * 1e3,
-                            study.accuracy() * 1e3)));
+            list.add(Warning.errorAbove(id, error, study.accuracy()));
         }
         if (band.isPresent()
                 && Double.isFinite(factor)

@@ -9,6 +9,7 @@ import eddyreach.field.GapState;
 import eddyreach.field.PlateTarget;
 import eddyreach.field.Reflection;
 import eddyreach.field.Resolution;
+import eddyreach.field.Shifted;
 import eddyreach.field.SwitchField;
 import eddyreach.field.TargetField;
 import eddyreach.field.WaveBasis;
@@ -166,13 +167,25 @@ final class Bench {
         return new LayeredPlate(sigma, muRe, muIm, thickness);
     }
 
+    /** What a target does to the coil, ohm, at an angular frequency, rad/s, and a distance, m. */
+    @FunctionalInterface
+    interface Effect {
+
+        Complex change(double omega, double distance);
+    }
+
     /** The tank with a target at a distance, m. */
     State state(TargetField target, double distance) {
+        return state((omega, g) -> change(target, omega, g), distance);
+    }
+
+    /** The tank under an effect at a distance, m. */
+    State state(Effect effect, double distance) {
         double before = 0;
         double beforeNext = 0;
         double omega = free.omega();
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            Complex change = change(target, omega, distance);
+            Complex change = effect.change(omega, distance);
             Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
@@ -198,6 +211,35 @@ final class Bench {
         }
         throw new ArithmeticException(String.format(
                 Locale.ROOT, "with a target at %.4g mm the frequency of the tank does not settle", distance * 1e3));
+    }
+
+    /**
+     * A target with its axis beside the switch's; for one thread. The operators are shifted at three frequencies of the band, and the change over
+     * w is a parabola through them.
+     */
+    Effect beside(TargetField target, double offset) {
+        double middle = (band.low() + band.high()) / 2;
+        double[] nodes = {band.low(), middle, band.high()};
+        Shifted[] shifted = new Shifted[nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            shifted[i] = field.beside(nodes[i]).at(target, offset);
+        }
+        return (omega, distance) -> {
+            Complex sum = Complex.ZERO;
+            for (int i = 0; i < nodes.length; i++) {
+                double weight = omega / nodes[i];
+                for (int j = 0; j < nodes.length; j++) {
+                    weight *= i == j ? 1 : (omega - nodes[j]) / (nodes[i] - nodes[j]);
+                }
+                sum = sum.add(shifted[i].impedance(distance).multiply(weight));
+            }
+            return sum;
+        };
+    }
+
+    /** What the truncated orders of a shifted target may leave of the change of impedance, ohm. */
+    double truncation(TargetField target, double offset, double omega, double distance) {
+        return field.beside(omega).at(target, offset).truncation(distance);
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */

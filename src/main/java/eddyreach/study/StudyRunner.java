@@ -1,7 +1,9 @@
 package eddyreach.study;
 
 import eddyreach.model.ApproachInput;
+import eddyreach.model.PassInput;
 import eddyreach.model.StudyInput;
+import eddyreach.model.ZoneInput;
 
 /** Runs studies of all kinds. */
 public final class StudyRunner {
@@ -25,6 +27,12 @@ public final class StudyRunner {
     public static StudyResult run(StudyInput study, Progress progress) {
         if (study instanceof ApproachInput approach) {
             return ApproachRunner.run(approach, progress);
+        }
+        if (study instanceof ZoneInput zone) {
+            return ZoneRunner.run(zone, progress);
+        }
+        if (study instanceof PassInput pass) {
+            return PassRunner.run(pass, progress);
         }
         throw new IllegalArgumentException("no runner for a study of the kind " + study.kind());
     }

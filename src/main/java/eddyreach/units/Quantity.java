@@ -6,6 +6,7 @@ package eddyreach.units;
  */
 public enum Quantity {
     DISTANCE("distance from the active face", "s", "mm", 1e3, Dimension.LENGTH),
+    OFFSET("offset of the target's axis", "y", "mm", 1e3, Dimension.LENGTH),
     RADIUS("distance from the axis", "r", "mm", 1e3, Dimension.LENGTH),
     HEIGHT("height above the active face", "z", "mm", 1e3, Dimension.LENGTH),
     DEPTH("depth below the near face", "t", "mm", 1e3, Dimension.LENGTH),

@@ -1,0 +1,29 @@
+package eddyreach.model;
+
+import eddyreach.units.Dimension;
+import java.util.List;
+import java.util.function.Function;
+
+/** Binds what is particular to studies of the kinds {@code zone} and {@code pass}. */
+final class SidewaysReader {
+
+    private static final int ZONE_POINTS = 41;
+    private static final int PASS_POINTS = 81;
+
+    private SidewaysReader() {}
+
+    static Function<StudyHeader, StudyInput> zone(StudyReader.Context context) {
+        List<Target> targets = context.targets().bindAll(context.root().list("targets"));
+        Offsets offsets = Offsets.bind(context, targets, ZONE_POINTS);
+        double reach = context.switchModel().map(StudyInput::defaultReach).orElse(Distances.FARTHEST);
+        double last = context.root().quantity("farthest", Dimension.LENGTH, 1e-4, Distances.FARTHEST, reach);
+        return header -> new ZoneInput(header, targets, offsets, last);
+    }
+
+    static Function<StudyHeader, StudyInput> pass(StudyReader.Context context) {
+        List<Target> targets = context.targets().bindAll(context.root().list("targets"));
+        Offsets offsets = Offsets.bind(context, targets, PASS_POINTS);
+        double distance = context.root().quantity("distance", Dimension.LENGTH, 0, Distances.FARTHEST);
+        return header -> new PassInput(header, targets, distance, offsets);
+    }
+}

@@ -1,0 +1,124 @@
+package eddyreach.report;
+
+import eddyreach.study.SwitchDistance;
+import eddyreach.study.ZoneResult;
+import eddyreach.study.ZoneTarget;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/** Shows detection zones. */
+record ZonePresentation(ZoneResult result) implements Presentation {
+
+    private static final int[] COLUMNS = {-20, 12, 15, 15};
+
+    /** Offsets of the text's table, as parts of the range. */
+    private static final int STEPS = 5;
+
+    @Override
+    public List<Picture> pictures() {
+        return List.of(new Picture(
+                "zone",
+                "Detection zone",
+                result.model().name() + " · "
+                        + Labels.frequency(result.undamped().frequency())
+                        + " · offset of the target's axis, distance of its near face",
+                result.name(),
+                new ZoneDrawing(result)));
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        return Map.of("zone.csv", this::table);
+    }
+
+    /** Where each target switches at each offset. */
+    private String table() {
+        Csv csv = new Csv("target", "offset_mm", "on_mm", "on_error_mm", "off_mm", "off_error_mm", "outcome");
+        for (ZoneTarget t : result.targets()) {
+            for (int i = 0; i < t.offset().length; i++) {
+                SwitchDistance d = t.distances().get(i);
+                csv.row(
+                        t.target().id(),
+                        t.offset()[i] * Labels.MM,
+                        d.on() * Labels.MM,
+                        d.onError() * Labels.MM,
+                        d.off() * Labels.MM,
+                        d.offError() * Labels.MM,
+                        d.outcome().label());
+            }
+        }
+        return csv.text();
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        List<Object> targets = new ArrayList<>();
+        for (ZoneTarget t : result.targets()) {
+            targets.add(new JsonNode()
+                    .with("target", parts.target(t.target()))
+                    .with("offset_m", JsonParts.numbers(t.offset()))
+                    .with("on_m", t.distances().stream().map(SwitchDistance::on).toList())
+                    .with(
+                            "on_error_m",
+                            t.distances().stream().map(SwitchDistance::onError).toList())
+                    .with(
+                            "off_m",
+                            t.distances().stream().map(SwitchDistance::off).toList())
+                    .with(
+                            "off_error_m",
+                            t.distances().stream().map(SwitchDistance::offError).toList())
+                    .with(
+                            "outcome",
+                            t.distances().stream().map(d -> d.outcome().label()).toList())
+                    .with("on_edge_at_contact_m", t.onEdge())
+                    .with("off_edge_at_contact_m", t.offEdge())
+                    .with("warnings", JsonParts.warnings(t.warnings())));
+        }
+        document.with("targets", targets);
+    }
+
+    @Override
+    public void write(TextPage page) {
+        page.line(page.mark(TextPage.row(COLUMNS, "target", "offset, mm", "on, mm", "off, mm"), TextPage.BOLD));
+        for (ZoneTarget t : result.targets()) {
+            List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
+            int n = t.offset().length - 1;
+            for (int k = 0; k <= STEPS; k++) {
+                int i = n * k / STEPS;
+                SwitchDistance d = t.distances().get(i);
+                page.line(TextPage.row(
+                        COLUMNS,
+                        k < name.size() ? name.get(k) : "",
+                        Labels.millimetres(t.offset()[i]),
+                        Double.isFinite(d.on())
+                                ? Labels.withError(d.on(), d.onError())
+                                : d.outcome().label(),
+                        Labels.withError(d.off(), d.offError())));
+            }
+        }
+        page.gap();
+        for (ZoneTarget t : result.targets()) {
+            page.paragraph(t.target().label() + ": " + sentence(t));
+        }
+    }
+
+    private static String sentence(ZoneTarget t) {
+        SwitchDistance axis = t.distances().get(0);
+        if (t.distances().stream().noneMatch(d -> Double.isFinite(d.on()))) {
+            return "never on at any offset.";
+        }
+        String start = Double.isFinite(axis.on())
+                ? "on the axis it is recognised at " + Labels.millimetres(axis.on()) + " mm; "
+                : "on the axis " + axis.outcome().label() + "; ";
+        if (!Double.isFinite(t.onEdge())) {
+            return start + "in contact it is recognised at every offset examined.";
+        }
+        String lost = Double.isFinite(t.offEdge())
+                ? " and, once recognised, is held to " + Labels.millimetres(t.offEdge()) + " mm."
+                : ".";
+        return start + "sliding in contact with the face's plane it is recognised when its axis is within "
+                + Labels.millimetres(t.onEdge()) + " mm" + lost;
+    }
+}

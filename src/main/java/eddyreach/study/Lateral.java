@@ -1,0 +1,136 @@
+package eddyreach.study;
+
+import eddyreach.field.TargetField;
+import eddyreach.model.Target;
+import eddyreach.switching.Crossing;
+import eddyreach.switching.SwitchPointFinder;
+import eddyreach.switching.SwitchPoints;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeForm;
+
+/**
+ * One target before a trimmed switch with its axis beside the switch's.
+ *
+ * <p>At an offset the conductance of the tank is computed at Chebyshev points of the distance and is a polynomial in between; each
+ * distance of switching found on the polynomial is corrected by a Newton step on the computed conductance. The error bar is made as on the
+ * axis ({@link Approach}), with what the truncated azimuthal orders leave added.
+ */
+final class Lateral {
+
+    /** The polynomial then lies within about 1e-4 of the damping at contact; the Newton step squares that. */
+    private static final int NODES = 16;
+
+    private static final int INTERVALS = 60;
+
+    private final Ladder.Step fine;
+    private final Ladder.Step coarse;
+    private final Target target;
+    private final TargetField fineField;
+    private final TargetField coarseField;
+    private final double lastDistance;
+
+    Lateral(Ladder.Step fine, Ladder.Step coarse, Target target, double lastDistance) {
+        this.fine = fine;
+        this.coarse = coarse;
+        this.target = target;
+        this.lastDistance = lastDistance;
+        fineField = fine.bench().target(target);
+        coarseField = coarse.bench().target(target);
+    }
+
+    Target target() {
+        return target;
+    }
+
+    /** The tank with the target at an offset and a distance, m. */
+    Bench.State state(double offset, double distance) {
+        return fine.bench().state(fine.bench().beside(fineField, offset), distance);
+    }
+
+    /** The resolution taken. */
+    Ladder.Step step() {
+        return fine;
+    }
+
+    /** Everything at one offset, m; for one thread. */
+    At at(double offset) {
+        return new At(offset);
+    }
+
+    /** The target at one offset. */
+    final class At {
+
+        private final Bench.Effect effect;
+        private final double offset;
+        private PolynomialFunctionLagrangeForm curve;
+
+        private At(double offset) {
+            this.offset = offset;
+            effect = fine.bench().beside(fineField, offset);
+        }
+
+        private double computed(double distance) {
+            return fine.bench().state(effect, distance).conductance();
+        }
+
+        /** Conductance over the distance, S, from the polynomial. */
+        DoubleUnaryOperator conductance() {
+            if (curve == null) {
+                double[] x = new double[NODES];
+                double[] y = new double[NODES];
+                for (int i = 0; i < NODES; i++) {
+                    // both ends are nodes
+                    x[i] = lastDistance * (1 - Math.cos(Math.PI * i / (NODES - 1))) / 2;
+                    y[i] = computed(x[i]);
+                }
+                curve = new PolynomialFunctionLagrangeForm(x, y);
+            }
+            return curve::value;
+        }
+
+        /** Where the output switches on the way in and out at this offset. */
+        SwitchDistance distance() {
+            SwitchPoints points = new SwitchPointFinder(fine.trim(), lastDistance, INTERVALS)
+                    .find(conductance(), fine.bench().free().conductance());
+            Optional<Crossing> on = points.on();
+            Optional<Crossing> off = points.off();
+            SwitchDistance.Outcome outcome =
+                    on.isPresent() && off.isPresent() ? SwitchDistance.Outcome.SWITCHES : Approach.unfinished(points);
+            double onAt = on.map(c -> corrected(c, fine.trim().on())).orElse(Double.NaN);
+            double offAt = on.isPresent()
+                    ? off.map(c -> corrected(c, fine.trim().off())).orElse(Double.NaN)
+                    : Double.NaN;
+            return new SwitchDistance(
+                    outcome,
+                    onAt,
+                    offAt,
+                    Double.isNaN(onAt) ? Double.NaN : error(on.orElseThrow(), onAt),
+                    Double.isNaN(offAt) ? Double.NaN : error(off.orElseThrow(), offAt));
+        }
+
+        private double corrected(Crossing crossing, double threshold) {
+            double g = crossing.distance() - (computed(crossing.distance()) - threshold) / crossing.slope();
+            return Math.max(0, Math.min(lastDistance, g));
+        }
+
+        private double error(Crossing crossing, double distance) {
+            return Math.max(
+                    Approach.FLOOR * fine.bench().model().faceDiameter(),
+                    crossing.distanceError(conductanceError(distance)));
+        }
+
+        /** Error bar of the tank's conductance at a distance, m; S. */
+        double conductanceError(double distance) {
+            Bench.State here = fine.bench().state(effect, distance);
+            Bench.State there = coarse.bench().state(coarse.bench().beside(coarseField, offset), distance);
+            // both are trimmed on their own standard target
+            double shift = Math.abs(
+                    there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance());
+            double impedance = here.change().subtract(there.change()).abs();
+            double cut = fine.bench().truncation(fineField, offset, here.omega(), distance);
+            double per = here.conductance() / here.resistance();
+            return Approach.SAFETY * Math.max(shift, Approach.SHARE * impedance * per) + cut * per;
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package eddyreach.study;
+
+import eddyreach.model.PassInput;
+import eddyreach.model.Target;
+import eddyreach.switching.Trim;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** Runs studies of the kind {@code pass}. */
+final class PassRunner {
+
+    private static final double ACCURACY = 1e-6;
+    private static final int MAX_EVALUATIONS = 60;
+
+    /** Step for the slope of the conductance over the offset, as a share of the face's diameter. */
+    private static final double SLOPE_STEP = 1e-3;
+
+    private final PassInput study;
+    private final Ladder ladder;
+    private final Progress progress;
+    private final AtomicInteger done = new AtomicInteger();
+
+    private PassRunner(PassInput study, Progress progress) {
+        this.study = study;
+        this.progress = progress;
+        ladder = new Ladder(study, Sideways.withStandard(study.standard(), study.targets()), progress);
+    }
+
+    static PassResult run(PassInput study, Progress progress) {
+        return new PassRunner(study, progress).result();
+    }
+
+    private PassResult result() {
+        Ladder.Step first = ladder.step(Ladder.FIRST);
+        return new PassResult(
+                study.header(),
+                TrimmedSwitch.of(first, Situation.free(first.bench())),
+                study.distance(),
+                study.targets().stream().map(this::pass).toList(),
+                List.of());
+    }
+
+    /** The pass at the first step of the ladder whose error bars suffice, or else at the last. */
+    private PassTarget pass(Target target) {
+        PassTarget pass = null;
+        for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
+            pass = pass(new Lateral(ladder.step(step), ladder.step(step - 1), target, study.distance()));
+            if (!(pass.error() > study.accuracy())) {
+                break;
+            }
+        }
+        return pass.with(Sideways.warnings(
+                        target,
+                        pass.error(),
+                        study.accuracy(),
+                        ladder.step(Ladder.FIRST).bench()))
+                .withOutline(Sideways.outlineShift(target));
+    }
+
+    private PassTarget pass(Lateral lateral) {
+        int half = study.offsets().points();
+        double[] conductance = new double[half];
+        int total = half * study.targets().size();
+        IntStream.range(0, half).parallel().forEach(i -> {
+            conductance[i] =
+                    lateral.state(study.offsets().at(i), study.distance()).conductance();
+            progress.at("pass", Math.min(total, done.incrementAndGet()), total);
+        });
+        int n = 2 * half - 1;
+        Trim trim = lateral.step().trim();
+        double[] offset = new double[n];
+        double[] amplitude = new double[n];
+        boolean[] on = new boolean[n];
+        List<PassTarget.Change> changes = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            int from = Math.abs(i - (half - 1));
+            offset[i] = Math.signum(i - (half - 1)) * study.offsets().at(from);
+            amplitude[i] = study.switchModel().element().amplitude(conductance[from]);
+            boolean before = i > 0 && on[i - 1];
+            on[i] = before ? conductance[from] >= trim.off() : conductance[from] >= trim.on();
+            if (i > 0 && on[i] != before) {
+                changes.add(change(lateral, offset[i - 1], offset[i], on[i]));
+            }
+        }
+        return new PassTarget(lateral.target(), offset, amplitude, on, changes, List.of());
+    }
+
+    private PassTarget.Change change(Lateral lateral, double from, double to, boolean turnsOn) {
+        Trim trim = lateral.step().trim();
+        double threshold = turnsOn ? trim.on() : trim.off();
+        double g = study.distance();
+        double at = new BrentSolver(ACCURACY * (to - from))
+                .solve(MAX_EVALUATIONS, d -> lateral.state(Math.abs(d), g).conductance() / threshold - 1, from, to);
+        double step = SLOPE_STEP * study.switchModel().faceDiameter();
+        double low = Math.max(0, Math.abs(at) - step);
+        double high = Math.abs(at) + step;
+        double slope =
+                (lateral.state(high, g).conductance() - lateral.state(low, g).conductance()) / (high - low);
+        double error = lateral.at(Math.abs(at)).conductanceError(g) / Math.abs(slope);
+        return new PassTarget.Change(at, error, turnsOn);
+    }
+}

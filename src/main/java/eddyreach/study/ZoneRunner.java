@@ -1,0 +1,112 @@
+package eddyreach.study;
+
+import eddyreach.model.Target;
+import eddyreach.model.ZoneInput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** Runs studies of the kind {@code zone}. */
+final class ZoneRunner {
+
+    /** Distances of the map from which the contours are drawn. */
+    private static final int MAP = 101;
+
+    /** Accuracy of the edge, as a share of the range of offsets. */
+    private static final double EDGE = 1e-5;
+
+    private static final int MAX_EVALUATIONS = 60;
+
+    private final ZoneInput study;
+    private final Ladder ladder;
+    private final Progress progress;
+    private final AtomicInteger done = new AtomicInteger();
+
+    private ZoneRunner(ZoneInput study, Progress progress) {
+        this.study = study;
+        this.progress = progress;
+        ladder = new Ladder(study, Sideways.withStandard(study.standard(), study.targets()), progress);
+    }
+
+    static ZoneResult run(ZoneInput study, Progress progress) {
+        return new ZoneRunner(study, progress).result();
+    }
+
+    private ZoneResult result() {
+        List<ZoneTarget> targets = new ArrayList<>();
+        for (Target target : study.targets()) {
+            targets.add(zone(target));
+        }
+        Ladder.Step first = ladder.step(Ladder.FIRST);
+        return new ZoneResult(
+                study.header(), TrimmedSwitch.of(first, Situation.free(first.bench())), targets, List.of());
+    }
+
+    /** The zone at the first step of the ladder whose error bars suffice, or else at the last. */
+    private ZoneTarget zone(Target target) {
+        ZoneTarget zone = null;
+        for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
+            zone = zone(new Lateral(ladder.step(step), ladder.step(step - 1), target, study.lastDistance()));
+            if (!(zone.error() > study.accuracy())) {
+                break;
+            }
+        }
+        return zone.with(Sideways.warnings(
+                        target,
+                        zone.error(),
+                        study.accuracy(),
+                        ladder.step(Ladder.FIRST).bench()))
+                .withOutline(Sideways.outlineShift(target));
+    }
+
+    private ZoneTarget zone(Lateral lateral) {
+        int n = study.offsets().points();
+        double[] offset = IntStream.range(0, n).mapToDouble(study.offsets()::at).toArray();
+        double[] distance = IntStream.range(0, MAP)
+                .mapToDouble(i -> study.lastDistance() * i / (MAP - 1))
+                .toArray();
+        double[][] conductance = new double[n][];
+        SwitchDistance[] found = new SwitchDistance[n];
+        int total = n * study.targets().size();
+        IntStream.range(0, n).parallel().forEach(i -> {
+            Lateral.At at = lateral.at(offset[i]);
+            found[i] = at.distance();
+            var curve = at.conductance();
+            conductance[i] = IntStream.range(0, MAP)
+                    .mapToDouble(j -> curve.applyAsDouble(distance[j]))
+                    .toArray();
+            progress.at("zone", Math.min(total, done.incrementAndGet()), total);
+        });
+        Ladder.Step step = lateral.step();
+        return new ZoneTarget(
+                lateral.target(),
+                offset,
+                List.of(found),
+                distance,
+                conductance,
+                edge(lateral, offset, conductance, step.trim().on()),
+                edge(lateral, offset, conductance, step.trim().off()),
+                List.of());
+    }
+
+    /** The largest offset at which the conductance in contact reaches a threshold. */
+    private static double edge(Lateral lateral, double[] offset, double[][] conductance, double threshold) {
+        int last = -1;
+        for (int i = 0; i < offset.length; i++) {
+            if (conductance[i][0] >= threshold) {
+                last = i;
+            }
+        }
+        if (last < 0 || last == offset.length - 1) {
+            return Double.NaN;
+        }
+        return new BrentSolver(EDGE * offset[offset.length - 1])
+                .solve(
+                        MAX_EVALUATIONS,
+                        d -> lateral.state(d, 0).conductance() / threshold - 1,
+                        offset[last],
+                        offset[last + 1]);
+    }
+}
