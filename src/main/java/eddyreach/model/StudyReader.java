@@ -92,7 +92,8 @@ public final class StudyReader {
         for (Target t : targets) {
             if (t.layers().size() == 1
                     && t.thickness() >= StandardQuantities.TARGET_THICKNESS * (1 - 1e-9)
-                    && t.outline().equals(new Target.Outline.Square(model.standardSide()))) {
+                    && t.actsAs(new Target(
+                            t.id(), t.label(), new Target.Outline.Square(model.standardSide()), t.layers()))) {
                 materials.usualFactor(t.layers().get(0).material().id()).ifPresent(b -> bands.put(t.id(), b));
             }
         }
@@ -122,7 +123,7 @@ public final class StudyReader {
     private static List<Target> bindTargets(Node root, Optional<StudyInput.Kind> kind, TargetReader reader) {
         if (kind.isEmpty()) {
             // what can be told without the kind is told at once
-            root.knows("targets", "materials", "thickness", "shape", "diameter", "side");
+            root.knows("targets", "materials", "thickness", "shape", "diameter", "side", "width", "height");
             return reader.bindAll(root.optionalList("targets"));
         }
         if (kind.get() == StudyInput.Kind.APPROACH) {

@@ -4,9 +4,12 @@ import eddyreach.coil.Winding;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Body;
 import eddyreach.model.Layer;
+import eddyreach.model.Ring;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
+import eddyreach.model.Texture;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.study.Curve;
 import eddyreach.study.FieldPicture;
@@ -168,17 +171,12 @@ final class ResultJson {
     }
 
     private Map<String, Object> target(TargetResult t) {
-        List<Object> layers = new ArrayList<>();
-        for (Layer layer : t.target().layers()) {
-            layers.add(new Node().with("material", material(layer.material())).with("thickness_m", layer.thickness()));
-        }
         SwitchDistance d = t.distance();
         Curve c = t.curve();
         return new Node()
                 .with("id", t.target().id())
                 .with("name", t.target().label())
-                .with("outline", outline(t.target().outline()))
-                .with("layers", layers)
+                .with("body", body(t.target().body()))
                 .with("outcome", d.outcome().label())
                 .with("on_m", d.on())
                 .with("on_error_m", d.onError())
@@ -210,12 +208,55 @@ final class ResultJson {
                                 .with("amplitude_v", numbers(c.amplitude())));
     }
 
+    private Map<String, Object> body(Body body) {
+        if (body instanceof Body.Ball ball) {
+            return new Node()
+                    .with("kind", "ball")
+                    .with("diameter_m", ball.diameter())
+                    .with("material", material(ball.material()));
+        }
+        List<Object> members = new ArrayList<>();
+        if (body instanceof Body.Rings rings) {
+            for (Ring ring : rings.rings()) {
+                members.add(new Node()
+                        .with("name", ring.name())
+                        .with("material", material(ring.material()))
+                        .with("slit", ring.slit())
+                        .with("inner_radius_m", ring.section().r0())
+                        .with("outer_radius_m", ring.section().r1())
+                        .with("front_m", ring.section().z0())
+                        .with("back_m", ring.section().z1()));
+            }
+            return new Node().with("kind", "rings").with("rings", members);
+        }
+        Body.Sheet sheet = (Body.Sheet) body;
+        for (Layer layer : sheet.layers()) {
+            members.add(new Node().with("material", material(layer.material())).with("thickness_m", layer.thickness()));
+        }
+        Node node = new Node()
+                .with("kind", "sheet")
+                .with("outline", outline(sheet.outline()))
+                .with("layers", members);
+        if (sheet.texture() instanceof Texture.Perforated p) {
+            node.with("open_area", p.openArea());
+        } else if (sheet.texture() instanceof Texture.Mesh m) {
+            node.with("mesh", new Node().with("wire_m", m.wire()).with("pitch_m", m.pitch()));
+        }
+        return node;
+    }
+
     private static Map<String, Object> outline(Target.Outline outline) {
         if (outline instanceof Target.Outline.Disc disc) {
             return new Node().with("shape", "disc").with("diameter_m", disc.diameter());
         }
         if (outline instanceof Target.Outline.Square square) {
             return new Node().with("shape", "square").with("side_m", square.side());
+        }
+        if (outline instanceof Target.Outline.Rectangle r) {
+            return new Node()
+                    .with("shape", "rectangle")
+                    .with("width_m", r.width())
+                    .with("height_m", r.height());
         }
         return new Node().with("shape", "endless");
     }

@@ -2,11 +2,12 @@ package eddyreach.study;
 
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
-import eddyreach.model.Layer;
+import eddyreach.model.Body;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -139,6 +140,7 @@ public final class StudyRunner {
         double shown = Double.isFinite(on) ? on : 0;
         Situation at = Situation.with(o.step().bench(), o.field(), shown);
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
+        LossBudget budget = Budgets.of(at, target.id());
         TargetResult result = new TargetResult(
                 target,
                 o.curve(),
@@ -146,14 +148,15 @@ public final class StudyRunner {
                 factor,
                 o.distance().onError() / sr,
                 band,
-                Budgets.of(at, target.id()),
+                budget,
                 Reason.of(
                         target,
                         targets.get(0),
                         o.distance(),
                         factor,
                         fine.free().omega(),
-                        wavenumber(shown)),
+                        wavenumber(shown),
+                        budget),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.behind().isEmpty()) {
             return new Found(result, Optional.empty(), Optional.empty());
@@ -162,7 +165,7 @@ public final class StudyRunner {
                 result,
                 pictured(index) ? Optional.of(Imaging.with(at, target)) : Optional.empty(),
                 pictured(index) || study.kind() == StudyInput.Kind.APPROACH
-                        ? Optional.of(Imaging.currents(at, target))
+                        ? Imaging.currents(at, target)
                         : Optional.empty());
     }
 
@@ -178,7 +181,7 @@ public final class StudyRunner {
     }
 
     private static double conductivity(Target t) {
-        return t.layers().get(0).material().conductivity20();
+        return t.front().conductivity20();
     }
 
     /** The wavenumber that dominates at the target: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
@@ -190,8 +193,7 @@ public final class StudyRunner {
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
         List<Warning> list = new ArrayList<>();
         String id = target.id();
-        for (Layer l : target.layers()) {
-            Material m = l.material();
+        for (Material m : new LinkedHashSet<>(target.body().materials())) {
             if (m.muReal() > 1 && m.conductivity20() > 0) {
                 list.add(new Warning(
                         Warning.Kind.PERMEABILITY_ASSUMED,
@@ -205,11 +207,12 @@ public final class StudyRunner {
                                 m.muReal())));
             }
         }
-        if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
+        list.addAll(ShapeLimits.of(target, fine));
+        if (fine.endless(target) && Double.isFinite(target.radius())) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS,
                     id,
-                    target.outline().equivalentRadius(),
+                    target.radius(),
                     "so wide against the core that it is computed as an endless plate"));
         }
         double least = 0;
@@ -262,9 +265,13 @@ public final class StudyRunner {
         return list;
     }
 
+    private static boolean isSquare(Target t) {
+        return t.body() instanceof Body.Sheet s && s.outline() instanceof Target.Outline.Square;
+    }
+
     private List<Warning> studyWarnings() {
         List<Warning> list = new ArrayList<>();
-        if (targets.stream().anyMatch(t -> t.outline() instanceof Target.Outline.Square)) {
+        if (targets.stream().anyMatch(StudyRunner::isSquare)) {
             list.add(new Warning(
                     Warning.Kind.SQUARE_AS_DISC,
                     "squares",

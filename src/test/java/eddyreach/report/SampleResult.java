@@ -278,7 +278,7 @@ final class SampleResult {
             parts.add(new Part(id, Role.TARGET, new Section(0, 10.2e-3, 5e-3, 6e-3), STEEL));
         }
         return new FieldPicture(
-                id, title, r, z, flux, strength, parts, model.winding().section());
+                id, title, r, z, flux, strength, parts, model.winding().section(), Optional.empty());
     }
 
     private static double flux(double r, double z, double image) {
