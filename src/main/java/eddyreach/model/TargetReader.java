@@ -18,6 +18,7 @@ public final class TargetReader {
     private static final double THICKEST_WIRE = 10e-3;
     private static final double THINNEST_WIRE = 1e-6;
     private static final double WIDEST_PITCH = 0.1;
+    private static final int LONGEST = 4;
     private static final int MOST_LAYERS = 12;
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
@@ -123,9 +124,21 @@ public final class TargetReader {
         if (shape == Shape.RECTANGLE) {
             double width = size(node, "width");
             double height = size(node, "height");
-            return width > 0 && height > 0
-                    ? Optional.of(new Target.Outline.Rectangle(width, height))
-                    : Optional.empty();
+            if (!(width > 0 && height > 0)) {
+                return Optional.empty();
+            }
+            Target.Outline.Rectangle rectangle = new Target.Outline.Rectangle(width, height);
+            if (rectangle.aspect() > LONGEST * (1 + 1e-9)) {
+                node.problem(
+                        width > height ? "width" : "height",
+                        Describe.length(Math.max(width, height)) + " is more than " + LONGEST
+                                + " times the other side, "
+                                + Describe.length(Math.min(width, height))
+                                + ": no disc stands for so long a strip; if both sides are far wider than the switch,"
+                                + " shape: plate does");
+                return Optional.empty();
+            }
+            return Optional.of(rectangle);
         }
         if (shape == Shape.DISC) {
             double diameter = size(node, "diameter");

@@ -298,7 +298,7 @@ final class Reason {
     private static String length(double metres) {
         double um = metres * 1e6;
         return um < 100
-                ? String.format(Locale.ROOT, um < 10 ? "%.1f um" : "%.0f um", um)
+                ? String.format(Locale.ROOT, um < 0.1 ? "%.2g um" : um < 10 ? "%.1f um" : "%.0f um", um)
                 : String.format(Locale.ROOT, um < 10000 ? "%.2f mm" : "%.0f mm", um / 1000);
     }
 }

@@ -145,7 +145,9 @@ final class ShapeLimits {
             Material m = p.material();
             Section s = p.section();
             if (p.slit() && m.conductivity20() > 0) {
-                most = Math.max(most, (s.r1() - s.r0()) / (Math.PI * (s.r1() + s.r0())));
+                // currents turn within the section, whichever way it is longer
+                double turn = Math.max(s.r1() - s.r0(), s.z1() - s.z0());
+                most = Math.max(most, Math.min(1, turn / (Math.PI * (s.r1() + s.r0()))));
             }
         }
         if (most > 0) {
@@ -156,7 +158,7 @@ final class ShapeLimits {
                     String.format(
                             Locale.ROOT,
                             "its slit is taken as narrow and all round as far from it: how the currents turn there, over"
-                                    + " about %.0f %% of the way round, is left out; the error bar does not contain this",
+                                    + " up to %.0f %% of the way round, is left out; the error bar does not contain this",
                             100 * most)));
         }
     }

@@ -176,6 +176,7 @@ class ShapesTest {
                 - {name: k, shape: screw, head diameter: 8 mm, head height: 5 mm, shank diameter: 8 mm,
                    shank length: 30 mm, material: fe360}
                 - {name: l, material: fe360, mesh: {wire: 0.1 mm, pitch: 1 mm}, thickness: 1 mm}
+                - {name: n, shape: rectangle, width: 10 mm, height: 50 mm, thickness: 1 mm, material: brass}
                 - {name: m, shape: washer, outer: 20 mm, inner: 10 mm, thickness: 1 mm, material: fe360, slit: maybe}
                 """)).isEqualTo("""
                 t.yaml:3:49 targets[1].inner: 20 mm must be smaller than outer, 10 mm: nothing is left between them
@@ -199,7 +200,9 @@ class ShapesTest {
                 t.yaml:16:23 targets[12].material: mild steel Fe 360 is magnetic: no rule here covers magnetic sheets\
                  with holes or magnetic mesh, needs a metal that is not magnetic
                 t.yaml:16:76 targets[12].thickness: stands beside mesh, whose wire is its thickness
-                t.yaml:17:96 targets[13].slit: got "maybe", needs no or yes""");
+                t.yaml:17:53 targets[13].height: 50 mm is more than 4 times the other side, 10 mm: no disc stands for so\
+                 long a strip; if both sides are far wider than the switch, shape: plate does
+                t.yaml:18:96 targets[14].slit: got "maybe", needs no or yes""");
     }
 
     @Test
