@@ -1,6 +1,7 @@
 package eddyreach.closedform;
 
 import eddyreach.materials.Material;
+import org.apache.commons.math3.complex.Complex;
 
 /**
  * A plate of any number of uniform layers with air behind.
@@ -76,6 +77,49 @@ public final class LayeredPlate implements Reflector {
         for (int i = 0; i < k.length; i++) {
             reflect(omega, k[i], i, re, im);
         }
+    }
+
+    /**
+     * Which share of the plate's loss each layer takes from a wave of one wavenumber: the power that enters through an interface is
+     * proportional to Im(Y) |A|^2 there. For explanations; digits are lost in layers that take next to nothing.
+     *
+     * @param omega angular frequency, rad/s
+     * @param k wavenumber, 1/m
+     * @return shares that add up to 1, all 0 for a plate without loss
+     */
+    public double[] lossShares(double omega, double k) {
+        int n = thickness.length;
+        Complex[] admittance = new Complex[n + 1];
+        Complex[] decay = new Complex[n];
+        admittance[n] = new Complex(k);
+        for (int i = n - 1; i >= 0; i--) {
+            Complex mu = new Complex(muReal[i], -muLoss[i]);
+            Complex q = mu.multiply(new Complex(0, omega * Material.MU0 * sigma[i]))
+                    .add(k * k)
+                    .sqrt();
+            Complex y = q.divide(mu);
+            Complex behind = admittance[i + 1];
+            if (q.getReal() * thickness[i] > OPAQUE) {
+                admittance[i] = y;
+                decay[i] = Complex.ZERO;
+                continue;
+            }
+            Complex c = q.multiply(thickness[i]).cosh();
+            Complex s = q.multiply(thickness[i]).sinh();
+            // A at the front over A at the back is c + (Y'/y) s
+            Complex growth = c.add(behind.divide(y).multiply(s));
+            admittance[i] = y.multiply(s).add(behind.multiply(c)).divide(growth);
+            decay[i] = growth.reciprocal();
+        }
+        double[] share = new double[n];
+        double entering = admittance[0].getImaginary();
+        double square = 1;
+        for (int i = 0; i < n && entering > 0; i++) {
+            double next = square * decay[i].abs() * decay[i].abs();
+            share[i] = (square * admittance[i].getImaginary() - next * admittance[i + 1].getImaginary()) / entering;
+            square = next;
+        }
+        return share;
     }
 
     /** The recursion in real arithmetic: complex objects would cost most of the time. */

@@ -15,6 +15,10 @@ import java.util.Arrays;
  * its turns per area. The Schur complement on the kept unknowns holds everything that the operators of switch and target are
  * made of.
  *
+ * <p>Round a slit body flows no net current: charges at the slit make a voltage U, J = sigma (-j w A + U / (2 pi r)), here with the
+ * unknown V = U / (2 pi j w), J = -j w sigma (A - V / r). Its equation, that the current over the section vanishes, is the same
+ * form with v = -1/r, so that the matrix stays symmetric.
+ *
  * @param layout the problem without its frequency
  * @param media what the parts are made of
  * @param density turns per area of the coil, 1/m2
@@ -44,6 +48,15 @@ record EddySystem(Layout layout, Media media, double density) implements Element
             for (int l : local) {
                 re[at] = density * layout.meanR[er][l % nr] * layout.meanZ[ez][l / nr];
                 im[at++] = 0;
+            }
+            at = zeros(kept + 1, at, re, im);
+            kept++;
+        }
+        if (layout.slitBody(cell) >= 0) {
+            int nr = mesh.r().degree(er) + 1;
+            for (int l : local) {
+                re[at] = 0;
+                im[at++] = -loss * layout.meanFlatR[er][l % nr] * layout.meanZ[ez][l / nr];
             }
             zeros(kept + 1, at, re, im);
         }
@@ -99,7 +112,7 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         return at;
     }
 
-    /** Kept unknowns do not couple to each other. */
+    /** What kept unknowns do to each other directly is exact and added to the Schur complement, see {@link WaveProducts}. */
     private static int zeros(int count, int from, double[] re, double[] im) {
         Arrays.fill(re, from, from + count, 0);
         Arrays.fill(im, from, from + count, 0);

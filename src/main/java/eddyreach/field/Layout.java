@@ -18,7 +18,8 @@ import java.util.List;
  * Everything about a field problem that does not depend on the frequency: the mesh, which part fills which cell, the integrals of
  * shape functions and waves, and the order of elimination. One layout serves all frequencies up to the one it was made for.
  *
- * <p>Kept unknowns, numbered after those of the mesh: one per incoming wave, then one for the coil.
+ * <p>Kept unknowns, numbered after those of the mesh: one per incoming wave, one for the coil, then one for the voltage round each slit
+ * body, see {@link EddySystem}.
  */
 final class Layout {
 
@@ -41,6 +42,14 @@ final class Layout {
     final double[][] stiffZ;
     final double[][] meanR;
     final double[][] meanZ;
+    final double[][] meanFlatR;
+
+    /** For each part the number of the slit body it belongs to, -1 for none. */
+    final int[] slitBody;
+
+    /** Number of slit bodies. */
+    final int slitBodies;
+
     private final boolean hasCoil;
 
     /**
@@ -67,6 +76,8 @@ final class Layout {
         this.direction = direction;
         this.scale = scale;
         hasCoil = coil != null;
+        slitBody = slitBodies(this.parts);
+        slitBodies = Arrays.stream(slitBody).max().orElse(-1) + 1;
         mesh = mesh(parts, coil, fine, scale, omega, celsius);
         Axis r = mesh.r();
         Axis z = mesh.z();
@@ -89,11 +100,12 @@ final class Layout {
         stiffZ = LineForms.stiffness(z);
         meanR = LineForms.radialMean(r);
         meanZ = LineForms.mean(z);
+        meanFlatR = LineForms.mean(r);
         elements = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
             elements[c] = unknowns(c);
         }
-        plan = new FrontalPlan(mesh.dissection(waveCount() + (hasCoil ? 1 : 0)), elements);
+        plan = new FrontalPlan(mesh.dissection(waveCount() + (hasCoil ? 1 : 0) + slitBodies), elements);
     }
 
     private static List<Part> withWinding(List<Part> parts, CoilRegion coil) {
@@ -104,6 +116,34 @@ final class Layout {
             all.add(new Part("winding", Role.WINDING, coil.section(), Material.AIR));
         }
         return List.copyOf(all);
+    }
+
+    /** Slit conductors that touch share one voltage round the axis. */
+    private static int[] slitBodies(List<Part> parts) {
+        int[] body = new int[parts.size()];
+        Arrays.fill(body, -1);
+        int count = 0;
+        for (int p = 0; p < body.length; p++) {
+            if (body[p] < 0 && isSlit(parts.get(p))) {
+                spread(parts, p, count++, body);
+            }
+        }
+        return body;
+    }
+
+    private static void spread(List<Part> parts, int from, int number, int[] body) {
+        body[from] = number;
+        for (int p = 0; p < body.length; p++) {
+            if (body[p] < 0
+                    && isSlit(parts.get(p))
+                    && parts.get(p).section().touches(parts.get(from).section())) {
+                spread(parts, p, number, body);
+            }
+        }
+    }
+
+    private static boolean isSlit(Part p) {
+        return p.slit() && p.material().conductivity20() > 0;
     }
 
     private static TensorMesh mesh(
@@ -135,6 +175,16 @@ final class Layout {
         return basis == null ? 0 : basis.size();
     }
 
+    /** Number of the first slit body among the kept unknowns. */
+    int firstSlit() {
+        return waveCount() + (hasCoil ? 1 : 0);
+    }
+
+    /** The slit body in a cell, -1 for none. */
+    int slitBody(int cell) {
+        return part[cell] < 0 ? -1 : slitBody[part[cell]];
+    }
+
     /** True when the waves are scattered in a cell. */
     boolean scatters(int cell) {
         return waves != null && part[cell] >= 0;
@@ -163,7 +213,8 @@ final class Layout {
         int ez = cell / mesh.r().elements();
         int nr = mesh.r().degree(er) + 1;
         int[] local = local(cell);
-        int[] u = new int[local.length + (scatters(cell) ? waveCount() : 0) + (inCoil[cell] ? 1 : 0)];
+        boolean slit = slitBody(cell) >= 0;
+        int[] u = new int[local.length + (scatters(cell) ? waveCount() : 0) + (inCoil[cell] ? 1 : 0) + (slit ? 1 : 0)];
         int n = 0;
         for (int l : local) {
             u[n++] = mesh.unknown(mesh.r().function(er, l % nr), mesh.z().function(ez, l / nr));
@@ -174,7 +225,10 @@ final class Layout {
             }
         }
         if (inCoil[cell]) {
-            u[n] = mesh.unknowns() + waveCount();
+            u[n++] = mesh.unknowns() + waveCount();
+        }
+        if (slit) {
+            u[n] = mesh.unknowns() + firstSlit() + slitBody(cell);
         }
         return u;
     }

@@ -10,7 +10,9 @@ import java.util.stream.IntStream;
  * Losses of a field by part, as series resistances per ampere of coil current: with peak phasors the mean power in a part is
  * R I^2 / 2,
  *
- * <pre>R_part = 2 pi int [w^2 sigma |A|^2 + (w / mu0) Im(1/mu_r) |B|^2] r dr dz.</pre>
+ * <pre>R_part = 2 pi int [w^2 sigma |A|^2 + (w / mu0) Im(1/mu_r) |B|^2] r dr dz,</pre>
+ *
+ * A in a slit body being less by the voltage round it.
  */
 final class LossIntegrals {
 
@@ -65,7 +67,7 @@ final class LossIntegrals {
             for (int j = 0; j < ruleZ.size(); j++) {
                 for (int i = 0; i < x.length; i++, at++) {
                     double w = ruleR.weight(i) * ruleZ.weight(j) * x[i];
-                    double a2 = s.aRe()[at] * s.aRe()[at] + s.aIm()[at] * s.aIm()[at];
+                    double a2 = field.square(p, x[i], s.aRe()[at], s.aIm()[at]);
                     double b2 = s.brRe()[at] * s.brRe()[at]
                             + s.brIm()[at] * s.brIm()[at]
                             + s.bzRe()[at] * s.bzRe()[at]

@@ -10,20 +10,25 @@ import eddyreach.numerics.Bessel;
  *
  * <p>Immutable; coefficients are for A_phi in T m.
  */
-public final class MeshField {
+public final class MeshField implements Field {
 
     private final Layout layout;
     private final double[] waveRe;
     private final double[] waveIm;
     private final double[] re;
     private final double[] im;
+    private final double[][] voltage;
 
-    MeshField(Layout layout, double[] waveRe, double[] waveIm, double[] re, double[] im) {
+    /**
+     * @param voltage for each slit body the unknown V of {@link EddySystem}, T m2: real parts, imaginary parts
+     */
+    MeshField(Layout layout, double[] waveRe, double[] waveIm, double[] re, double[] im, double[][] voltage) {
         this.layout = layout;
         this.waveRe = waveRe.clone();
         this.waveIm = waveIm.clone();
         this.re = re;
         this.im = im;
+        this.voltage = voltage;
     }
 
     /**
@@ -50,7 +55,8 @@ public final class MeshField {
                 mix(waveRe, a, other.waveRe, b),
                 mix(waveIm, a, other.waveIm, b),
                 mix(re, a, other.re, b),
-                mix(im, a, other.im, b));
+                mix(im, a, other.im, b),
+                new double[][] {mix(voltage[0], a, other.voltage[0], b), mix(voltage[1], a, other.voltage[1], b)});
     }
 
     /** Largest wavenumber among the incoming waves, 1/m; 0 without any. */
@@ -89,16 +95,48 @@ public final class MeshField {
     }
 
     /**
+     * What drives the current on the grid of all pairs (r, z), indexed {@code [ir + nr * iz]}: the current density over w sigma, T m.
+     * That is |A|, less the voltage round a slit ring.
+     */
+    public double[] drive(double[] r, double[] z) {
+        Samples s = sample(r, z);
+        double[] out = new double[s.aRe().length];
+        int at = 0;
+        for (double height : z) {
+            for (int i = 0; i < r.length; i++, at++) {
+                out[at] = Math.hypot(s.aRe()[at], s.aIm()[at]);
+                for (int p = 0; p < layout.slitBody.length; p++) {
+                    if (layout.slitBody[p] >= 0 && layout.parts.get(p).section().contains(r[i], height)) {
+                        out[at] = Math.sqrt(square(p, r[i], s.aRe()[at], s.aIm()[at]));
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    /** |A|^2, less what the voltage round a slit part takes away from A: |A - V/r|^2. */
+    double square(int part, double r, double aRe, double aIm) {
+        int body = layout.slitBody[part];
+        double x = body < 0 ? aRe : aRe - voltage[0][body] / r;
+        double y = body < 0 ? aIm : aIm - voltage[1][body] / r;
+        return x * x + y * y;
+    }
+
+    /**
      * Samples the field on the grid of all pairs (r, z).
      *
      * @param r radii, m, not negative
      * @param z heights, m
      * @throws IllegalArgumentException if a point lies outside the mesh
      */
+    @Override
     public Samples sample(double[] r, double[] z) {
         Samples s = new Samples(r.length * z.length);
         addScattered(r, z, s);
-        addWaves(r, z, s);
+        if (layout.basis != null) {
+            addWaves(layout.basis, layout.direction, waveRe, waveIm, r, z, s);
+        }
         return s;
     }
 
@@ -142,14 +180,12 @@ public final class MeshField {
         }
     }
 
-    private void addWaves(double[] r, double[] z, Samples s) {
-        WaveBasis basis = layout.basis;
-        if (basis == null) {
-            return;
-        }
+    /** Adds waves J1(kr) exp(kz times the direction) to samples. */
+    static void addWaves(
+            WaveBasis basis, int direction, double[] waveRe, double[] waveIm, double[] r, double[] z, Samples s) {
         for (int q = 0; q < basis.size(); q++) {
             double k = basis.k()[q];
-            double slope = layout.direction * k;
+            double slope = direction * k;
             double[] j1 = new double[r.length];
             double[] j0 = new double[r.length];
             for (int i = 0; i < r.length; i++) {

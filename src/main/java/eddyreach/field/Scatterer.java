@@ -21,6 +21,7 @@ final class Scatterer {
     private final double omega;
     private final double density;
     private final FrontalFactor factor;
+    private final Slits slits;
     private final double[][] responseRe;
     private final double[][] responseIm;
     private final double[] linkRe;
@@ -45,6 +46,7 @@ final class Scatterer {
         int n = layout.waveCount();
         double[][] cr = factor.schurRe();
         double[][] ci = factor.schurIm();
+        slits = new Slits(layout, media, cr, ci);
         responseRe = new double[n][n];
         responseIm = new double[n][n];
         linkRe = new double[n];
@@ -142,10 +144,14 @@ final class Scatterer {
         double[][] y = new double[2][kept];
         System.arraycopy(waveRe, 0, y[0], 0, n);
         System.arraycopy(waveIm, 0, y[1], 0, n);
-        if (kept > n) {
+        if (layout.firstSlit() > n) {
             y[0][n] = -Material.MU0 * current;
         }
+        slits.complete(y[0], y[1]);
         double[][] x = factor.extend(y);
-        return new MeshField(layout, waveRe, waveIm, x[0], x[1]);
+        double[][] voltage = new double[2][];
+        voltage[0] = Arrays.copyOfRange(y[0], layout.firstSlit(), kept);
+        voltage[1] = Arrays.copyOfRange(y[1], layout.firstSlit(), kept);
+        return new MeshField(layout, waveRe, waveIm, x[0], x[1], voltage);
     }
 }

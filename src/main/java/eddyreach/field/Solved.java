@@ -8,7 +8,7 @@ import java.util.List;
  * @param field the field
  * @param losses loss of each part, parts without effect left out, the winding's proximity loss last
  */
-public record Solved(MeshField field, List<PartLoss> losses) {
+public record Solved(Field field, List<PartLoss> losses) {
 
     public Solved {
         losses = List.copyOf(losses);

@@ -121,6 +121,47 @@ final class WaveProducts {
         return out;
     }
 
+    /**
+     * What the voltages round slit bodies do to waves, int w mu0 sigma (-u / r) r dr dz, times j.
+     *
+     * @param body number of the slit body of each part, -1 for none
+     * @param count number of slit bodies
+     * @return {@code [count][size]}
+     */
+    static double[][] slits(WaveBasis basis, int direction, List<Part> parts, Media media, int[] body, int count) {
+        int n = basis.size();
+        double[][] out = new double[count][n];
+        for (int p = 0; p < body.length; p++) {
+            if (body[p] < 0) {
+                continue;
+            }
+            Section s = parts.get(p).section();
+            GaussLegendre rule = rule(basis, s);
+            double half = (s.r1() - s.r0()) / 2;
+            for (int i = 0; i < n; i++) {
+                double sum = 0;
+                for (int q = 0; q < rule.size(); q++) {
+                    double r = (s.r0() + s.r1()) / 2 + half * rule.node(q);
+                    sum += rule.weight(q) * half * Bessel.j1(basis.k()[i] * r);
+                }
+                out[body[p]][i] -= media.loss()[p] * sum * axial(direction * basis.k()[i], s.z0(), s.z1());
+            }
+        }
+        return out;
+    }
+
+    /** What the voltage round a slit body does to itself, int w mu0 sigma / r dr dz, times j, for each body. */
+    static double[] slitSelf(List<Part> parts, Media media, int[] body, int count) {
+        double[] out = new double[count];
+        for (int p = 0; p < body.length; p++) {
+            if (body[p] >= 0) {
+                Section s = parts.get(p).section();
+                out[body[p]] += media.loss()[p] * Math.log(s.r1() / s.r0()) * (s.z1() - s.z0());
+            }
+        }
+        return out;
+    }
+
     private static GaussLegendre rule(WaveBasis basis, Section s) {
         return GaussLegendre.of(12 + (int) Math.ceil(basis.k()[basis.size() - 1] * (s.r1() - s.r0())), -1, 1);
     }

@@ -33,6 +33,14 @@ public record Section(double r0, double r1, double z0, double z1) {
         return Math.min(r1, o.r1) - Math.max(r0, o.r0) > eps && Math.min(z1, o.z1) - Math.max(z0, o.z0) > eps;
     }
 
+    /** True when the two share a stretch of border, or overlap, beyond a rounding error. */
+    public boolean touches(Section o) {
+        double eps = 1e-9 * Math.max(Math.max(r1, o.r1), Math.max(z1 - z0, o.z1 - o.z0));
+        double radial = Math.min(r1, o.r1) - Math.max(r0, o.r0);
+        double axial = Math.min(z1, o.z1) - Math.max(z0, o.z0);
+        return radial > -eps && axial > -eps && (radial > eps || axial > eps);
+    }
+
     /** True when the point (r, z) lies inside or on the border. */
     public boolean contains(double r, double z) {
         return r >= r0 && r <= r1 && z >= z0 && z <= z1;

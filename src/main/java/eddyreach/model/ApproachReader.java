@@ -36,7 +36,8 @@ final class ApproachReader {
         for (Target t : targets) {
             if (t.layers().size() == 1
                     && t.thickness() >= StandardQuantities.TARGET_THICKNESS * (1 - 1e-9)
-                    && t.outline().equals(new Target.Outline.Square(model.standardSide()))) {
+                    && t.actsAs(new Target(
+                            t.id(), t.label(), new Target.Outline.Square(model.standardSide()), t.layers()))) {
                 materials.usualFactor(t.layers().get(0).material().id()).ifPresent(b -> bands.put(t.id(), b));
             }
         }

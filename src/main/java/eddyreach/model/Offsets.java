@@ -32,7 +32,7 @@ public record Offsets(double last, int points) {
 
     private static double reach(SwitchModel model, List<Target> targets) {
         double widest = targets.stream()
-                .mapToDouble(t -> t.outline().equivalentRadius())
+                .mapToDouble(t -> t.radius())
                 .filter(Double::isFinite)
                 .max()
                 .orElse(model.faceDiameter() / 2);

@@ -22,7 +22,8 @@ public final class Question {
      *
      * @param id id of the study
      * @param switchReference id or path of the switch
-     * @param words what is known of the target: material, thickness, shape, diameter, side, as in a study file
+     * @param words what is known of the target: material, thickness, shape, diameter and so on, as in a study file; a key in
+     *     a group such as coating stands as coating.material
      * @param layers material and thickness of each layer, the one nearest to the switch first; empty for one layer
      *     given in the words
      * @param library where the switch and the materials are
@@ -79,7 +80,22 @@ public final class Question {
     }
 
     private Node node(Map<String, String> words, List<Map<String, String>> layers) {
-        Map<String, Node.Entry> entries = entries("", words);
+        Map<String, String> plain = new LinkedHashMap<>();
+        Map<String, Map<String, String>> groups = new LinkedHashMap<>();
+        words.forEach((key, text) -> {
+            int dot = key.indexOf('.');
+            if (dot < 0) {
+                plain.put(key, text);
+            } else {
+                groups.computeIfAbsent(key.substring(0, dot), k -> new LinkedHashMap<>())
+                        .put(key.substring(dot + 1), text);
+            }
+        });
+        Map<String, Node.Entry> entries = entries("", plain);
+        groups.forEach((key, members) -> {
+            Place place = place(key);
+            entries.put(key, new Node.Entry(place, Node.map(place, entries(key + ".", members))));
+        });
         entries.put("name", entry("name", "part"));
         if (!layers.isEmpty()) {
             List<Node> items = new ArrayList<>();

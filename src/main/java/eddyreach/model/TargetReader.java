@@ -3,33 +3,24 @@ package eddyreach.model;
 import eddyreach.materials.Material;
 import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
-import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Binds targets from the files that name them. */
 public final class TargetReader {
 
-    private static final double THINNEST = 1e-9;
-
-    private static final double THICKEST = 1;
+    static final double THINNEST = 1e-9;
+    static final double THICKEST = 1;
+    static final double SMALLEST = 1e-4;
     private static final double LARGEST = 10;
+    private static final double THICKEST_WIRE = 10e-3;
+    private static final double THINNEST_WIRE = 1e-6;
+    private static final double WIDEST_PITCH = 0.1;
+    private static final int LONGEST = 4;
     private static final int MOST_LAYERS = 12;
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
-
-    private enum Shape {
-        STANDARD,
-        PLATE,
-        DISC,
-        SQUARE
-    }
-
-    private static final Map<String, Shape> SHAPES =
-            Map.of("standard", Shape.STANDARD, "plate", Shape.PLATE, "disc", Shape.DISC, "square", Shape.SQUARE);
 
     private final Materials materials;
     private final double standardSide;
@@ -50,7 +41,7 @@ public final class TargetReader {
     public static Target standard(Material material, SwitchModel switchModel) {
         Target.Outline outline = new Target.Outline.Square(switchModel.standardSide());
         List<Layer> layers = List.of(new Layer(material, StandardQuantities.TARGET_THICKNESS));
-        return new Target(material.id(), describe(layers), outline, layers);
+        return new Target(material.id(), Describe.layers(layers), outline, layers);
     }
 
     /** Binds a list of targets whose names must differ; those with problems are left out and recorded. */
@@ -79,7 +70,9 @@ public final class TargetReader {
                 if (targets.stream().anyMatch(other -> other.id().equals(material.id()))) {
                     node.problem("\"" + material.id() + "\" stands twice in the list");
                 }
-                targets.add(target(material.id(), "", outline, List.of(new Layer(material, thickness))));
+                List<Layer> layers = List.of(new Layer(material, thickness));
+                Body.Sheet body = new Body.Sheet(outline, layers, new Texture.Solid());
+                targets.add(new Target(material.id(), Describe.sheet(body, standardSide), body));
             });
         }
         return targets;
@@ -92,61 +85,144 @@ public final class TargetReader {
             node.problem("name", "a target's name has 1 to 40 small letters, digits and hyphens; put more in label");
         }
         String label = node.text("label", "");
-        Optional<Target.Outline> outline = bindOutline(node);
-        boolean standard = outline.isPresent() && !node.has("shape")
-                || node.child("shape").filter(s -> s.text().equals("standard")).isPresent();
-        List<Layer> layers = bindLayers(node, standard);
-        if (name.isEmpty() || outline.isEmpty() || layers.isEmpty()) {
-            return Optional.empty();
+        Shape shape = shape(node, false);
+        Shape.check(node, shape, false);
+        for (String key : List.of("open area", "mesh")) {
+            if (node.has("coating") && shape != null && shape.isSheet() && node.has(key)) {
+                node.problem(key, "stands beside coating, give one of the two");
+            }
         }
-        return Optional.of(target(name, label, outline.get(), layers));
+        boolean coated = shape == Shape.DISC && node.has("coating") && !node.has("layers");
+        Optional<RoundReader.Bound> bound = shape != null && !shape.isSheet() || coated
+                ? new RoundReader(materials).bind(node, shape)
+                : bindSheet(node, shape).map(s -> new RoundReader.Bound(s, Describe.sheet(s, standardSide)));
+        return bound.filter(b -> !name.isEmpty())
+                .map(b -> new Target(name, label.isEmpty() ? b.label() : label, b.body()));
     }
 
     /**
-     * Binds the keys shape (standard, plate, disc or square; standard when missing), diameter and side; empty after a
-     * problem.
+     * Binds the keys shape (standard, plate, disc, square or rectangle; standard when missing), diameter, side, width
+     * and height; empty after a problem.
      */
     public Optional<Target.Outline> bindOutline(Node node) {
-        Shape shape = node.has("shape") ? node.choice("shape", SHAPES).orElse(null) : Shape.STANDARD;
-        node.knows("diameter", "side");
+        Shape shape = shape(node, true);
+        Shape.check(node, shape, true);
+        return outline(node, shape);
+    }
+
+    private static Shape shape(Node node, boolean sheetsOnly) {
+        return node.has("shape") ? node.choice("shape", Shape.words(sheetsOnly)).orElse(null) : Shape.STANDARD;
+    }
+
+    private Optional<Target.Outline> outline(Node node, Shape shape) {
         if (shape == null) {
             return Optional.empty();
         }
-        if (shape != Shape.DISC && node.has("diameter")) {
-            node.problem("diameter", "belongs to shape: disc only");
+        if (shape == Shape.PLATE) {
+            return Optional.of(new Target.Outline.Endless());
         }
-        if (shape != Shape.SQUARE && node.has("side")) {
-            node.problem("side", "belongs to shape: square only");
+        if (shape == Shape.RECTANGLE) {
+            double width = size(node, "width");
+            double height = size(node, "height");
+            if (!(width > 0 && height > 0)) {
+                return Optional.empty();
+            }
+            Target.Outline.Rectangle rectangle = new Target.Outline.Rectangle(width, height);
+            if (rectangle.aspect() > LONGEST * (1 + 1e-9)) {
+                node.problem(
+                        width > height ? "width" : "height",
+                        Describe.length(Math.max(width, height)) + " is more than " + LONGEST
+                                + " times the other side, "
+                                + Describe.length(Math.min(width, height))
+                                + ": no disc stands for so long a strip; if both sides are far wider than the switch,"
+                                + " shape: plate does");
+                return Optional.empty();
+            }
+            return Optional.of(rectangle);
         }
-        double size = switch (shape) {
-            case STANDARD -> standardSide;
-            case PLATE -> Double.POSITIVE_INFINITY;
-            case DISC -> node.quantity("diameter", Dimension.LENGTH, 1e-4, LARGEST);
-            case SQUARE -> node.quantity("side", Dimension.LENGTH, 1e-4, LARGEST);
-        };
-        if (Double.isNaN(size) && shape != Shape.STANDARD) {
-            return Optional.empty();
+        if (shape == Shape.DISC) {
+            double diameter = size(node, "diameter");
+            return diameter > 0 ? Optional.of(new Target.Outline.Disc(diameter)) : Optional.empty();
         }
-        return Optional.of(
-                switch (shape) {
-                    case STANDARD, SQUARE -> new Target.Outline.Square(size);
-                    case PLATE -> new Target.Outline.Endless();
-                    case DISC -> new Target.Outline.Disc(size);
-                });
+        double side = shape == Shape.STANDARD ? standardSide : size(node, "side");
+        return side > 0 || shape == Shape.STANDARD ? Optional.of(new Target.Outline.Square(side)) : Optional.empty();
     }
 
-    private List<Layer> bindLayers(Node node, boolean standard) {
+    private static double size(Node node, String key) {
+        return node.quantity(key, Dimension.LENGTH, SMALLEST, LARGEST);
+    }
+
+    private Optional<Body.Sheet> bindSheet(Node node, Shape shape) {
+        Optional<Target.Outline> outline = outline(node, shape);
+        Optional<Texture> texture = bindTexture(node);
+        List<Layer> layers = bindLayers(node, shape, texture);
+        if (node.has("coating") && node.has("layers")) {
+            node.problem(
+                    "coating", "stands beside layers: layers cover the front, a coating every side of one material");
+        }
+        if (outline.isEmpty() || layers.isEmpty() || texture.isEmpty()) {
+            return Optional.empty();
+        }
+        Texture t = texture.get();
+        List<Layer> effective = layers.stream()
+                .map(l -> new Layer(t.of(l.material()), l.thickness()))
+                .toList();
+        return Optional.of(new Body.Sheet(outline.get(), effective, t));
+    }
+
+    /** Solid unless the keys "open area" or mesh say otherwise; empty after a problem. */
+    private static Optional<Texture> bindTexture(Node node) {
+        if (node.has("open area") && node.has("mesh")) {
+            node.problem("open area", "stands beside mesh, give one of the two");
+            return Optional.empty();
+        }
+        if (node.has("open area")) {
+            double share = node.quantity("open area", Dimension.NONE, 0, Texture.MOST_OPEN);
+            return share >= 0 ? Optional.of(new Texture.Perforated(share)) : Optional.empty();
+        }
+        if (!node.has("mesh")) {
+            return Optional.of(new Texture.Solid());
+        }
+        return node.map("mesh").flatMap(mesh -> {
+            double wire = mesh.quantity("wire", Dimension.LENGTH, THINNEST_WIRE, THICKEST_WIRE);
+            double pitch = mesh.quantity("pitch", Dimension.LENGTH, THINNEST_WIRE, WIDEST_PITCH);
+            if (wire >= pitch) {
+                mesh.problem(
+                        "pitch",
+                        Describe.length(pitch) + " from wire to wire leaves no opening between wires of "
+                                + Describe.length(wire) + ", needs more");
+            }
+            return wire < pitch ? Optional.of(new Texture.Mesh(wire, pitch)) : Optional.empty();
+        });
+    }
+
+    private List<Layer> bindLayers(Node node, Shape shape, Optional<Texture> texture) {
         node.knows("material", "thickness");
+        boolean mesh = node.has("mesh");
+        if (mesh && node.has("thickness")) {
+            node.problem("thickness", "stands beside mesh, whose wire is its thickness");
+        }
+        if (mesh && node.has("layers")) {
+            node.problem("mesh", "stands beside layers; a mesh is of one material");
+        }
         if (!node.has("layers")) {
-            Optional<Material> material = materials.bind(node, "material");
-            double thickness = standard
-                    ? node.quantity(
-                            "thickness", Dimension.LENGTH, THINNEST, THICKEST, StandardQuantities.TARGET_THICKNESS)
-                    : node.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST);
+            Optional<Material> material = bindMaterial(node, texture);
+            double thickness = mesh
+                    ? texture.filter(Texture.Mesh.class::isInstance)
+                            .map(t -> ((Texture.Mesh) t).wire())
+                            .orElse(Double.NaN)
+                    : shape == Shape.STANDARD
+                            ? node.quantity(
+                                    "thickness",
+                                    Dimension.LENGTH,
+                                    THINNEST,
+                                    THICKEST,
+                                    StandardQuantities.TARGET_THICKNESS)
+                            : node.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST);
             return layer(material, thickness);
         }
         for (String key : List.of("material", "thickness")) {
-            if (node.has(key)) {
+            if (node.has(key) && !mesh) {
                 node.problem(key, "stands beside layers, give it in each layer");
             }
         }
@@ -158,35 +234,28 @@ public final class TargetReader {
         List<Layer> layers = new ArrayList<>();
         for (Node item : nodes) {
             if (item.checkMap()) {
-                Optional<Material> material = materials.bind(item, "material");
+                Optional<Material> material = bindMaterial(item, texture);
                 layers.addAll(layer(material, item.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST)));
             }
         }
         return layers.size() == nodes.size() ? layers : List.of();
     }
 
+    /** A magnetic sheet with openings has no solid one that stands for it: its field lines and its skin follow the holes. */
+    private Optional<Material> bindMaterial(Node node, Optional<Texture> texture) {
+        Optional<Material> material = materials.bind(node, "material");
+        boolean open = texture.isPresent() && !(texture.get() instanceof Texture.Solid);
+        if (open && material.isPresent() && !material.get().permeability().equals(Material.AIR.permeability())) {
+            node.problem(
+                    "material",
+                    material.get().name() + " is magnetic: no rule here covers magnetic sheets with holes or magnetic"
+                            + " mesh, needs a metal that is not magnetic");
+            return Optional.empty();
+        }
+        return material;
+    }
+
     private static List<Layer> layer(Optional<Material> material, double thickness) {
         return material.isPresent() && thickness > 0 ? List.of(new Layer(material.get(), thickness)) : List.of();
-    }
-
-    private Target target(String id, String label, Target.Outline outline, List<Layer> layers) {
-        return new Target(id, label.isEmpty() ? describe(layers) + describe(outline) : label, outline, layers);
-    }
-
-    private static String describe(List<Layer> layers) {
-        return layers.stream()
-                .map(l -> l.material().name() + " " + Units.text(l.thickness(), Dimension.LENGTH))
-                .collect(Collectors.joining(" on "));
-    }
-
-    /** Nothing for the standard outline, which needs no saying. */
-    private String describe(Target.Outline outline) {
-        if (outline instanceof Target.Outline.Square s) {
-            return s.side() == standardSide ? "" : ", square " + Units.text(s.side(), Dimension.LENGTH);
-        }
-        if (outline instanceof Target.Outline.Disc d) {
-            return ", disc " + Units.text(d.diameter(), Dimension.LENGTH);
-        }
-        return ", endless plate";
     }
 }

@@ -1,10 +1,14 @@
 package eddyreach.report;
 
+import eddyreach.geometry.Section;
+import eddyreach.model.Body;
 import eddyreach.model.Layer;
+import eddyreach.model.Ring;
 import eddyreach.model.Target;
 import eddyreach.study.CurrentPicture;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
@@ -76,6 +80,31 @@ record CurrentDrawing(CurrentPicture current, Optional<Target> target) implement
         Sheet.image(g, ramp.image(r, z, current.density(), columns, rows), box);
     }
 
+    /** The borders of rings inside the picture. */
+    private void outlines(Graphics2D g, Rectangle2D box, Target t) {
+        double perR = box.getWidth() / current.r()[current.r().length - 1];
+        double perZ = box.getHeight() / current.z()[current.z().length - 1];
+        Path2D path = new Path2D.Double();
+        if (t.body() instanceof Body.Rings rings) {
+            for (Ring ring : rings.rings()) {
+                Section s = ring.section();
+                path.append(
+                        new Rectangle2D.Double(
+                                box.getX() + s.r0() * perR,
+                                box.getY() + s.z0() * perZ,
+                                (s.r1() - s.r0()) * perR,
+                                (s.z1() - s.z0()) * perZ),
+                        false);
+            }
+        }
+        Graphics2D inside = (Graphics2D) g.create();
+        inside.clip(box);
+        inside.setColor(Theme.INK);
+        inside.setStroke(Theme.line(1));
+        inside.draw(path);
+        inside.dispose();
+    }
+
     /** Skin depth, and the borders and names of layers. */
     private void lines(Graphics2D g, Rectangle2D box) {
         double depth = current.z()[current.z().length - 1];
@@ -96,8 +125,10 @@ record CurrentDrawing(CurrentPicture current, Optional<Target> target) implement
                 z += layer.thickness();
             }
         }
-        if (current.skinDepth() < depth) {
-            double y = box.getY() + current.skinDepth() / depth * box.getHeight();
+        target.ifPresent(t -> outlines(g, box, t));
+        double skin = target.map(Target::frontDepth).orElse(0.0) + current.skinDepth();
+        if (skin < depth) {
+            double y = box.getY() + skin / depth * box.getHeight();
             g.setColor(Theme.INK);
             g.setStroke(Theme.dashed(1.2, 7, 4));
             g.draw(new Line2D.Double(box.getX(), y, box.getMaxX(), y));

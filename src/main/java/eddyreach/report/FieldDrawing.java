@@ -1,6 +1,8 @@
 package eddyreach.report;
 
 import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
+import eddyreach.geometry.Section;
 import eddyreach.study.FieldPicture;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
@@ -59,7 +61,9 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         for (Part part : field.parts()) {
             PartDrawing.fill(g, view, part);
         }
+        field.ball().ifPresent(b -> PartDrawing.ball(g, view, b, true));
         fluxLines(g, view);
+        field.ball().ifPresent(b -> PartDrawing.ball(g, view, b, false));
         for (Part part : field.parts()) {
             PartDrawing.outline(g, view, part);
         }
@@ -154,9 +158,18 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
 
     private void names(Graphics2D g, SectionView view) {
         List<Name> names = new ArrayList<>();
+        // a plated part has thin rings on every side, whose names would hide everything
+        boolean plated = field.parts().stream().filter(p -> thin(p, view)).count() > 2;
         for (Part part : field.parts()) {
-            add(names, part.name(), view.rectangle(part.section(), 1));
+            if (!plated || !thin(part, view)) {
+                add(names, part.name(), view.rectangle(part.section(), 1));
+            }
         }
+        field.ball().ifPresent(b -> {
+            double half = b.radius() * view.scale();
+            Rectangle2D round = new Rectangle2D.Double(view.x(0), view.y(b.z()) - half, half, 2 * half);
+            add(names, b.name(), round.createIntersection(view.box()));
+        });
         add(names, "winding", view.rectangle(field.winding(), 1));
         Rectangle2D box = view.box();
         names.add(new Name("active face", box.getMaxX() - 3, view.y(0)));
@@ -176,6 +189,11 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
             g.fill(new Ellipse2D.Double(name.x() - 1.6, name.y() - 1.6, 3.2, 3.2));
             Picture.fitted(g, Theme.text(10.5), name.text(), column, y[i] + 3.7, NAMES_WIDTH - 22, 0);
         }
+    }
+
+    private static boolean thin(Part part, SectionView view) {
+        Section s = part.section();
+        return part.role() == Role.TARGET && Math.min(s.r1() - s.r0(), s.z1() - s.z0()) * view.scale() < 1;
     }
 
     private static void add(List<Name> names, String text, Rectangle2D shape) {

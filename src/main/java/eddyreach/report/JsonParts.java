@@ -4,9 +4,12 @@ import eddyreach.coil.Winding;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Body;
 import eddyreach.model.Layer;
+import eddyreach.model.Ring;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
+import eddyreach.model.Texture;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.study.LossBudget;
 import eddyreach.study.Operating;
@@ -153,16 +156,48 @@ final class JsonParts {
 
     /** A target without what was found for it. */
     JsonNode target(Target target) {
-        List<Object> layers = new ArrayList<>();
-        for (Layer layer : target.layers()) {
-            layers.add(
-                    new JsonNode().with("material", material(layer.material())).with("thickness_m", layer.thickness()));
-        }
         return new JsonNode()
                 .with("id", target.id())
                 .with("name", target.label())
-                .with("outline", outline(target.outline()))
-                .with("layers", layers);
+                .with("body", body(target.body()));
+    }
+
+    private Map<String, Object> body(Body body) {
+        if (body instanceof Body.Ball ball) {
+            return new JsonNode()
+                    .with("kind", "ball")
+                    .with("diameter_m", ball.diameter())
+                    .with("material", material(ball.material()));
+        }
+        List<Object> members = new ArrayList<>();
+        if (body instanceof Body.Rings rings) {
+            for (Ring ring : rings.rings()) {
+                members.add(new JsonNode()
+                        .with("name", ring.name())
+                        .with("material", material(ring.material()))
+                        .with("slit", ring.slit())
+                        .with("inner_radius_m", ring.section().r0())
+                        .with("outer_radius_m", ring.section().r1())
+                        .with("front_m", ring.section().z0())
+                        .with("back_m", ring.section().z1()));
+            }
+            return new JsonNode().with("kind", "rings").with("rings", members);
+        }
+        Body.Sheet sheet = (Body.Sheet) body;
+        for (Layer layer : sheet.layers()) {
+            members.add(
+                    new JsonNode().with("material", material(layer.material())).with("thickness_m", layer.thickness()));
+        }
+        JsonNode node = new JsonNode()
+                .with("kind", "sheet")
+                .with("outline", outline(sheet.outline()))
+                .with("layers", members);
+        if (sheet.texture() instanceof Texture.Perforated p) {
+            node.with("open_area", p.openArea());
+        } else if (sheet.texture() instanceof Texture.Mesh m) {
+            node.with("mesh", new JsonNode().with("wire_m", m.wire()).with("pitch_m", m.pitch()));
+        }
+        return node;
     }
 
     private static Map<String, Object> outline(Target.Outline outline) {
@@ -171,6 +206,12 @@ final class JsonParts {
         }
         if (outline instanceof Target.Outline.Square square) {
             return new JsonNode().with("shape", "square").with("side_m", square.side());
+        }
+        if (outline instanceof Target.Outline.Rectangle r) {
+            return new JsonNode()
+                    .with("shape", "rectangle")
+                    .with("width_m", r.width())
+                    .with("height_m", r.height());
         }
         return new JsonNode().with("shape", "endless");
     }

@@ -3,8 +3,11 @@ package eddyreach.report;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
+import eddyreach.study.FieldPicture;
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.Area;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 
@@ -58,6 +61,21 @@ final class PartDrawing {
             }
         }
         g.draw(path);
+    }
+
+    /** A ball as it lies across the axis, cut off at the box: its ground or its outline. */
+    static void ball(Graphics2D g, SectionView view, FieldPicture.Ball ball, boolean ground) {
+        double r = ball.radius() * view.scale();
+        Area shape = new Area(new Ellipse2D.Double(view.x(0) - r, view.y(ball.z()) - r, 2 * r, 2 * r));
+        shape.intersect(new Area(view.box()));
+        Color c = tint(Role.TARGET);
+        g.setColor(ground ? new Color(c.getRed(), c.getGreen(), c.getBlue(), 62) : c.darker());
+        g.setStroke(Theme.line(1.2));
+        if (ground) {
+            g.fill(shape);
+        } else {
+            g.draw(shape);
+        }
     }
 
     /** The winding: hatched. */

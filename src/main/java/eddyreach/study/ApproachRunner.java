@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.materials.FactorBand;
 import eddyreach.model.ApproachInput;
+import eddyreach.model.Body;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
 import java.util.ArrayList;
@@ -117,6 +118,7 @@ public final class ApproachRunner {
         double shown = Double.isFinite(on) ? on : 0;
         Situation at = Situation.with(o.step().bench(), o.field(), shown);
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
+        LossBudget budget = Budgets.of(at, target.id());
         TargetResult result = new TargetResult(
                 target,
                 o.curve(),
@@ -124,14 +126,15 @@ public final class ApproachRunner {
                 factor,
                 o.distance().onError() / sr,
                 band,
-                Budgets.of(at, target.id()),
+                budget,
                 Reason.of(
                         target,
                         targets.get(0),
                         o.distance(),
                         factor,
                         fine.free().omega(),
-                        wavenumber(shown)),
+                        wavenumber(shown),
+                        budget),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.behind().isEmpty()) {
             return new Found(result, Optional.empty(), Optional.empty());
@@ -140,7 +143,7 @@ public final class ApproachRunner {
                 result,
                 pictured(index) ? Optional.of(Imaging.with(at, target)) : Optional.empty(),
                 pictured(index) || study.kind() == StudyInput.Kind.APPROACH
-                        ? Optional.of(Imaging.currents(at, target))
+                        ? Imaging.currents(at, target)
                         : Optional.empty());
     }
 
@@ -156,7 +159,7 @@ public final class ApproachRunner {
     }
 
     private static double conductivity(Target t) {
-        return t.layers().get(0).material().conductivity20();
+        return t.front().conductivity20();
     }
 
     /** The wavenumber that dominates at the target: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
@@ -168,11 +171,12 @@ public final class ApproachRunner {
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
         List<Warning> list = new ArrayList<>(Warning.ofMaterials(target));
         String id = target.id();
-        if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
+        list.addAll(ShapeLimits.of(target, fine));
+        if (fine.endless(target) && Double.isFinite(target.radius())) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS,
                     id,
-                    target.outline().equivalentRadius(),
+                    target.radius(),
                     "so wide against the core that it is computed as an endless plate"));
         }
         double least = 0;
@@ -217,9 +221,13 @@ public final class ApproachRunner {
         return list;
     }
 
+    private static boolean isSquare(Target t) {
+        return t.body() instanceof Body.Sheet s && s.outline() instanceof Target.Outline.Square;
+    }
+
     private List<Warning> studyWarnings() {
         List<Warning> list = new ArrayList<>();
-        if (targets.stream().anyMatch(t -> t.outline() instanceof Target.Outline.Square)) {
+        if (targets.stream().anyMatch(ApproachRunner::isSquare)) {
             list.add(new Warning(
                     Warning.Kind.SQUARE_AS_DISC,
                     "squares",

@@ -10,10 +10,14 @@ import eddyreach.field.PlateTarget;
 import eddyreach.field.Reflection;
 import eddyreach.field.Resolution;
 import eddyreach.field.Shifted;
+import eddyreach.field.SphereTarget;
 import eddyreach.field.SwitchField;
 import eddyreach.field.TargetField;
 import eddyreach.field.WaveBasis;
+import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
+import eddyreach.geometry.Section;
+import eddyreach.model.Body;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
@@ -77,11 +81,7 @@ final class Bench {
         this.model = model;
         this.resolution = resolution;
         scale = scale(model);
-        double widest = targets.stream()
-                .filter(t -> !endless(t))
-                .mapToDouble(t -> t.outline().equivalentRadius())
-                .max()
-                .orElse(0);
+        double widest = targets.stream().mapToDouble(this::width).max().orElse(0);
         basis = resolution.waves(scale, widest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
@@ -135,23 +135,63 @@ final class Bench {
         return winding.besideField(omega, AMBIENT);
     }
 
+    /** Radius of the disc whose operator needs as many waves as a target's, m; 0 when they serve as they are. */
+    private double width(Target target) {
+        if (target.body() instanceof Body.Ball ball) {
+            // its ridge along k = k' is about sqrt(2k/a) wide, a disc's 1/radius; so taken, 100 mm before a core of 7
+            // mm is right to 1e-8
+            return Math.sqrt(scale * ball.radius());
+        }
+        return endless(target) ? 0 : Math.min(target.radius(), ENDLESS * scale);
+    }
+
     /** The field problem of a target. */
     TargetField target(Target target) {
-        if (target.layers().stream().noneMatch(l -> l.material().hasEffect())) {
+        if (target.withoutEffect()) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
         if (endless(target)) {
             return new PlateTarget(plate(target), basis);
         }
-        return new BodyTarget(target.parts(), basis, band, AMBIENT, resolution, scale);
+        if (target.body() instanceof Body.Ball ball) {
+            return new SphereTarget(target.id(), ball.radius(), ball.material(), basis, AMBIENT);
+        }
+        List<Part> parts = within(target);
+        if (parts.stream().noneMatch(p -> p.material().hasEffect())) {
+            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+        }
+        return new BodyTarget(parts, basis, band, AMBIENT, resolution, scale);
     }
 
-    /** True when a target is endless or so wide that its edge does not matter. */
+    /** True when a sheet is endless or so wide that its edge does not matter. */
     boolean endless(Target target) {
-        return target.outline().equivalentRadius() > ENDLESS * scale;
+        return target.body() instanceof Body.Sheet && target.radius() > ENDLESS * scale;
     }
 
-    private static LayeredPlate plate(Target target) {
+    /** True when a body of rings reaches so far out that it is cut off where it does not matter. */
+    boolean cut(Target target) {
+        return target.body() instanceof Body.Rings && target.radius() > ENDLESS * scale;
+    }
+
+    /** Radius up to which a bounded target is computed, m. */
+    double reach(Target target) {
+        return cut(target) ? ENDLESS * scale : target.radius();
+    }
+
+    private List<Part> within(Target target) {
+        double most = ENDLESS * scale;
+        return target.parts().stream()
+                .filter(p -> p.section().r0() < most)
+                .map(p -> {
+                    Section s = p.section();
+                    Section kept = new Section(s.r0(), Math.min(most, s.r1()), s.z0(), s.z1());
+                    return new Part(p.name(), p.role(), kept, p.material(), p.slit());
+                })
+                .toList();
+    }
+
+    /** The layers of a sheet. */
+    static LayeredPlate plate(Target target) {
         int n = target.layers().size();
         double[] sigma = new double[n];
         double[] muRe = new double[n];

@@ -5,7 +5,7 @@ package eddyreach.study;
  *
  * @param id the target's id
  * @param title readable title
- * @param skinDepth skin depth of the layer nearest to the switch, m; infinite if it does not conduct
+ * @param skinDepth skin depth of the conductor nearest to the switch, m; infinite if nothing conducts
  * @param r radii, m, ascending from 0
  * @param z depth below the target's near face, m, ascending from 0
  * @param density magnitude of the current density, A/m2

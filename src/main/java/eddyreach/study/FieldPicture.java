@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The field on a rectangular grid of the half-plane r at least 0, for one ampere peak in the coil. Grids are indexed
@@ -16,6 +17,7 @@ import java.util.List;
  * @param strength magnitude of the magnetic field strength, A/m
  * @param parts everything drawn, to scale, target included
  * @param winding the coil's section
+ * @param ball a target that is a ball, which no part can be
  */
 public record FieldPicture(
         String id,
@@ -25,4 +27,22 @@ public record FieldPicture(
         double[][] flux,
         double[][] strength,
         List<Part> parts,
-        Section winding) {}
+        Section winding,
+        Optional<Ball> ball) {
+
+    /**
+     * A ball on the axis.
+     *
+     * @param name its name
+     * @param z height of its centre, m
+     * @param radius its radius, m
+     * @param permeability magnitude of its relative permeability
+     */
+    public record Ball(String name, double z, double radius, double permeability) {
+
+        /** True when a point lies inside. */
+        boolean contains(double r, double height) {
+            return Math.hypot(r, height - z) <= radius;
+        }
+    }
+}

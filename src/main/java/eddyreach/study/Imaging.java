@@ -1,14 +1,16 @@
 package eddyreach.study;
 
 import eddyreach.field.MeshField;
+import eddyreach.field.Solved;
 import eddyreach.geometry.Part;
-import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Body;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /** Samples field solutions on the grids that pictures are drawn from. */
@@ -19,6 +21,9 @@ final class Imaging {
     private static final int CURRENT_COLUMNS = 161;
     private static final int CURRENT_ROWS = 61;
 
+    /** Depth of a target that is drawn, in face diameters. */
+    private static final double DEEPEST = 1.2;
+
     private Imaging() {}
 
     /** The field without a target. */
@@ -26,7 +31,7 @@ final class Imaging {
         SwitchModel model = at.bench().model();
         double[] r = radii(model, 0);
         double[] z = heights(model, 1.2 * model.faceDiameter() / 2);
-        return picture(at, "without-target", "without a target", r, z, List.of());
+        return picture(at, "without-target", "without a target", r, z, List.of(), Optional.empty());
     }
 
     /** The field with a bounded target. */
@@ -34,10 +39,17 @@ final class Imaging {
         SwitchModel model = at.bench().model();
         List<Part> parts =
                 target.parts().stream().map(p -> p.shifted(at.distance())).toList();
-        double[] r = radii(model, target.outline().equivalentRadius());
-        double[] z = heights(
-                model, at.distance() + target.thickness() + Math.max(0.3 * model.faceDiameter(), target.thickness()));
-        return picture(at, target.id(), "with " + target.label(), r, z, parts);
+        double[] r = radii(model, target.radius());
+        double face = model.faceDiameter();
+        double[] z = heights(model, at.distance() + Math.min(target.thickness(), DEEPEST * face) + 0.3 * face);
+        Optional<FieldPicture.Ball> ball = target.body() instanceof Body.Ball b
+                ? Optional.of(new FieldPicture.Ball(
+                        target.id(),
+                        at.distance() + b.radius(),
+                        b.radius(),
+                        b.material().permeability().abs()))
+                : Optional.empty();
+        return picture(at, target.id(), "with " + target.label(), r, z, parts, ball);
     }
 
     private static double[] radii(SwitchModel model, double target) {
@@ -58,21 +70,36 @@ final class Imaging {
     }
 
     private static FieldPicture picture(
-            Situation at, String id, String title, double[] r, double[] z, List<Part> target) {
+            Situation at,
+            String id,
+            String title,
+            double[] r,
+            double[] z,
+            List<Part> target,
+            Optional<FieldPicture.Ball> ball) {
         SwitchModel model = at.bench().model();
         double[][] flux = new double[z.length][];
         double[][] strength = new double[z.length][];
         List<Part> parts = new ArrayList<>(model.parts());
         parts.addAll(target);
         int split = (int) DoubleStream.of(z).filter(h -> h < at.distance()).count();
-        fill(at.before().field().sample(r, Arrays.copyOf(z, split)), r, z, 0, split, parts, flux, strength);
+        fill(at.before().field().sample(r, Arrays.copyOf(z, split)), r, z, 0, split, parts, ball, flux, strength);
         if (split < z.length) {
             double[] behind =
                     DoubleStream.of(z).skip(split).map(h -> h - at.distance()).toArray();
-            fill(at.behind().orElseThrow().field().sample(r, behind), r, z, split, z.length, parts, flux, strength);
+            fill(
+                    at.behind().orElseThrow().field().sample(r, behind),
+                    r,
+                    z,
+                    split,
+                    z.length,
+                    parts,
+                    ball,
+                    flux,
+                    strength);
         }
         return new FieldPicture(
-                id, title, r, z, flux, strength, parts, model.winding().section());
+                id, title, r, z, flux, strength, parts, model.winding().section(), ball);
     }
 
     private static void fill(
@@ -82,6 +109,7 @@ final class Imaging {
             int from,
             int to,
             List<Part> parts,
+            Optional<FieldPicture.Ball> ball,
             double[][] flux,
             double[][] strength) {
         int at = 0;
@@ -94,12 +122,15 @@ final class Imaging {
                         + s.brIm()[at] * s.brIm()[at]
                         + s.bzRe()[at] * s.bzRe()[at]
                         + s.bzIm()[at] * s.bzIm()[at]);
-                strength[j][i] = b / (Material.MU0 * permeability(parts, r[i], z[j]));
+                strength[j][i] = b / (Material.MU0 * permeability(parts, ball, r[i], z[j]));
             }
         }
     }
 
-    private static double permeability(List<Part> parts, double r, double z) {
+    private static double permeability(List<Part> parts, Optional<FieldPicture.Ball> ball, double r, double z) {
+        if (ball.isPresent() && ball.get().contains(r, z)) {
+            return ball.get().permeability();
+        }
         for (Part p : parts) {
             if (p.section().contains(r, z)) {
                 return p.material().permeability().abs();
@@ -108,20 +139,26 @@ final class Imaging {
         return 1;
     }
 
-    /** The eddy currents in a bounded target. */
-    static CurrentPicture currents(Situation at, Target target) {
+    /** The eddy currents in a bounded target; none of a ball, whose skin would hide in the steps of a grid. */
+    static Optional<CurrentPicture> currents(Situation at, Target target) {
+        return at.behind()
+                .map(Solved::field)
+                .filter(MeshField.class::isInstance)
+                .map(field -> currents(at, (MeshField) field, target));
+    }
+
+    private static CurrentPicture currents(Situation at, MeshField field, Target target) {
         double omega = at.omega();
-        double[] r = steps(0, target.outline().equivalentRadius(), CURRENT_COLUMNS);
-        Material first = target.layers().get(0).material();
-        double skin = first.skinDepth(omega, Bench.AMBIENT);
-        double[] z = steps(0, Math.min(target.thickness(), shown(skin)), CURRENT_ROWS);
-        MeshField.Samples s = at.behind().orElseThrow().field().sample(r, z);
+        double[] r = steps(0, at.bench().reach(target), CURRENT_COLUMNS);
+        double skin = target.front().skinDepth(omega, Bench.AMBIENT);
+        double[] z = steps(0, Math.min(target.thickness(), target.frontDepth() + shown(skin)), CURRENT_ROWS);
+        double[] drive = field.drive(r, z);
+        List<Part> parts = target.parts();
         double[][] density = new double[z.length][r.length];
         for (int j = 0; j < z.length; j++) {
-            double sigma = conductivity(target.parts(), z[j]);
             for (int i = 0; i < r.length; i++) {
-                int k = j * r.length + i;
-                density[j][i] = omega * sigma * Math.hypot(s.aRe()[k], s.aIm()[k]);
+                double sigma = conductivity(parts, r[i], z[j]);
+                density[j][i] = omega * sigma * drive[j * r.length + i];
             }
         }
         return new CurrentPicture(target.id(), target.label(), skin, r, z, density);
@@ -132,10 +169,9 @@ final class Imaging {
         return 6 * skin;
     }
 
-    private static double conductivity(List<Part> layers, double depth) {
-        for (Part p : layers) {
-            Section s = p.section();
-            if (depth <= s.z1()) {
+    private static double conductivity(List<Part> parts, double r, double z) {
+        for (Part p : parts) {
+            if (p.section().contains(r, z)) {
                 return p.material().conductivity(Bench.AMBIENT);
             }
         }

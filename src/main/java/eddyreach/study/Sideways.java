@@ -24,9 +24,19 @@ final class Sideways {
      * both less than a shift by this amount makes.
      */
     static double outlineShift(Target target) {
-        return target.outline() instanceof Target.Outline.Square square
-                ? square.side() * (1 / Math.sqrt(Math.PI) - 0.5)
-                : 0;
+        return target.sheet()
+                .map(sheet -> {
+                    if (sheet.outline() instanceof Target.Outline.Square square) {
+                        return target.radius() - square.side() / 2;
+                    }
+                    if (sheet.outline() instanceof Target.Outline.Rectangle r) {
+                        return Math.max(
+                                Math.max(r.width(), r.height()) / 2 - target.radius(),
+                                target.radius() - Math.min(r.width(), r.height()) / 2);
+                    }
+                    return 0.0;
+                })
+                .orElse(0.0);
     }
 
     /** The limits of validity that a target touches. */
@@ -46,10 +56,7 @@ final class Sideways {
         }
         if (bench.endless(target)) {
             list.add(new Warning(
-                    Warning.Kind.WIDE_AS_ENDLESS,
-                    target.id(),
-                    target.outline().equivalentRadius(),
-                    "endless: an offset changes nothing"));
+                    Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));
         }
         if (error > accuracy) {
             list.add(Warning.errorAbove(target.id(), error, accuracy));

@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.field.BodyTarget;
 import eddyreach.field.GapState;
 import eddyreach.field.Solved;
+import eddyreach.field.SphereTarget;
 import eddyreach.field.TargetField;
 import java.util.Optional;
 
@@ -27,8 +28,12 @@ record Situation(Bench bench, double distance, Bench.State state, Solved before,
     static Situation with(Bench bench, TargetField target, double distance) {
         Bench.State state = bench.state(target, distance);
         GapState gap = bench.gap(target, state.omega(), distance);
-        Optional<Solved> behind =
-                target instanceof BodyTarget body ? Optional.of(body.solve(state.omega(), gap)) : Optional.empty();
+        Optional<Solved> behind = Optional.empty();
+        if (target instanceof BodyTarget body) {
+            behind = Optional.of(body.solve(state.omega(), gap));
+        } else if (target instanceof SphereTarget ball) {
+            behind = Optional.of(ball.solve(state.omega(), gap));
+        }
         return new Situation(bench, distance, state, bench.field().solve(state.omega(), gap), behind);
     }
 

@@ -1,9 +1,9 @@
 package eddyreach.study;
 
 import eddyreach.materials.Material;
-import eddyreach.model.Layer;
 import eddyreach.model.Target;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 
@@ -17,11 +17,10 @@ import java.util.Locale;
  */
 public record Warning(Kind kind, String subject, double value, String text) {
 
-    /** Assumed permeabilities of a target's layers. */
+    /** Assumed permeabilities of a target's materials. */
     static List<Warning> ofMaterials(Target target) {
         List<Warning> list = new ArrayList<>();
-        for (Layer l : target.layers()) {
-            Material m = l.material();
+        for (Material m : new LinkedHashSet<>(target.body().materials())) {
             if (m.muReal() > 1 && m.conductivity20() > 0) {
                 list.add(new Warning(
                         Kind.PERMEABILITY_ASSUMED,
@@ -56,6 +55,14 @@ public record Warning(Kind kind, String subject, double value, String text) {
         PERMEABILITY_ASSUMED,
         SHIELDING,
         SQUARE_AS_DISC,
+        RECTANGLE_AS_DISC,
+        RECTANGLE_LONG,
+        OPEN_AREA_AS_SHEET,
+        OPEN_AREA_THICK,
+        MESH_AS_SHEET,
+        MESH_COARSE,
+        SLIT_AS_NARROW,
+        WIDE_RINGS_CUT,
         WIDE_AS_ENDLESS,
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND

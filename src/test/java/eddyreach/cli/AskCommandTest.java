@@ -62,6 +62,72 @@ class AskCommandTest {
     }
 
     @Test
+    void roundParts() {
+        Session washer = ask(
+                "--switch",
+                "p14-reference",
+                "--material",
+                "fe360",
+                "--washer",
+                "20mm/10mm",
+                "--thickness",
+                "2mm",
+                "--slit",
+                "--coating",
+                "zinc 8um");
+        assertThat(washer.err()).isEmpty();
+        assertThat(washer.out())
+                .startsWith("mild steel Fe 360 washer 20 mm / 10 mm by 2 mm, slit, zinc 8 um all over\n");
+        Session wrong = ask(
+                "--switch",
+                "p14-reference",
+                "--material",
+                "brass",
+                "--tube",
+                "10mm/12mm",
+                "--length",
+                "5",
+                "--coating",
+                "zink");
+        assertThat(wrong).isEqualTo(new Session(2, "", """
+                        --length: 5: no unit, needs a length such as 0.6 mm
+                        --tube, inner: 12 mm must be smaller than outer, 10 mm: nothing is left between them
+                        --coating, material: unknown material "zink", did you mean "zinc"?
+                        --coating, thickness: missing, needs a length such as 0.6 mm
+                        4 errors; nothing was run.
+                        """));
+        assertThat(ask(
+                        "--switch",
+                        "p14-reference",
+                        "--material",
+                        "brass",
+                        "--cylinder",
+                        "8mm",
+                        "--slit",
+                        "--shank",
+                        "1mm"))
+                .isEqualTo(usage("Only one shape can be given, not --cylinder and --head"));
+        assertThat(ask(
+                        "--switch",
+                        "p14-reference",
+                        "--material",
+                        "brass",
+                        "--cylinder",
+                        "8mm",
+                        "--length",
+                        "1mm",
+                        "--slit"))
+                .isEqualTo(wrong("--slit: a slit stops the current round a hole, but this shape is solid; needs shape:"
+                        + " washer or tube"));
+        assertThat(ask("--switch", "p14-reference", "--material", "brass", "--shank", "8mm/9mm"))
+                .isEqualTo(new Session(2, "", """
+                        --head, head diameter: missing, needs a length such as 0.6 mm
+                        --head, head height: missing, needs a length such as 0.6 mm
+                        2 errors; nothing was run.
+                        """));
+    }
+
+    @Test
     void withoutASizeItIsTheStandardTarget() {
         Session s = ask("--switch", "p14-reference", "--material", "fe360");
         assertThat(s.out()).startsWith("mild steel Fe 360 1 mm\n").contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
@@ -82,7 +148,7 @@ class AskCommandTest {
         assertThat(ask("--switch", "p14-reference"))
                 .isEqualTo(usage("What is the part made of? Give --material, or --layer once for each layer"));
         assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--plate", "--diameter", "8mm"))
-                .isEqualTo(usage("Only one of --diameter, --square and --plate can be given"));
+                .isEqualTo(usage("Only one shape can be given, not --diameter and --plate"));
         assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--layer", "zinc 1 mm"))
                 .isEqualTo(usage("--layer stands in place of --material and --thickness"));
         assertThat(ask("--switch", "p14-reference", "--material", "zinc", "--diameter", "8mm"))

@@ -121,6 +121,15 @@ class HostileStudiesTest {
                 "shape: plate, material: ferrite-mnzn-high, thickness: 5 mm",
                 "shape: disc, diameter: 20 mm, material: ferrite-mnzn-high, thickness: 5 mm",
                 "shape: disc, diameter: 20 mm, material: brine, thickness: 1 m",
+                "shape: sphere, diameter: 0.1 mm, material: copper",
+                "shape: sphere, diameter: 200 mm, material: fe360",
+                "shape: sphere, diameter: 50 mm, material: ferrite-mnzn-high",
+                "shape: washer, outer: 1 m, inner: 0.01 mm, thickness: 1 m, material: copper",
+                "shape: washer, outer: 10 mm, inner: 4 mm, thickness: 1 nm, material: copper, slit: yes",
+                "shape: washer, outer: 10 mm, inner: 4 mm, thickness: 2 mm, material: ferrite-mnzn-high, slit: yes",
+                "shape: tube, outer: 8 mm, wall: 1 nm, length: 1 m, material: silver",
+                "shape: tube, outer: 200 mm, wall: 1 mm, length: 1 m, material: silver, slit: yes",
+                "shape: cylinder, diameter: 5 mm, length: 5 mm, material: fe360, coating: {material: gold, thickness: 1 nm}",
                 "shape: disc, diameter: 18 mm, LAYERS",
                 "shape: plate, LAYERS"
             })

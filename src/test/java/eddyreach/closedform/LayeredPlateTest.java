@@ -154,4 +154,26 @@ class LayeredPlateTest {
         assertThatThrownBy(() -> new LayeredPlate(new double[1], new double[2], new double[2], new double[2]))
                 .hasMessageContaining("must be as many");
     }
+
+    /** Two halves of one metal, thin against its skin: A falls by exp(-k z) only, so the front takes 1/(1 + exp(-kt)). */
+    @Test
+    void lossSharesOfThinHalves() {
+        double k = 200;
+        double t = 1e-3;
+        LayeredPlate plate =
+                new LayeredPlate(new double[] {10, 10}, new double[] {1, 1}, new double[] {0, 0}, new double[] {t, t});
+        double[] share = plate.lossShares(2 * Math.PI * 1e4, k);
+        assertThat(share[0]).isCloseTo(1 / (1 + Math.exp(-2 * k * t)), within(1e-6));
+        assertThat(share[0] + share[1]).isCloseTo(1, within(1e-12));
+    }
+
+    /** A front of many skin depths takes it all; a front without loss nothing. */
+    @Test
+    void lossSharesBehindAMirrorAndBehindPaint() {
+        LayeredPlate copper = new LayeredPlate(
+                new double[] {0, 58e6, 6e6}, new double[] {1, 1, 150}, new double[] {0, 0, 0}, new double[] {
+                    1e-3, 1e-2, 1e-3
+                });
+        assertThat(copper.lossShares(2 * Math.PI * 3e5, 200)).containsExactly(new double[] {0, 1, 0}, within(1e-9));
+    }
 }

@@ -133,6 +133,46 @@ class SchemaTest {
                 .isNotEmpty();
     }
 
+    /** Targets that both accept, and targets that both refuse. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "true | shape: washer, outer: 20 mm, inner: 10 mm, thickness: 2 mm, material: fe360, slit: yes",
+                "false | shape: washer, outer: 20 mm, thickness: 2 mm, material: fe360",
+                "true | shape: tube, outer: 20 mm, wall: 1 mm, length: 30 mm, material: brass",
+                "false | shape: tube, outer: 20 mm, wall: 1 mm, inner: 18 mm, length: 30 mm, material: brass",
+                "false | shape: tube, outer: 20 mm, length: 30 mm, material: brass",
+                "true | shape: cylinder, diameter: 8 mm, length: 3 mm, material: zinc",
+                "false | shape: cylinder, diameter: 8 mm, length: 3 mm, material: zinc, slit: yes",
+                "true | shape: sphere, diameter: 8 mm, material: zinc",
+                "false | shape: sphere, diameter: 8 mm, material: zinc, thickness: 1 mm",
+                "true | shape: screw, head diameter: 13 mm, head height: 5 mm, shank diameter: 8 mm, shank length: 9 mm, material: zinc, point first: yes",
+                "false | shape: screw, head diameter: 13 mm, shank diameter: 8 mm, shank length: 9 mm, material: zinc",
+                "true | shape: rings, rings: [{material: zinc, outer: 8 mm, from: 0 mm, to: 3 mm}]",
+                "false | shape: rings, rings: [{material: zinc, outer: 8 mm, from: 0 mm}]",
+                "false | shape: rings, material: zinc, rings: [{material: zinc, outer: 8 mm, from: 0 mm, to: 3 mm}]",
+                "true | shape: rectangle, width: 8 mm, height: 9 mm, thickness: 1 mm, material: zinc",
+                "false | shape: rectangle, width: 8 mm, thickness: 1 mm, material: zinc",
+                "true | material: zinc, open area: 30 %",
+                "true | material: zinc, mesh: {wire: 0.1 mm, pitch: 1 mm}",
+                "false | material: zinc, mesh: {wire: 0.1 mm, pitch: 1 mm}, thickness: 1 mm",
+                "false | material: zinc, mesh: {wire: 0.1 mm, pitch: 1 mm}, open area: 30 %",
+                "true | shape: disc, diameter: 8 mm, thickness: 1 mm, material: fe360, coating: {material: zinc, thickness: 5 um}",
+                "false | material: fe360, coating: {material: zinc, thickness: 5 um}"
+            })
+    void schemaAndReaderAgreeOnTargets(boolean good, String target) {
+        String study = STUDY.replaceFirst("(?s)materials: \\[.*?distances", "targets: [{name: a, TARGET}]\ndistances")
+                .replace("kind: materials", "kind: approach")
+                .replace("TARGET", target);
+        assertThat(errors("study", study).isEmpty()).isEqualTo(good);
+        if (good) {
+            assertThat(study(study).targets()).hasSize(1);
+        } else {
+            assertThatThrownBy(() -> study(study)).isInstanceOf(InputException.class);
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {"kind: materials", "switch: p14-reference", "materials: [fe360, copper]", "diameter: 20 mm"})

@@ -47,7 +47,7 @@ class StudyReaderTest {
         assertThat(input.kind()).isEqualTo(StudyInput.Kind.APPROACH);
         assertThat(input.switchModel().id()).isEqualTo("p14-reference");
         assertThat(input.targets()).hasSize(1);
-        assertThat(input.targets().get(0).outline()).isEqualTo(new Target.Outline.Square(18e-3));
+        assertThat(input.targets().get(0).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Square(18e-3));
         assertThat(input.firstDistance()).isEqualTo(0.5e-3);
         assertThat(input.lastDistance()).isEqualTo(10e-3);
         assertThat(input.points()).isEqualTo(40);
@@ -74,7 +74,7 @@ class StudyReaderTest {
                 field pictures: false
                 """);
         assertThat(input.targets()).extracting(Target::id).containsExactly("fe360", "copper", "foil");
-        assertThat(input.targets().get(1).outline()).isEqualTo(new Target.Outline.Disc(20e-3));
+        assertThat(input.targets().get(1).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Disc(20e-3));
         assertThat(input.targets().get(1).thickness()).isEqualTo(2e-3);
         assertThat(input.accuracy()).isEqualTo(20e-6);
         assertThat(input.fieldPictures()).isFalse();

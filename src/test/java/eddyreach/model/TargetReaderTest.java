@@ -53,22 +53,22 @@ class TargetReaderTest {
                   thickness: 1 mm
                 """);
         assertThat(targets).extracting(Target::id).containsExactly("standard", "thin", "slug", "plated", "wall");
-        assertThat(targets.get(0).outline()).isEqualTo(new Target.Outline.Square(18e-3));
+        assertThat(targets.get(0).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Square(18e-3));
         assertThat(targets.get(0).thickness()).isEqualTo(1e-3);
         assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360 1 mm");
         assertThat(targets.get(1).thickness()).isEqualTo(10e-6);
-        assertThat(targets.get(2).outline()).isEqualTo(new Target.Outline.Disc(4e-3));
+        assertThat(targets.get(2).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Disc(4e-3));
         assertThat(targets.get(2).label()).isEqualTo("a slug");
         assertThat(targets.get(3).layers()).extracting(l -> l.material().id()).containsExactly("zinc", "fe360");
         assertThat(targets.get(3).thickness()).isCloseTo(3.008e-3, within(1e-15));
-        assertThat(targets.get(4).outline()).isEqualTo(new Target.Outline.Endless());
+        assertThat(targets.get(4).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Endless());
     }
 
     @Test
     void theStandardTargetFollowsTheSwitch() {
         SwitchModel m = SwitchReader.read(new SourceFile.OnDisk(ModelFiles.REFERENCE), MATERIALS);
         Target t = TargetReader.standard(MATERIALS.get(Materials.STANDARD_STEEL), m);
-        assertThat(t.outline()).isEqualTo(new Target.Outline.Square(18e-3));
+        assertThat(t.sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Square(18e-3));
         assertThat(t.thickness()).isEqualTo(1e-3);
     }
 
@@ -105,7 +105,8 @@ class TargetReaderTest {
                         t.yaml:11:13 targets[3].material: stands beside layers, give it in each layer
                         t.yaml:12:12 targets[3].layers[1].thickness: missing, needs a length such as 0.6 mm
                         t.yaml:13:9 targets[3].side: belongs to shape: square only
-                        t.yaml:16:10 targets[4].shape: got "blob", needs disc, plate, square or standard
+                        t.yaml:16:10 targets[4].shape: got "blob", needs cylinder, disc, plate, rectangle, rings, screw,\
+                         sphere, square, standard, tube or washer
                         t.yaml:18:3 targets[5]: got "five", needs a group of keys
                         t.yaml:20:10 targets[7].name: "x" names another target already""");
     }

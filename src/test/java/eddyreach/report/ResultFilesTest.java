@@ -202,8 +202,7 @@ class ResultFilesTest {
         TargetResult t = RESULT.targets().get(0);
         String id = "a, \"b\"\nc";
         TargetResult odd = new TargetResult(
-                new eddyreach.model.Target(
-                        id, "odd", t.target().outline(), t.target().layers()),
+                new eddyreach.model.Target(id, "odd", t.target().body()),
                 t.curve(),
                 t.distance(),
                 t.factor(),

@@ -284,7 +284,12 @@ final class SampleResult {
             parts.add(new Part(id, Role.TARGET, new Section(0, 10.2e-3, 5e-3, 6e-3), STEEL));
         }
         return new FieldPicture(
-                id, title, r, z, flux, strength, parts, model.winding().section());
+                id, title, r, z, flux, strength, parts, model.winding().section(), ball(id));
+    }
+
+    /** One picture has a ball, which is drawn apart from the parts. */
+    private static Optional<FieldPicture.Ball> ball(String id) {
+        return id.equals("foil") ? Optional.of(new FieldPicture.Ball("ball", 9e-3, 3e-3, 1)) : Optional.empty();
     }
 
     private static double flux(double r, double z, double image) {

@@ -55,11 +55,7 @@ class TextReportTest {
         TargetResult t = RESULT.targets().get(0);
         String word = "x".repeat(200);
         TargetResult wide = new TargetResult(
-                new eddyreach.model.Target(
-                        word,
-                        word + " " + word,
-                        t.target().outline(),
-                        t.target().layers()),
+                new eddyreach.model.Target(word, word + " " + word, t.target().body()),
                 t.curve(),
                 switches(99.99e-3, 105.2e-3, 12.34e-3),
                 12.345,

@@ -181,7 +181,7 @@ final class ErrorBarSuite {
                 number,
                 model.faceDiameter() * 1e3,
                 model.frequency() * 1e-3,
-                target.outline(),
+                target.sheet().orElseThrow().outline(),
                 target.layers().get(0).material().muReal(),
                 target.layers().get(0).material().conductivity20() * 1e-6,
                 target.thickness() / target.layers().get(0).material().skinDepth(2 * Math.PI * model.frequency(), 23));

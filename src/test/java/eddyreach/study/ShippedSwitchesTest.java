@@ -123,7 +123,11 @@ class ShippedSwitchesTest {
         Material m = layer.material();
         Material low = new Material(
                 m.id(), m.name(), m.conductivity20(), m.temperatureCoefficient(), NICKEL_LOW, m.muImag(), m.source());
-        return new Target("nickel-low", "nickel, low", nickel.outline(), List.of(new Layer(low, layer.thickness())));
+        return new Target(
+                "nickel-low",
+                "nickel, low",
+                nickel.sheet().orElseThrow().outline(),
+                List.of(new Layer(low, layer.thickness())));
     }
 
     private ApproachInput study(String id) throws IOException {

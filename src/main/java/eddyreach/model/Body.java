@@ -1,0 +1,148 @@
+package eddyreach.model;
+
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
+import eddyreach.geometry.Section;
+import eddyreach.materials.Material;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** What a target is, apart from its name: on the axis, its nearest point in the plane z = 0. */
+public sealed interface Body {
+
+    /** Its materials from the front to the back, as often as they occur. */
+    List<Material> materials();
+
+    /** Extent along the axis, m. */
+    double thickness();
+
+    /** Radius of the body, or of the disc that stands for its outline, m; infinite for an endless plate. */
+    double radius();
+
+    /**
+     * Its rings.
+     *
+     * @param id name of the target, from which the parts get theirs
+     * @return empty for a ball, which is no ring, and for an endless sheet
+     */
+    List<Part> parts(String id);
+
+    /**
+     * A flat stack of layers.
+     *
+     * @param outline how far it extends across the axis
+     * @param layers its layers, the one nearest to the switch first; of a perforated sheet or a mesh with the conductivity of the
+     *     solid sheet that stands for it
+     * @param texture what the sheet is in truth
+     */
+    record Sheet(Target.Outline outline, List<Layer> layers, Texture texture) implements Body {
+
+        public Sheet {
+            layers = List.copyOf(layers);
+        }
+
+        @Override
+        public List<Material> materials() {
+            return layers.stream().map(Layer::material).toList();
+        }
+
+        @Override
+        public double thickness() {
+            return layers.stream().mapToDouble(Layer::thickness).sum();
+        }
+
+        @Override
+        public double radius() {
+            return outline.equivalentRadius();
+        }
+
+        @Override
+        public List<Part> parts(String id) {
+            if (Double.isInfinite(radius())) {
+                return List.of();
+            }
+            List<Part> parts = new ArrayList<>();
+            double z = 0;
+            for (int i = 0; i < layers.size(); i++) {
+                Layer layer = layers.get(i);
+                String name = layers.size() == 1 ? id : id + " layer " + (i + 1);
+                Section section = new Section(0, radius(), z, z + layer.thickness());
+                parts.add(new Part(name, Role.TARGET, section, layer.material()));
+                z += layer.thickness();
+            }
+            return parts;
+        }
+    }
+
+    /**
+     * Rings about the axis, such as a washer, a tube or a screw.
+     *
+     * @param rings its rings without overlap, at least one, the least z being 0
+     */
+    record Rings(List<Ring> rings) implements Body {
+
+        /** Sorts the rings from the front to the back. */
+        public Rings {
+            rings = rings.stream()
+                    .sorted(Comparator.comparingDouble(r -> r.section().z0()))
+                    .toList();
+        }
+
+        @Override
+        public List<Material> materials() {
+            return rings.stream().map(Ring::material).toList();
+        }
+
+        @Override
+        public double thickness() {
+            return rings.stream().mapToDouble(r -> r.section().z1()).max().orElse(0);
+        }
+
+        @Override
+        public double radius() {
+            return rings.stream().mapToDouble(r -> r.section().r1()).max().orElse(0);
+        }
+
+        @Override
+        public List<Part> parts(String id) {
+            return rings.stream()
+                    .map(r -> new Part(
+                            rings.size() == 1 ? id : id + " " + r.name(),
+                            Role.TARGET,
+                            r.section(),
+                            r.material(),
+                            r.slit()))
+                    .toList();
+        }
+    }
+
+    /**
+     * A solid ball.
+     *
+     * @param diameter its diameter, m
+     * @param material what it is made of
+     */
+    record Ball(double diameter, Material material) implements Body {
+
+        @Override
+        public List<Material> materials() {
+            return List.of(material);
+        }
+
+        @Override
+        public double thickness() {
+            return diameter;
+        }
+
+        @Override
+        public double radius() {
+            return diameter / 2;
+        }
+
+        @Override
+        public List<Part> parts(String id) {
+            return List.of();
+        }
+    }
+}

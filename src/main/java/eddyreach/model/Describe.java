@@ -1,0 +1,50 @@
+package eddyreach.model;
+
+import eddyreach.units.Dimension;
+import eddyreach.units.Units;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Readable names of targets that were given none. */
+final class Describe {
+
+    private Describe() {}
+
+    static String length(double metres) {
+        return Units.text(metres, Dimension.LENGTH);
+    }
+
+    static String layers(List<Layer> layers) {
+        return layers.stream()
+                .map(l -> l.material().name() + " " + length(l.thickness()))
+                .collect(Collectors.joining(" on "));
+    }
+
+    /** A sheet; the standard outline needs no saying. */
+    static String sheet(Body.Sheet sheet, double standardSide) {
+        return layers(sheet.layers()) + outline(sheet.outline(), standardSide);
+    }
+
+    /** Rings of no named shape. */
+    static String rings(Body.Rings body) {
+        List<Ring> rings = body.rings();
+        String materials =
+                rings.stream().map(r -> r.material().name()).distinct().collect(Collectors.joining(" and "));
+        boolean slit = rings.stream().anyMatch(Ring::slit);
+        return materials + ", " + (slit ? "slit, " : "") + length(2 * body.radius()) + " wide and "
+                + length(body.thickness()) + " deep";
+    }
+
+    private static String outline(Target.Outline outline, double standardSide) {
+        if (outline instanceof Target.Outline.Square s) {
+            return s.side() == standardSide ? "" : ", square " + length(s.side());
+        }
+        if (outline instanceof Target.Outline.Rectangle r) {
+            return ", rectangle " + length(r.width()) + " by " + length(r.height());
+        }
+        if (outline instanceof Target.Outline.Disc d) {
+            return ", disc " + length(d.diameter());
+        }
+        return ", endless plate";
+    }
+}
