@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.materials.Material;
 import eddyreach.model.Layer;
+import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.Locale;
 
@@ -53,6 +54,12 @@ final class Reason {
                     + ".";
         }
         return start + single(target.layers().get(0), omega, wavenumber);
+    }
+
+    /** The wavenumber that dominates at a target, 1/m: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
+    static double wavenumber(SwitchModel model, double distance) {
+        var s = model.winding().section();
+        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
     }
 
     private static Material front(Target t) {

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param budget losses at the switch-on distance, or at the smallest distance if it never switches on
  * @param reason why, in one sentence made from the computed numbers
  * @param warnings limits of validity that are touched
+ * @param assessment what can be relied on and what to do about it; empty while it is not made
  */
 public record TargetResult(
         Target target,
@@ -27,9 +28,30 @@ public record TargetResult(
         Optional<FactorBand> band,
         LossBudget budget,
         String reason,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        Optional<Assessment> assessment) {
 
     public TargetResult {
         warnings = List.copyOf(warnings);
+    }
+
+    /** Not assessed yet. */
+    public TargetResult(
+            Target target,
+            Curve curve,
+            SwitchDistance distance,
+            double factor,
+            double factorError,
+            Optional<FactorBand> band,
+            LossBudget budget,
+            String reason,
+            List<Warning> warnings) {
+        this(target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.empty());
+    }
+
+    /** The same with an assessment. */
+    TargetResult with(Assessment made) {
+        return new TargetResult(
+                target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.of(made));
     }
 }
