@@ -63,6 +63,16 @@ final class Labels {
         return fixed(metres * MM, 2);
     }
 
+    /** Hundredths of a millimetre; the error is rounded up, so that it never promises too much. */
+    static String uncertain(double metres, double error) {
+        if (!Double.isFinite(metres)) {
+            return "-";
+        }
+        String value = millimetres(metres);
+        double hundredths = Math.ceil(error * MM * 100 - 1e-9);
+        return Double.isFinite(error) ? value + " ± " + fixed(hundredths / 100, 2) : value;
+    }
+
     static String frequency(double hertz) {
         return hertz >= 1e6 ? significant(hertz * 1e-6, 4) + " MHz" : significant(hertz * KHZ, 4) + " kHz";
     }

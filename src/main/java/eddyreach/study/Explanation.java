@@ -45,13 +45,21 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         DRAWING,
         /** Thinner than its skin: its resistance decides. */
         SHEET,
-        /** Thicker than its skin and not magnetic: near a mirror. */
+        /** Thick against its skin, which is thin against the field: near a mirror. */
         MIRROR,
+        /** Not magnetic and as thick as its skin or so, which is wide enough to lose a fair part. */
+        LOSSY,
         /** Magnetic and conducting: a thin skin of high loss. */
         MAGNETIC
     }
 
-    static Regime regime(Layer front, double omega) {
+    /**
+     * The regime of a layer.
+     *
+     * @param omega angular frequency, rad/s
+     * @param wavenumber wavenumber that dominates at the target, 1/m
+     */
+    static Regime regime(Layer front, double omega, double wavenumber) {
         Material m = front.material();
         if (!m.hasEffect()) {
             return Regime.TRANSPARENT;
@@ -62,7 +70,11 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         if (m.muReal() > 1) {
             return Regime.MAGNETIC;
         }
-        return front.thickness() < THIN * m.skinDepth(omega, Bench.AMBIENT) ? Regime.SHEET : Regime.MIRROR;
+        double delta = m.skinDepth(omega, Bench.AMBIENT);
+        if (front.thickness() < THIN * delta) {
+            return Regime.SHEET;
+        }
+        return Reason.thickShare(wavenumber * delta) < Reason.LITTLE ? Regime.MIRROR : Regime.LOSSY;
     }
 
     /**
@@ -78,13 +90,15 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         List<Sensitivity> sensitivities = sensitivities(study, trials, target, result);
         List<String> sentences = new ArrayList<>();
         Optional<Layer> front = front(target);
+        double shown = result.budget().distance();
+        double wavenumber = Reason.wavenumber(study.switchModel(), shown);
         front.ifPresent(f -> {
             skin(target, f, omega).ifPresent(sentences::add);
-            sentences.add(sentence(regime(f, omega)));
+            sentences.add(sentence(regime(f, omega, wavenumber)));
         });
         sentences.add(losses(result.budget()));
         steadiness(result.factor(), sensitivities).ifPresent(sentences::add);
-        front.flatMap(f -> remedy(regime(f, omega), f, result.factor(), sensitivities))
+        front.flatMap(f -> remedy(regime(f, omega, wavenumber), result.factor(), sensitivities))
                 .ifPresent(sentences::add);
         return new Explanation(sentences, sensitivities);
     }
@@ -128,6 +142,8 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
             case MIRROR ->
                 "So it is skin-limited and acts almost as a mirror: strong currents in a thin skin throw the field back with little"
                         + " loss, and this kind of switch weighs loss.";
+            case LOSSY ->
+                "Its skin is not thin against the field: the currents are weaker than in a good conductor and lose more.";
             case MAGNETIC ->
                 "It is magnetic: the field is drawn into a thin skin of high resistance, where even moderate currents lose much.";
         };
@@ -189,7 +205,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         String second = Double.isNaN(size)
                 ? ""
                 : size < FLAT
-                        ? ", a tenth of size neither"
+                        ? ", nor does a tenth of size"
                         : String.format(Locale.ROOT, ", a tenth of size by up to %.2f", size);
         return Optional.of(
                 first + (thickness >= FLAT && !Double.isNaN(size) && size < FLAT ? ", a tenth of size hardly" : second)
@@ -205,25 +221,27 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
                 .orElse(Double.NaN);
     }
 
-    private static Optional<String> remedy(Regime regime, Layer front, double factor, List<Sensitivity> list) {
+    /** What to do, from the computed variants. */
+    private static Optional<String> remedy(Regime regime, double factor, List<Sensitivity> list) {
+        if (regime == Regime.TRANSPARENT || regime == Regime.DRAWING) {
+            return Optional.of("Only metal helps: a steel flag on the part.");
+        }
         double thinner = factor(list, "thickness halved") - factor;
         double thicker = factor(list, "thickness doubled") - factor;
-        if (regime == Regime.SHEET && thinner > FLAT) {
-            return Optional.of(
-                    "Thinner would be seen from farther; see what thickness tolerance does before relying on it.");
+        if (thinner > FLAT && thinner >= thicker) {
+            return Optional.of("Thinner would be seen from farther.");
         }
-        if (regime == Regime.SHEET && thicker > FLAT) {
+        if (thicker > FLAT) {
             return Optional.of("Thicker would be seen from farther.");
         }
-        if (regime == Regime.SHEET) {
-            return Optional.of("Its thickness is near the best; keep it.");
-        }
-        if (regime == Regime.MIRROR && front.material().muReal() == 1) {
-            return Optional.of(
-                    "More of the same metal does not help; a flag of steel, or a foil of the metal much thinner than its skin"
-                            + " depth, does.");
-        }
-        return Optional.empty();
+        return switch (regime) {
+            case SHEET -> Optional.of("Its thickness is near the best.");
+            case MIRROR ->
+                Optional.of(
+                        "More of the same metal does not help; a flag of steel, or a foil of the metal far thinner than its skin"
+                                + " depth, does.");
+            default -> Optional.empty();
+        };
     }
 
     private static double factor(List<Sensitivity> list, String change) {

@@ -19,6 +19,9 @@ final class Reason {
     /** Thickness in skin depths below which a sheet's current is nearly even through its depth. */
     private static final double THIN = 0.5;
 
+    /** Below this share of the most that a thick metal can take, its loss is little. */
+    static final double LITTLE = 0.2;
+
     private Reason() {}
 
     /**
@@ -81,16 +84,21 @@ final class Reason {
             return sheet(t, delta, wavenumber * delta * delta);
         }
         double s = wavenumber * m.muReal() * delta;
-        double share = 2 * s / ((s + 1) * (s + 1) + 1) / (Math.sqrt(2) - 1);
+        double share = thickShare(s);
         String most =
                 String.format(Locale.ROOT, "about %.0f %% of the most that a thick metal can take here", 100 * share);
         if (m.muReal() > 1) {
             return "magnetic, with a skin of " + length(delta) + ": it takes " + most + ".";
         }
         String thickness = t < 2 * delta ? ", not much less than its thickness" : "";
-        String why = share < 0.2 ? "strong currents with little loss, " : "";
+        String why = share < LITTLE ? "strong currents with little loss, " : "";
         return "its skin is " + length(delta) + thickness + ": " + why + most
                 + ", for the loss grows with the square root of resistivity and permeability.";
+    }
+
+    /** Loss of a thick metal with s = k mu_r delta, as a share of the most that a thick metal can take. */
+    static double thickShare(double s) {
+        return 2 * s / ((s + 1) * (s + 1) + 1) / (Math.sqrt(2) - 1);
     }
 
     private static String sheet(double t, double delta, double best) {

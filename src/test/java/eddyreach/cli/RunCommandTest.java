@@ -58,6 +58,8 @@ class RunCommandTest {
                         "results/quick/impedance.csv",
                         "results/quick/impedance.png",
                         "results/quick/losses.png",
+                        "results/quick/page.html",
+                        "results/quick/page.md",
                         "results/quick/plane.png",
                         "results/quick/result.json");
     }
@@ -73,10 +75,14 @@ class RunCommandTest {
                         "one",
                         "one/distances.csv",
                         "one/impedance.csv",
+                        "one/page.html",
+                        "one/page.md",
                         "one/result.json",
                         "two",
                         "two/distances.csv",
                         "two/impedance.csv",
+                        "two/page.html",
+                        "two/page.md",
                         "two/result.json");
     }
 
