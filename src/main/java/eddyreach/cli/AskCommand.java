@@ -80,7 +80,10 @@ final class AskCommand implements Callable<Integer> {
     @Option(names = "--plate", description = "the part is so wide that its edges do not count")
     private boolean plate;
 
-    @Option(names = "--into", paramLabel = "FOLDER", description = "also write tables and pictures into this folder")
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "also write tables, pictures and a page to send on into this folder")
     private String into;
 
     AskCommand(Terminal terminal) {

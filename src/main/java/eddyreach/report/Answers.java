@@ -46,9 +46,11 @@ final class Answers {
         return a.anywhereOn() ? down(a.comfortable()) + " to " + down(a.recommended()) : "-";
     }
 
-    /** A distance in mm without its unit. */
+    /** An on distance in mm without its unit, or what there is instead. */
     static String number(double metres) {
-        return Double.isNaN(metres) ? "-" : Double.isInfinite(metres) ? "no release" : Labels.millimetres(metres);
+        return Double.isNaN(metres)
+                ? "never on"
+                : Double.isInfinite(metres) ? "no release" : Labels.millimetres(metres);
     }
 
     /** A distance with its unit. */

@@ -37,7 +37,14 @@ final class ApproachPage {
         page.paragraph(question());
         page.answer(Answers.sentence(result, odd));
         bands();
-        odd.forEach(this::single);
+        if (result.kind() == StudyInput.Kind.MATERIALS) {
+            page.heading("Why");
+            page.items(odd.stream()
+                    .map(t -> t.target().label() + ", " + t.reason())
+                    .toList());
+        } else {
+            odd.forEach(this::single);
+        }
         method();
     }
 
@@ -85,7 +92,7 @@ final class ApproachPage {
         result.targets().get(0).assessment().map(Assessment::assurance).ifPresent(a -> {
             page.heading("How the band is made");
             page.paragraph(combined(a));
-            if (!Double.isNaN(a.standardColdest())) {
+            if (a.allowances().temperature()) {
                 page.paragraph(drift(a));
             }
         });
@@ -126,13 +133,10 @@ final class ApproachPage {
     }
 
     private void single(TargetResult t) {
-        if (t.assessment().flatMap(Assessment::explanation).isEmpty() && result.kind() == StudyInput.Kind.MATERIALS) {
-            return;
-        }
         page.heading(t.target().label());
         t.assessment().flatMap(Assessment::advice).ifPresent(this::advice);
         page.subheading("Why");
-        page.paragraph("Against the standard target " + t.reason());
+        page.paragraph(t.target().label() + ", " + t.reason());
         t.assessment().flatMap(Assessment::explanation).ifPresent(this::explanation);
         t.assessment().map(Assessment::assurance).ifPresent(a -> contributions(a));
     }

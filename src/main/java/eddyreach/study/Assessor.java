@@ -25,8 +25,21 @@ final class Assessor {
         this.progress = progress;
     }
 
-    /** The same results with their assessments, in order; the standard target, to which all else is compared, gets its band alone. */
+    /**
+     * The same results with their assessments, in order; the standard target, to which all else is compared, gets its band alone. When a
+     * variant cannot be computed, say because the tank has too much loss when hot, the results stand without, and say so.
+     */
     List<TargetResult> assess(List<TargetResult> results) {
+        try {
+            return assessed(results);
+        } catch (ArithmeticException e) {
+            Warning none = new Warning(
+                    Warning.Kind.NOT_ASSESSED, study.id(), Double.NaN, "no bands and no advice: " + e.getMessage());
+            return results.stream().map(r -> r.with(none)).toList();
+        }
+    }
+
+    private List<TargetResult> assessed(List<TargetResult> results) {
         progress.at("bands", 0, results.size());
         boolean single = study.kind() == StudyInput.Kind.APPROACH;
         Allowances allowances =

@@ -14,7 +14,8 @@ import java.util.List;
  *   <li>the same with winding, core, housing and target at the coldest and at the hottest temperature and the thresholds kept from a trim at
  *       23 C at 0.9 or 1.1 s_n; where this alone would carry the standard target beyond the limits of s_u, the switch is taken to be
  *       compensated just so far that it keeps them, as one that meets the standard is;
- *   <li>the target's conductivity and assumed permeability at the ends which shorten, or lengthen, the distance;
+ *   <li>the target's conductivity and assumed permeability at that end, or at the nominal value, which shortens, or lengthens, the
+ *       distance most (near a maximum of the loss both ends may shorten it);
  *   <li>the numerical error bar.
  * </ul>
  *

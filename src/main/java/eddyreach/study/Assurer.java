@@ -57,7 +57,7 @@ final class Assurer {
         double most = (1 + allowances.usable()) * longest;
         Tryout trimmed = Tryout.of(coarse.bench(), standard);
         pieceShort = weak(trimmed.conductance(shortest));
-        pieceLong = new Trim(trimmed.conductance(longest), trimmed.conductance(longest + travel));
+        pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();
         usableShort = weak(trimmed.conductance((1 - allowances.usable()) * sr));
         usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
@@ -65,7 +65,7 @@ final class Assurer {
                 coarse.bench(),
                 Bench.AMBIENT,
                 weak(trimmed.conductance(least)),
-                new Trim(trimmed.conductance(most), trimmed.conductance(most + travel)),
+                keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
                 trimmed.on(coarse.trim()));
         temperatures = allowances.temperature()
                 ? List.of(
@@ -78,6 +78,11 @@ final class Assurer {
         return new Trim(on, NO_TRAVEL * on);
     }
 
+    /** The standard target's curve may be level out there. */
+    private static Trim keen(double on, double off) {
+        return new Trim(on, Math.min(off, NO_TRAVEL * on));
+    }
+
     /** The thresholds are kept from the trim at 23 C as long as the standard target stays within the limits of s_u. */
     private Condition condition(double celsius, double least, double most, double travel) {
         Bench bench = nominal.bench().at(celsius);
@@ -88,7 +93,7 @@ final class Assurer {
                 bench,
                 celsius,
                 weak(Math.min(pieceShort.on(), tryout.conductance(least))),
-                new Trim(on, Math.min(off, NO_TRAVEL * on)),
+                keen(on, off),
                 tryout.on(nominal.trim()));
     }
 

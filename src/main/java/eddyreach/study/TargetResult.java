@@ -4,6 +4,7 @@ import eddyreach.materials.FactorBand;
 import eddyreach.model.Target;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was found for one target.
@@ -47,6 +48,12 @@ public record TargetResult(
             String reason,
             List<Warning> warnings) {
         this(target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.empty());
+    }
+
+    /** The same with one more limit that is touched. */
+    TargetResult with(Warning more) {
+        List<Warning> all = Stream.concat(warnings.stream(), Stream.of(more)).toList();
+        return new TargetResult(target, curve, distance, factor, factorError, band, budget, reason, all, assessment);
     }
 
     /** The same with an assessment. */

@@ -17,6 +17,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         SQUARE_AS_DISC,
         WIDE_AS_ENDLESS,
         ERROR_ABOVE_REQUEST,
-        OUTSIDE_USUAL_BAND
+        OUTSIDE_USUAL_BAND,
+        NOT_ASSESSED
     }
 }

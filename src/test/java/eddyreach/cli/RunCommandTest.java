@@ -41,7 +41,8 @@ class RunCommandTest {
                 .contains("\nsheet                 2.")
                 .contains("its skin is 0.19 mm: strong currents with")
                 .contains("\nNote, permeability assumed (fe360 150): it differs from piece to piece")
-                .contains("\nFiles: results/quick\nComputed estimate, to be confirmed on the machine.")
+                .contains(
+                        "\nFiles: results/quick\nTo send on: page.html, or page.md with the pictures.\nComputed estimate, to be confirmed on the machine.")
                 .endsWith("""
 
                         Pictures, in results/quick, as png:

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import eddyreach.model.StudyHeader;
+import eddyreach.model.StudyInput;
 import eddyreach.report.PictureWriter.Format;
 import eddyreach.study.Advice;
 import eddyreach.study.Allowances;
@@ -76,7 +77,8 @@ class PageTest {
                     t.warnings(),
                     Optional.of(a)));
         }
-        StudyHeader header = new StudyHeader(h.id(), EVIL, EVIL, h.kind(), h.switchModel(), h.standard(), h.accuracy());
+        StudyHeader header = new StudyHeader(
+                h.id(), EVIL, EVIL, StudyInput.Kind.APPROACH, h.switchModel(), h.standard(), h.accuracy());
         return new ApproachResult(header, r.trimmed(), targets, r.fields(), r.currents(), r.warnings());
     }
 
@@ -159,6 +161,16 @@ class PageTest {
                 .doesNotContain("NaN")
                 .doesNotContain("Infinity")
                 .doesNotContain("## Pictures");
+    }
+
+    @Test
+    void aComparisonOfMaterialsListsItsReasons() {
+        ApproachResult result = SampleResult.of();
+        String text = MarkdownPage.of(ResultPage.of(result, List.of()), UnaryOperator.identity());
+        assertThat(text).contains("## Why\n").doesNotContain("### ");
+        result.targets().stream()
+                .skip(1)
+                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + t.reason()));
     }
 
     /** What a kind of study gets that says nothing about its page. */

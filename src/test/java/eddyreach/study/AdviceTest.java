@@ -77,7 +77,7 @@ class AdviceTest {
 
     @Test
     void nothingIsNeededForFoilNearItsBestThickness() {
-        Assessment foil = part("p14-reference", Map.of("material", "aluminium", "thickness", "6 um"))
+        Assessment foil = part("p14-reference", Map.of("material", "aluminium", "thickness", "8 um"))
                 .assessment()
                 .orElseThrow();
         assertThat(foil.advice().orElseThrow().needed()).isFalse();
