@@ -36,9 +36,6 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
     /** No thinner metal is proposed, m: below it is a coating, not a part. */
     private static final double THINNEST = 2e-6;
 
-    /** Below this thickness metal is called a foil, m. */
-    private static final double FOIL = 0.1e-3;
-
     private static final double STEEL_THICKNESS = StandardQuantities.TARGET_THICKNESS;
 
     public Advice {
@@ -110,8 +107,8 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                         t -> add(all, Change.Kind.LARGER_TARGET, Trials.WIDEST + " times as wide", trial.on(t), now));
         thickness(study, target, omega).ifPresent(t -> {
             double best = t.layers().get(0).thickness();
-            String word = best < FOIL ? "a foil of" : best < target.thickness() ? "thinner," : "thicker,";
-            String words = word + " " + t.layers().get(0).material().name() + ", about " + length(best)
+            String word = best < target.thickness() ? "thinner: " : "thicker: ";
+            String words = word + t.layers().get(0).material().name() + ", about " + length(best)
                     + ", near its best thickness";
             add(all, Change.Kind.THICKNESS, words, trial.on(t), now);
         });

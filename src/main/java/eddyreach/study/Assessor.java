@@ -34,9 +34,14 @@ final class Assessor {
             return assessed(results);
         } catch (ArithmeticException e) {
             Warning none = new Warning(
-                    Warning.Kind.NOT_ASSESSED, study.id(), Double.NaN, "no bands and no advice: " + e.getMessage());
+                    Warning.Kind.NOT_ASSESSED, study.id(), Double.NaN, "no bands and no advice: " + message(e));
             return results.stream().map(r -> r.with(none)).toList();
         }
+    }
+
+    /** A task that fails on another thread is reported by an exception without a message whose cause has it. */
+    private static String message(Throwable e) {
+        return e.getCause() == null ? e.getMessage() : message(e.getCause());
     }
 
     private List<TargetResult> assessed(List<TargetResult> results) {
