@@ -37,9 +37,9 @@ final class HtmlPage {
     private static final String BODY_CELL = ";vertical-align:top";
     private static final String UNBROKEN = ";white-space:nowrap";
     private static final String MARKED = "font-weight:bold;background:#fbe9e4";
-    private static final String FIGURE = "margin:0 0 22px";
+    private static final String FIGURE = "margin:0 0 22px;page-break-inside:avoid";
     private static final String IMAGE = "display:block;width:100%;max-width:700px;height:auto";
-    private static final String CAPTION = "font-size:13px;color:" + MUTED;
+    private static final String CAPTION = "margin:4px 0 0;font-size:13px;color:" + MUTED;
     private static final String LINES = "margin:0 0 10px;font-size:13px;line-height:1.35;white-space:pre-wrap;"
             + "font-family:Consolas,Menlo,monospace";
 
@@ -59,7 +59,7 @@ final class HtmlPage {
                 <meta name="viewport" content="width=device-width, initial-scale=1"/>
                 <title>%s</title>
                 <style>
-                @media print { body { padding: 0; } h2, h3 { page-break-after: avoid; } tr, figure { page-break-inside: avoid; } }
+                @media print { body { padding: 0; } h2, h3 { page-break-after: avoid; } tr { page-break-inside: avoid; } }
                 </style>
                 </head>
                 <body style="%s">
@@ -91,7 +91,8 @@ final class HtmlPage {
         if (block instanceof Block.Figure f) {
             String image = "<img alt=\"" + escape(f.title()) + "\" style=\"" + IMAGE + "\" src=\"data:image/png;base64,"
                     + Base64.getEncoder().encodeToString(png.apply(f.name())) + "\"/>\n";
-            return element("figure", FIGURE, "\n" + image + element("figcaption", CAPTION, escape(f.caption())));
+            // a plain div: some programs for mail do not know figures
+            return element("div", FIGURE, "\n" + image + element("p", CAPTION, escape(f.caption())));
         }
         if (block instanceof Block.Lines l) {
             return element("pre", LINES, escape(l.text()));
