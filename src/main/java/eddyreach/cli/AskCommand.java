@@ -57,7 +57,10 @@ final class AskCommand implements Callable<Integer> {
     @Mixin
     private PartOptions part;
 
-    @Option(names = "--into", paramLabel = "FOLDER", description = "also write tables and pictures into this folder")
+    @Option(
+            names = "--into",
+            paramLabel = "FOLDER",
+            description = "also write tables, pictures and a page to send on into this folder")
     private String into;
 
     AskCommand(Terminal terminal) {

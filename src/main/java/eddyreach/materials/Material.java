@@ -6,7 +6,8 @@ import org.apache.commons.math3.complex.Complex;
  * A linear, isotropic material.
  *
  * <p>Relative permeability is {@code mu_r = muReal - j muImag} (time factor exp(+j w t), so losses make the
- * imaginary part negative). Conductivity follows {@code sigma(T) = sigma20 / (1 + alpha (T - 20 C))}.
+ * imaginary part negative). Conductivity follows {@code sigma(T) = sigma20 / (1 + alpha (T - 20 C))}, for a negative alpha (liquids,
+ * carbon) {@code sigma20 (1 - alpha (T - 20 C))}, the same to first order, which stays finite and positive for any temperature of a switch.
  *
  * @param id key in the materials file
  * @param name readable name
@@ -33,7 +34,8 @@ public record Material(
 
     /** Conductivity in S/m at a temperature in degrees Celsius. */
     public double conductivity(double celsius) {
-        return conductivity20 / (1 + temperatureCoefficient * (celsius - 20));
+        double change = temperatureCoefficient * (celsius - 20);
+        return temperatureCoefficient < 0 ? conductivity20 * (1 - change) : conductivity20 / (1 + change);
     }
 
     /** Complex relative permeability mu' - j mu''. */

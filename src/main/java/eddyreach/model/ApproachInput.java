@@ -15,6 +15,7 @@ import java.util.Map;
  * @param lastDistance largest distance of the curves, m, above the first
  * @param points number of distances, at least 2
  * @param fieldPictures whether to draw field pictures
+ * @param alternatives other switches to try where this one reaches too little
  */
 public record ApproachInput(
         StudyHeader header,
@@ -23,16 +24,37 @@ public record ApproachInput(
         double firstDistance,
         double lastDistance,
         int points,
-        boolean fieldPictures)
+        boolean fieldPictures,
+        List<SwitchModel> alternatives)
         implements StudyInput {
 
     public ApproachInput {
         targets = List.copyOf(targets);
         usualFactors = Map.copyOf(usualFactors);
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** Without other switches. */
+    public ApproachInput(
+            StudyHeader header,
+            List<Target> targets,
+            Map<String, FactorBand> usualFactors,
+            double firstDistance,
+            double lastDistance,
+            int points,
+            boolean fieldPictures) {
+        this(header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, List.of());
+    }
+
+    /** The same with other switches to try. */
+    public ApproachInput withAlternatives(List<SwitchModel> switches) {
+        return new ApproachInput(
+                header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, switches);
     }
 
     @Override
     public ApproachInput withoutFieldPictures() {
-        return new ApproachInput(header, targets, usualFactors, firstDistance, lastDistance, points, false);
+        return new ApproachInput(
+                header, targets, usualFactors, firstDistance, lastDistance, points, false, alternatives);
     }
 }

@@ -57,7 +57,8 @@ public final class Question {
         Optional<Target> target = reader.bindTarget(node);
         node.finish();
         problems.throwIfAny();
-        return study(id, model.orElseThrow(), target.orElseThrow(), materials);
+        return study(id, model.orElseThrow(), target.orElseThrow(), materials)
+                .withAlternatives(Family.of(model.orElseThrow(), library));
     }
 
     private static ApproachInput study(String id, SwitchModel model, Target target, Materials materials) {

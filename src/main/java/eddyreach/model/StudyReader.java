@@ -63,7 +63,7 @@ public final class StudyReader {
         }
         problems.throwIfAny();
         SwitchModel model = switchModel.orElseThrow();
-        return study.orElseThrow()
+        StudyInput input = study.orElseThrow()
                 .apply(new StudyHeader(
                         source.id(),
                         name,
@@ -72,6 +72,9 @@ public final class StudyReader {
                         model,
                         TargetReader.standard(materials.get(Materials.STANDARD_STEEL), model),
                         accuracy));
+        return input instanceof ApproachInput a && a.kind() == StudyInput.Kind.APPROACH
+                ? a.withAlternatives(Family.of(model, library))
+                : input;
     }
 
     /** Binds what is particular to a kind; what comes out makes the study once nothing is wrong. */

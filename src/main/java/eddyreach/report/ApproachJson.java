@@ -1,5 +1,8 @@
 package eddyreach.report;
 
+import eddyreach.study.Allowances;
+import eddyreach.study.Assessment;
+import eddyreach.study.Assurance;
 import eddyreach.study.Curve;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.TargetResult;
@@ -31,6 +34,7 @@ final class ApproachJson {
                                 .orElse(null))
                 .with("losses", JsonParts.budget(t.budget()))
                 .with("reason", t.reason())
+                .with("assessment", t.assessment().map(ApproachJson::assessment).orElse(null))
                 .with("warnings", JsonParts.warnings(t.warnings()))
                 .with(
                         "curve",
@@ -43,5 +47,58 @@ final class ApproachJson {
                                 .with("frequency_hz", JsonParts.numbers(c.frequency()))
                                 .with("conductance_s", JsonParts.numbers(c.conductance()))
                                 .with("amplitude_v", JsonParts.numbers(c.amplitude())));
+    }
+
+    private static Map<String, Object> assessment(Assessment assessment) {
+        Assurance a = assessment.assurance();
+        Allowances allowed = a.allowances();
+        return new JsonNode()
+                .with("surely_on_m", a.surelyOn())
+                .with("surely_off_m", a.surelyOff())
+                .with("recommended_m", a.recommended())
+                .with(
+                        "allowances",
+                        new JsonNode()
+                                .with("effective", allowed.effective())
+                                .with("usable", allowed.usable())
+                                .with("differential_travel", allowed.differentialTravel())
+                                .with("coldest_c", allowed.coldest())
+                                .with("hottest_c", allowed.hottest())
+                                .with("conductivity", allowed.conductivity())
+                                .with("least_permeability", allowed.leastPermeability())
+                                .with("most_permeability", allowed.mostPermeability()))
+                .with(
+                        "contributions",
+                        a.contributions().stream()
+                                .map(c -> new JsonNode()
+                                        .with("cause", c.cause().label())
+                                        .with("shortest_m", c.shortest())
+                                        .with("longest_m", c.longest()))
+                                .toList())
+                .with(
+                        "explanation",
+                        assessment
+                                .explanation()
+                                .map(e -> new JsonNode()
+                                        .with("sentences", e.sentences())
+                                        .with(
+                                                "factors",
+                                                e.sensitivities().stream()
+                                                        .map(s -> new JsonNode()
+                                                                .with("change", s.change())
+                                                                .with("factor", s.factor()))
+                                                        .toList()))
+                                .orElse(null))
+                .with(
+                        "changes",
+                        assessment
+                                .advice()
+                                .map(d -> d.changes().stream()
+                                        .map(c -> new JsonNode()
+                                                .with("change", c.text())
+                                                .with("on_m", c.on())
+                                                .with("gain_m", c.gain()))
+                                        .toList())
+                                .orElse(null));
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.report;
 
+import eddyreach.materials.Material;
 import eddyreach.study.ApproachResult;
 import eddyreach.study.FieldPicture;
 import java.util.LinkedHashMap;
@@ -31,6 +32,19 @@ record ApproachPresentation(ApproachResult result) implements Presentation {
                         .map(t -> ApproachJson.target(t, parts))
                         .toList());
         result.fields().stream().map(FieldPicture::parts).forEach(parts::parts);
+    }
+
+    @Override
+    public List<Material> materials() {
+        return result.targets().stream()
+                .flatMap(t -> t.target().body().materials().stream())
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public void write(Page page) {
+        ApproachPage.write(result, page);
     }
 
     @Override

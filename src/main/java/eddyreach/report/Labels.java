@@ -64,8 +64,8 @@ final class Labels {
         return fixed(metres * MM, 2);
     }
 
-    /** Hundredths of a millimetre with the error bar, which is rounded up, so that it never promises too much. */
-    static String withError(double metres, double error) {
+    /** Hundredths of a millimetre; the error is rounded up, so that it never promises too much. */
+    static String uncertain(double metres, double error) {
         if (!Double.isFinite(metres)) {
             return "-";
         }

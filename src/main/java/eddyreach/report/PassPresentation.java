@@ -92,7 +92,7 @@ record PassPresentation(PassResult result) implements Presentation {
         return t.changes().stream()
                 .filter(c -> c.turnsOn() == turnsOn)
                 .findFirst()
-                .map(c -> Labels.withError(c.offset(), c.error()))
+                .map(c -> Labels.uncertain(c.offset(), c.error()))
                 .orElse("-");
     }
 

@@ -1,5 +1,6 @@
 package eddyreach.report;
 
+import eddyreach.materials.Material;
 import eddyreach.study.ApproachResult;
 import eddyreach.study.PassResult;
 import eddyreach.study.StudyResult;
@@ -22,6 +23,18 @@ public interface Presentation {
 
     /** Writes the answer: tables and reasons. */
     void write(TextPage page);
+
+    /** The materials of its targets, for the list of what went in. */
+    default List<Material> materials() {
+        return List.of();
+    }
+
+    /** Writes the answer on the page that is sent on; pictures, inputs, limits and cautions follow by themselves. */
+    default void write(Page page) {
+        TextPage text = new TextPage(false);
+        write(text);
+        page.lines(text.text());
+    }
 
     /** The presentation of a result. */
     static Presentation of(StudyResult result) {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
@@ -31,7 +32,7 @@ public final class ProofPages {
     private static final String HALF_DIGIT = "half a unit of the last printed digit";
 
     /** Columns of numbers, aligned to the right. */
-    private static final List<Integer> NUMBERS = List.of(2, 3, 4, 5);
+    private static final Set<Integer> NUMBERS = Set.of(2, 3, 4, 5);
 
     private ProofPages() {}
 
@@ -54,94 +55,32 @@ public final class ProofPages {
 
     /** The page in HTML. */
     static String html(ProofResult result) {
-        StringBuilder page = new StringBuilder("""
-                <!DOCTYPE html>
-                <html lang="en">
-                <head>
-                <meta charset="utf-8">
-                <meta name="viewport" content="width=device-width, initial-scale=1">
-                <title>%s</title>
-                <style>
-                body { font-family: sans-serif; margin: 2em; line-height: 1.4; }
-                table { border-collapse: collapse; }
-                th, td { padding: 0.2em 0.6em; text-align: left; vertical-align: top; border-bottom: 1px solid #ccc; }
-                .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
-                .fail { font-weight: bold; background: #fdd; }
-                </style>
-                </head>
-                <body>
-                <h1>%s</h1>
-                <p>%s</p>
-                """.formatted(TITLE, TITLE, escapeHtml(ProofReport.sentence(result))));
-        groups(result).forEach((group, rows) -> {
-            page.append("<h2>").append(escapeHtml(group)).append("</h2>\n<table>\n<tr>");
-            for (int i = 0; i < HEADINGS.size(); i++) {
-                page.append("<th")
-                        .append(style(i))
-                        .append('>')
-                        .append(HEADINGS.get(i))
-                        .append("</th>");
-            }
-            page.append("</tr>\n");
-            for (CheckResult r : rows) {
-                page.append(r.passed() ? "<tr>" : "<tr class=\"fail\">");
-                List<String> cells = cells(r);
-                for (int i = 0; i < cells.size(); i++) {
-                    page.append("<td")
-                            .append(style(i))
-                            .append('>')
-                            .append(escapeHtml(cells.get(i)))
-                            .append("</td>");
-                }
-                page.append("</tr>\n");
-            }
-            page.append("</table>\n");
-        });
-        page.append("<h2>Where the values come from</h2>\n<dl>\n");
-        result.results().stream()
-                .map(r -> r.check().source().provenance())
-                .distinct()
-                .sorted()
-                .forEach(p -> page.append("<dt>")
-                        .append(escapeHtml(p.label()))
-                        .append("</dt><dd>")
-                        .append(escapeHtml(p.meaning()))
-                        .append("</dd>\n"));
-        return page.append("</dl>\n</body>\n</html>\n").toString();
-    }
-
-    private static String style(int column) {
-        return NUMBERS.contains(column) ? " class=\"number\"" : "";
+        return HtmlPage.of(page(result), name -> new byte[0]);
     }
 
     /** The page in Markdown. */
     static String markdown(ProofResult result) {
-        StringBuilder page = new StringBuilder("# " + TITLE + "\n\n" + ProofReport.sentence(result) + "\n");
+        return MarkdownPage.of(page(result), UnaryOperator.identity());
+    }
+
+    private static Page page(ProofResult result) {
+        Page page = new Page(TITLE);
+        page.paragraph(ProofReport.sentence(result));
         groups(result).forEach((group, rows) -> {
-            page.append("\n## ").append(escapeMarkdown(group)).append("\n\n");
-            page.append(line(HEADINGS, UnaryOperator.identity()));
-            page.append('|');
-            for (int i = 0; i < HEADINGS.size(); i++) {
-                page.append(NUMBERS.contains(i) ? "---:|" : "---|");
-            }
-            page.append('\n');
-            rows.forEach(r -> page.append(line(cells(r), ProofPages::escapeMarkdown)));
+            page.heading(group);
+            page.table(
+                    HEADINGS,
+                    NUMBERS,
+                    rows.stream().map(r -> new Page.Row(cells(r), !r.passed())).toList());
         });
-        page.append("\n## Where the values come from\n\n");
-        result.results().stream()
+        page.heading("Where the values come from");
+        page.items(result.results().stream()
                 .map(r -> r.check().source().provenance())
                 .distinct()
                 .sorted()
-                .forEach(p -> page.append("- ")
-                        .append(escapeMarkdown(p.label()))
-                        .append(": ")
-                        .append(escapeMarkdown(p.meaning()))
-                        .append('\n'));
-        return page.toString();
-    }
-
-    private static String line(List<String> cells, UnaryOperator<String> escape) {
-        return cells.stream().map(escape).collect(Collectors.joining(" | ", "| ", " |\n"));
+                .map(p -> p.label() + ": " + p.meaning())
+                .toList());
+        return page;
     }
 
     private static Map<String, List<CheckResult>> groups(ProofResult result) {
@@ -163,17 +102,5 @@ public final class ProofPages {
                 range ? "-" : Numbers.significant(expected.allowed(), 2),
                 reason.isEmpty() ? HALF_DIGIT : reason,
                 ProofReport.verdict(r));
-    }
-
-    static String escapeHtml(String text) {
-        return text.replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;");
-    }
-
-    /** Signs that would mark something up, and line breaks, which would end a table's row. */
-    static String escapeMarkdown(String text) {
-        return text.replaceAll("[\\\\`*_{}\\[\\]<>#|~&]", "\\\\$0").replaceAll("\\R", " ");
     }
 }

@@ -9,18 +9,26 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
-/** Writes everything about a result into one folder: tables, a JSON document and pictures. */
+/** Writes everything about a result into one folder: pictures, tables, a page to send on and a JSON document. */
 public final class ResultFiles {
 
     private static final String DOCUMENT = "result.json";
+    private static final String HTML = "page.html";
+    private static final String MARKDOWN = "page.md";
+    private static final String PNG = PictureWriter.Format.PNG.ending();
+    private static final String SVG = PictureWriter.Format.SVG.ending();
 
     private ResultFiles() {}
 
@@ -37,24 +45,35 @@ public final class ResultFiles {
      */
     public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats)
             throws IOException {
+        List<Picture> pictures =
+                formats.isEmpty() ? List.of() : Presentation.of(result).pictures();
         List<Entry> entries = new ArrayList<>();
-        List<Picture> pictures = Presentation.of(result).pictures();
         for (PictureWriter.Format format : formats) {
             for (Picture picture : pictures) {
                 entries.add(new Entry(picture.name() + format.ending(), () -> PictureWriter.bytes(picture, format)));
             }
         }
-        return write(result, folder, entries);
+        return write(result, folder, pictures, entries);
     }
 
-    private static List<Path> write(StudyResult result, Path folder, List<Entry> pictures) throws IOException {
-        List<Entry> entries = new ArrayList<>(pictures);
-        Presentation.of(result).tables().forEach((name, table) -> entries.add(text(name, table)));
-        List<String> names = new ArrayList<>(entries.stream().map(Entry::name).toList());
-        names.add(DOCUMENT);
-        entries.add(text(DOCUMENT, () -> ResultJson.of(result, names)));
+    private static List<Path> write(StudyResult result, Path folder, List<Picture> pictures, List<Entry> files)
+            throws IOException {
+        List<Entry> texts = new ArrayList<>();
+        Presentation.of(result).tables().forEach((name, table) -> texts.add(text(name, table)));
+        List<String> names = new ArrayList<>(
+                Stream.concat(files.stream(), texts.stream()).map(Entry::name).toList());
+        names.addAll(List.of(HTML, MARKDOWN, DOCUMENT));
+        texts.add(text(DOCUMENT, () -> ResultJson.of(result, names)));
+        Map<String, byte[]> drawn = new ConcurrentHashMap<>();
         try (FolderWriter writer = FolderWriter.open(folder)) {
-            entries.parallelStream().forEach(e -> add(writer, e));
+            Stream.concat(files.stream(), texts.stream()).parallel().forEach(e -> {
+                byte[] content = e.content().get();
+                add(writer, e.name(), content);
+                if (e.name().endsWith(PNG)) {
+                    drawn.put(e.name(), content);
+                }
+            });
+            pages(result, pictures, drawn, Set.copyOf(names)).forEach((name, text) -> add(writer, name, utf8(text)));
             List<String> obsolete = earlier(folder);
             obsolete.addAll(
                     writer.interrupted().stream().filter(ResultFiles::own).toList());
@@ -66,13 +85,32 @@ public final class ResultFiles {
         return names.stream().map(folder::resolve).toList();
     }
 
-    private static Entry text(String name, Supplier<String> text) {
-        return new Entry(name, () -> text.get().getBytes(StandardCharsets.UTF_8));
+    /** The page in both forms; a picture that was not drawn as PNG for a file is drawn for the page. */
+    private static Map<String, String> pages(
+            StudyResult result, List<Picture> pictures, Map<String, byte[]> drawn, Set<String> names) {
+        Page page = ResultPage.of(result, pictures);
+        Map<String, Picture> byName = pictures.stream().collect(Collectors.toMap(Picture::name, p -> p));
+        return Map.of(
+                HTML,
+                HtmlPage.of(
+                        page,
+                        name -> drawn.computeIfAbsent(
+                                name + PNG, n -> PictureWriter.bytes(byName.get(name), PictureWriter.Format.PNG))),
+                MARKDOWN,
+                MarkdownPage.of(page, name -> names.contains(name + PNG) ? name + PNG : name + SVG));
     }
 
-    private static void add(FolderWriter writer, Entry entry) {
+    private static Entry text(String name, Supplier<String> text) {
+        return new Entry(name, () -> utf8(text.get()));
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void add(FolderWriter writer, String name, byte[] content) {
         try {
-            writer.add(entry.name(), entry.content().get());
+            writer.add(name, content);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -107,6 +145,6 @@ public final class ResultFiles {
 
     /** Only plain names with our endings: a damaged document must not lead to another folder. */
     private static boolean own(String name) {
-        return name.matches("[A-Za-z0-9][A-Za-z0-9.-]*\\.(png|svg|csv|json)");
+        return name.matches("[A-Za-z0-9][A-Za-z0-9.-]*\\.(png|svg|csv|html|md|json)");
     }
 }

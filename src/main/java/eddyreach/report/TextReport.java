@@ -39,6 +39,7 @@ public final class TextReport {
         }
         page.gap();
         folder.ifPresent(f -> page.line("Files: " + f));
+        folder.ifPresent(f -> page.line("To send on: page.html, or page.md with the pictures."));
         page.paragraph(CAUTION);
         return page.text();
     }

@@ -93,9 +93,9 @@ record ZonePresentation(ZoneResult result) implements Presentation {
                         k < name.size() ? name.get(k) : "",
                         Labels.millimetres(t.offset()[i]),
                         Double.isFinite(d.on())
-                                ? Labels.withError(d.on(), d.onError())
+                                ? Labels.uncertain(d.on(), d.onError())
                                 : d.outcome().label(),
-                        Labels.withError(d.off(), d.offError())));
+                        Labels.uncertain(d.off(), d.offError())));
             }
         }
         page.gap();

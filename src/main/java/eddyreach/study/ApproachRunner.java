@@ -71,7 +71,8 @@ public final class ApproachRunner {
         }
         found.forEach(f -> f.field().ifPresent(fields::add));
         found.forEach(f -> f.currents().ifPresent(currents::add));
-        List<TargetResult> results = found.stream().map(Found::result).toList();
+        List<TargetResult> results = new Assessor(study, ladder, progress)
+                .assess(found.stream().map(Found::result).toList());
         return new ApproachResult(
                 study.header(),
                 TrimmedSwitch.of(ladder.step(Ladder.FIRST), free),
@@ -133,7 +134,7 @@ public final class ApproachRunner {
                         o.distance(),
                         factor,
                         fine.free().omega(),
-                        wavenumber(shown),
+                        Reason.wavenumber(study.switchModel(), shown),
                         budget),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.behind().isEmpty()) {
@@ -160,12 +161,6 @@ public final class ApproachRunner {
 
     private static double conductivity(Target t) {
         return t.front().conductivity20();
-    }
-
-    /** The wavenumber that dominates at the target: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
-    private double wavenumber(double distance) {
-        var s = study.switchModel().winding().section();
-        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
     }
 
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {

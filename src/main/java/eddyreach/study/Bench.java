@@ -23,6 +23,7 @@ import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
 import java.util.function.LongConsumer;
 import org.apache.commons.math3.complex.Complex;
 
@@ -33,7 +34,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 final class Bench {
 
-    /** Ambient temperature of trim and test, degrees Celsius (IEC 60947-5-2: 23 +- 5). */
+    /** Ambient temperature of trim and test, degrees Celsius (IEC 60947-5-2: 23 +- 5): that of a bench unless {@link #at} makes another. */
     static final double AMBIENT = 23;
 
     /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
@@ -44,6 +45,7 @@ final class Bench {
 
     private final SwitchModel model;
     private final Resolution resolution;
+    private final double celsius;
     private final double scale;
     private final WaveBasis basis;
     private final Band band;
@@ -80,19 +82,42 @@ final class Bench {
     Bench(SwitchModel model, Resolution resolution, List<Target> targets, LongConsumer memory) {
         this.model = model;
         this.resolution = resolution;
+        celsius = AMBIENT;
         scale = scale(model);
         double widest = targets.stream().mapToDouble(this::width).max().orElse(0);
         basis = resolution.waves(scale, widest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
-        SwitchField.Prepared prepared =
-                new SwitchField.Prepared(model.parts(), this::coil, basis, band, AMBIENT, resolution, scale);
+        SwitchField.Prepared prepared = prepared();
         memory.accept(prepared.memory());
         field = prepared.solve();
         Complex z = impedance(omega);
         tank = Tank.forFrequency(z.getImaginary() / omega, z.getReal(), model.frequency());
         free = new State(omega, z, Complex.ZERO, tank.conductance(z.getImaginary() / omega, z.getReal()));
+    }
+
+    /** The same switch with the same capacitor, its winding, core and housing at another temperature, degrees Celsius. */
+    private Bench(Bench other, double celsius) {
+        model = other.model;
+        resolution = other.resolution;
+        this.celsius = celsius;
+        scale = other.scale;
+        basis = other.basis;
+        band = other.band;
+        winding = other.winding;
+        field = prepared().solve();
+        tank = other.tank;
+        free = settled(other.free.omega(), omega -> Complex.ZERO, Double.POSITIVE_INFINITY);
+    }
+
+    /** This switch at another temperature, degrees Celsius; the capacitor stays as it is. */
+    Bench at(double celsius) {
+        return new Bench(this, celsius);
+    }
+
+    private SwitchField.Prepared prepared() {
+        return new SwitchField.Prepared(model.parts(), this::coil, basis, band, celsius, resolution, scale);
     }
 
     /** Radius of the core, or of the winding when there is none: the length that sets the scale of the field, m. */
@@ -106,11 +131,11 @@ final class Bench {
 
     /** The winding as the field sees it at an angular frequency. */
     CoilRegion coil(double omega) {
-        return new CoilRegion(model.winding().section(), model.winding().turns(), winding.muLoss(omega, AMBIENT));
+        return new CoilRegion(model.winding().section(), model.winding().turns(), winding.muLoss(omega, celsius));
     }
 
     private Complex impedance(double omega) {
-        return field.impedance(omega).add(winding.besideField(omega, AMBIENT));
+        return field.impedance(omega).add(winding.besideField(omega, celsius));
     }
 
     SwitchModel model() {
@@ -132,7 +157,7 @@ final class Bench {
 
     /** The winding's loss beside the part that the field carries, ohm. */
     double windingBesideField(double omega) {
-        return winding.besideField(omega, AMBIENT);
+        return winding.besideField(omega, celsius);
     }
 
     /** Radius of the disc whose operator needs as many waves as a target's, m; 0 when they serve as they are. */
@@ -151,16 +176,16 @@ final class Bench {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
         if (endless(target)) {
-            return new PlateTarget(plate(target), basis);
+            return new PlateTarget(plate(target, celsius), basis);
         }
         if (target.body() instanceof Body.Ball ball) {
-            return new SphereTarget(target.id(), ball.radius(), ball.material(), basis, AMBIENT);
+            return new SphereTarget(target.id(), ball.radius(), ball.material(), basis, celsius);
         }
         List<Part> parts = within(target);
         if (parts.stream().noneMatch(p -> p.material().hasEffect())) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
-        return new BodyTarget(parts, basis, band, AMBIENT, resolution, scale);
+        return new BodyTarget(parts, basis, band, celsius, resolution, scale);
     }
 
     /** True when a sheet is endless or so wide that its edge does not matter. */
@@ -190,8 +215,8 @@ final class Bench {
                 .toList();
     }
 
-    /** The layers of a sheet. */
-    static LayeredPlate plate(Target target) {
+    /** The layers of a sheet at a temperature, degrees Celsius. */
+    static LayeredPlate plate(Target target, double celsius) {
         int n = target.layers().size();
         double[] sigma = new double[n];
         double[] muRe = new double[n];
@@ -199,7 +224,7 @@ final class Bench {
         double[] thickness = new double[n];
         for (int i = 0; i < n; i++) {
             var layer = target.layers().get(i);
-            sigma[i] = layer.material().conductivity(AMBIENT);
+            sigma[i] = layer.material().conductivity(celsius);
             muRe[i] = layer.material().muReal();
             muIm[i] = layer.material().muImag();
             thickness[i] = layer.thickness();
@@ -221,12 +246,17 @@ final class Bench {
 
     /** The tank under an effect at a distance, m. */
     State state(Effect effect, double distance) {
+        return settled(free.omega(), omega -> effect.change(omega, distance), distance);
+    }
+
+    /** Iterates the frequency until the impedance and the resonance agree. */
+    private State settled(double start, DoubleFunction<Complex> change, double distance) {
         double before = 0;
         double beforeNext = 0;
-        double omega = free.omega();
+        double omega = start;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            Complex change = effect.change(omega, distance);
-            Complex z = impedance(omega).add(change);
+            Complex shift = change.apply(omega);
+            Complex z = impedance(omega).add(shift);
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
             if (resonance.isEmpty()) {
@@ -241,7 +271,7 @@ final class Bench {
             }
             double next = resonance.get().omega();
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return new State(omega, z, change, resonance.get().conductance());
+                return new State(omega, z, shift, resonance.get().conductance());
             }
             // secant step to the fixed point; the first step has no slope yet
             double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);

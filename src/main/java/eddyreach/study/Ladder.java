@@ -3,10 +3,12 @@ package eddyreach.study;
 import eddyreach.field.Resolution;
 import eddyreach.field.TargetField;
 import eddyreach.model.StudyInput;
+import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.switching.Trim;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
+import java.util.function.LongConsumer;
 
 /**
  * The same switch at growing resolution, each step trimmed on its own standard target. Steps beyond the first two are computed only
@@ -56,16 +58,26 @@ final class Ladder {
 
     private Step make(int i) {
         Resolution resolution = Resolution.LADDER.get(i);
-        Bench bench = new Bench(
+        return trimmed(
                 study.switchModel(),
+                study.standard(),
                 i < FIRST ? resolution.withoutFields() : resolution,
                 targets,
                 bytes -> progress.at("field of the switch, at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1));
-        TargetField standard = bench.target(study.standard());
+    }
+
+    /**
+     * A switch at one resolution, trimmed on its standard target.
+     *
+     * @param targets the targets that will be put before it
+     * @param memory is told the most memory that solving may take, bytes, before it begins
+     */
+    static Step trimmed(
+            SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {
+        Bench bench = new Bench(model, resolution, targets, memory);
+        TargetField field = bench.target(standard);
         Trim trim = Trim.atFactory(
-                g -> bench.state(standard, g).conductance(),
-                study.switchModel().effectiveDistance(),
-                study.switchModel().differentialTravel());
+                g -> bench.state(field, g).conductance(), model.effectiveDistance(), model.differentialTravel());
         return new Step(bench, trim);
     }
 }

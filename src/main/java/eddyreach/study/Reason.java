@@ -6,6 +6,7 @@ import eddyreach.materials.Material;
 import eddyreach.model.Body;
 import eddyreach.model.Layer;
 import eddyreach.model.Ring;
+import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,6 +31,9 @@ final class Reason {
 
     /** Thickness in skin depths above which a metal hides what is behind it. */
     private static final double THICK = 2;
+
+    /** Below this share of the most that a thick metal can take, its loss is little. */
+    static final double LITTLE = 0.2;
 
     private final double omega;
     private final double wavenumber;
@@ -80,6 +84,12 @@ final class Reason {
                 + (target.layers().size() > 1
                         ? reason.layers(target, budget)
                         : reason.single(target.layers().get(0)));
+    }
+
+    /** The wavenumber that dominates at a target, 1/m: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
+    static double wavenumber(SwitchModel model, double distance) {
+        var s = model.winding().section();
+        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
     }
 
     private String layers(Target target, LossBudget budget) {
@@ -135,7 +145,7 @@ final class Reason {
                         .forEach(s -> loss.merge(p.material().name(), s.resistance(), Double::sum));
             }
         } else if (target.body() instanceof Body.Sheet) {
-            double[] share = Bench.plate(target).lossShares(omega, wavenumber);
+            double[] share = Bench.plate(target, Bench.AMBIENT).lossShares(omega, wavenumber);
             for (int i = 0; i < share.length; i++) {
                 loss.merge(target.layers().get(i).material().name(), share[i], Double::sum);
             }
@@ -207,7 +217,7 @@ final class Reason {
         return text.append(shares(target, budget)).append(".").toString();
     }
 
-    private static double thinnest(Section s) {
+    static double thinnest(Section s) {
         return Math.min(s.r0() > 0 ? s.r1() - s.r0() : 2 * s.r1(), s.z1() - s.z0());
     }
 
@@ -262,17 +272,21 @@ final class Reason {
     }
 
     private String loss(Material m, double delta) {
-        return (ofMost(m, delta) < 0.2 ? "strong currents with little loss, " : "") + most(m, delta);
+        return (ofMost(m, delta) < LITTLE ? "strong currents with little loss, " : "") + most(m, delta);
     }
 
     private double ofMost(Material m, double delta) {
-        double s = wavenumber * m.muReal() * delta;
-        return 2 * s / ((s + 1) * (s + 1) + 1) / (Math.sqrt(2) - 1);
+        return thickShare(wavenumber * m.muReal() * delta);
     }
 
     private String most(Material m, double delta) {
         return String.format(
                 Locale.ROOT, "about %.0f %% of the most that a thick metal can take here", 100 * ofMost(m, delta));
+    }
+
+    /** Loss of a thick metal with s = k mu_r delta, as a share of the most that a thick metal can take. */
+    static double thickShare(double s) {
+        return 2 * s / ((s + 1) * (s + 1) + 1) / (Math.sqrt(2) - 1);
     }
 
     private static String sheet(double t, double delta, double best) {

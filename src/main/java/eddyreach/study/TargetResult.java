@@ -4,6 +4,7 @@ import eddyreach.materials.FactorBand;
 import eddyreach.model.Target;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was found for one target.
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param budget losses at the switch-on distance, or at the smallest distance if it never switches on
  * @param reason why, in one sentence made from the computed numbers
  * @param warnings limits of validity that are touched
+ * @param assessment what can be relied on and what to do about it; empty while it is not made
  */
 public record TargetResult(
         Target target,
@@ -27,9 +29,36 @@ public record TargetResult(
         Optional<FactorBand> band,
         LossBudget budget,
         String reason,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        Optional<Assessment> assessment) {
 
     public TargetResult {
         warnings = List.copyOf(warnings);
+    }
+
+    /** Not assessed yet. */
+    public TargetResult(
+            Target target,
+            Curve curve,
+            SwitchDistance distance,
+            double factor,
+            double factorError,
+            Optional<FactorBand> band,
+            LossBudget budget,
+            String reason,
+            List<Warning> warnings) {
+        this(target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.empty());
+    }
+
+    /** The same with one more limit that is touched. */
+    TargetResult with(Warning more) {
+        List<Warning> all = Stream.concat(warnings.stream(), Stream.of(more)).toList();
+        return new TargetResult(target, curve, distance, factor, factorError, band, budget, reason, all, assessment);
+    }
+
+    /** The same with an assessment. */
+    TargetResult with(Assessment made) {
+        return new TargetResult(
+                target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.of(made));
     }
 }

@@ -65,6 +65,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         WIDE_RINGS_CUT,
         WIDE_AS_ENDLESS,
         ERROR_ABOVE_REQUEST,
-        OUTSIDE_USUAL_BAND
+        OUTSIDE_USUAL_BAND,
+        NOT_ASSESSED
     }
 }

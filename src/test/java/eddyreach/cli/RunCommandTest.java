@@ -41,7 +41,8 @@ class RunCommandTest {
                 .contains("\nsheet                 2.")
                 .contains("its skin is 0.19 mm: strong currents with")
                 .contains("\nNote, permeability assumed (fe360 150): it differs from piece to piece")
-                .contains("\nFiles: results/quick\nComputed estimate, to be confirmed on the machine.")
+                .contains(
+                        "\nFiles: results/quick\nTo send on: page.html, or page.md with the pictures.\nComputed estimate, to be confirmed on the machine.")
                 .endsWith("""
 
                         Pictures, in results/quick, as png:
@@ -58,6 +59,8 @@ class RunCommandTest {
                         "results/quick/impedance.csv",
                         "results/quick/impedance.png",
                         "results/quick/losses.png",
+                        "results/quick/page.html",
+                        "results/quick/page.md",
                         "results/quick/plane.png",
                         "results/quick/result.json");
     }
@@ -73,10 +76,14 @@ class RunCommandTest {
                         "one",
                         "one/distances.csv",
                         "one/impedance.csv",
+                        "one/page.html",
+                        "one/page.md",
                         "one/result.json",
                         "two",
                         "two/distances.csv",
                         "two/impedance.csv",
+                        "two/page.html",
+                        "two/page.md",
                         "two/result.json");
     }
 

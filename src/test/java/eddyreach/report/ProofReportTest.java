@@ -48,13 +48,14 @@ class ProofReportTest {
     @Test
     void htmlIsEscapedAndComplete() {
         String page = ProofPages.html(SampleProof.mixed());
-        assertThat(page)
+        // apart from the looks, which stand at each element
+        assertThat(page.replaceAll(" style=\"[^\"]*\"", ""))
                 .startsWith("<!DOCTYPE html>\n<html lang=\"en\">")
                 .endsWith("</html>\n")
                 .contains(
                         "<td>A. Author, &lt;b&gt;A &amp; B&lt;/b&gt; | &quot;Book&quot; (1900), page 1 [printed]</td>")
-                .contains("<tr class=\"fail\"><td>dZ &lt;ohm&gt;</td>")
-                .contains("<td class=\"number\">3.00-4.00j</td><td class=\"number\">3.10-4.00j</td>")
+                .contains("<tr><td>dZ &lt;ohm&gt;</td>")
+                .contains("<td>3.00-4.00j</td><td>3.10-4.00j</td>")
                 .contains("<td>1 % | more</td><td>FAIL</td></tr>")
                 .contains("<p>3 check values, 1 NOT met.</p>")
                 .doesNotContain("<b>")
@@ -69,9 +70,9 @@ class ProofReportTest {
                 .startsWith(
                         "# Check values\n\n3 check values, 1 NOT met.\n\n## Coils\n\n| quantity | source | published |")
                 .contains(
-                        "\n| dZ \\<ohm\\> | A. Author, \\<b\\>A \\& B\\</b\\> \\| \"Book\" (1900), page 1 \\[printed\\]"
-                                + " | 3.00-4.00j | 3.10-4.00j | 0.10 | 0.050 | 1 % \\| more | FAIL |\n");
-        assertThat(ProofPages.escapeMarkdown("a\nb*_`\\")).isEqualTo("a b\\*\\_\\`\\\\");
+                        "\n| **dZ \\<ohm\\>** | **A. Author, \\<b\\>A \\& B\\</b\\> \\| \"Book\" (1900), page 1 \\[printed\\]**"
+                                + " | **3.00-4.00j** | **3.10-4.00j** | **0.10** | **0.050** | **1 % \\| more** | **FAIL** |\n");
+        assertThat(MarkdownPage.escape("a\nb*_`\\")).isEqualTo("a b\\*\\_\\`\\\\");
     }
 
     @Test

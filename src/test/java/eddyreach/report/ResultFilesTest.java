@@ -120,7 +120,7 @@ class ResultFilesTest {
     @Test
     void writesEverythingIntoANewFolder() throws IOException {
         List<Path> files = ResultFiles.write(RESULT, folder.resolve("a/b"), EnumSet.allOf(Format.class));
-        assertThat(files).hasSize(2 * 11 + 3).allMatch(Files::isRegularFile);
+        assertThat(files).hasSize(2 * 11 + 5).allMatch(Files::isRegularFile);
         assertThat(files.get(files.size() - 1)).hasFileName("result.json");
         assertThat(content(folder.resolve("a/b"))).hasSize(files.size());
     }
@@ -129,7 +129,8 @@ class ResultFilesTest {
     void jsonCanBeReadBack() throws IOException {
         ResultFiles.write(RESULT, folder, Set.of());
         Map<String, Object> json = parse(Files.readString(folder.resolve("result.json")));
-        assertThat(json.get("files")).isEqualTo(List.of("distances.csv", "impedance.csv", "result.json"));
+        assertThat(json.get("files"))
+                .isEqualTo(List.of("distances.csv", "impedance.csv", "page.html", "page.md", "result.json"));
         List<?> targets = (List<?>) json.get("targets");
         assertThat(targets).hasSameSizeAs(RESULT.targets());
         for (int i = 0; i < targets.size(); i++) {
@@ -226,7 +227,7 @@ class ResultFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"distances.csv", "impedance.csv", "result.json"})
+    @ValueSource(strings = {"distances.csv", "impedance.csv", "page.html", "page.md", "result.json"})
     void blockedNameIsAnIoErrorAndChangesNothing(String name) throws IOException {
         ResultFiles.write(RESULT, folder, Set.of());
         Files.delete(folder.resolve(name));

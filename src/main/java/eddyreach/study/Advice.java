@@ -1,0 +1,164 @@
+package eddyreach.study;
+
+import eddyreach.materials.Material;
+import eddyreach.model.ApproachInput;
+import eddyreach.model.Layer;
+import eddyreach.model.Mounting;
+import eddyreach.model.SwitchModel;
+import eddyreach.model.Target;
+import eddyreach.switching.StandardQuantities;
+import eddyreach.units.Dimension;
+import eddyreach.units.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to change when a target is seen from too near, ranked by gain. Each line is computed with everything together at the coarse
+ * resolution; what gains little is left out.
+ *
+ * @param needed false when the surely-on distance is close to that of the standard target, so that nothing need be changed
+ * @param changes what helps, the largest gain first; empty when nothing is needed
+ * @param otherPrinciple whether a switch that weighs all metals alike is worth a thought: a good conductor that is seen from much
+ *     nearer than steel
+ */
+public record Advice(boolean needed, List<Change> changes, boolean otherPrinciple) {
+
+    /** Surely-on distance, as a share of the standard target's 0.81 s_n, from which on nothing need be changed. */
+    public static final double ENOUGH = 0.8;
+
+    /** A change that gains less than this share of the rated distance is left out. */
+    public static final double WORTH = 0.03;
+
+    /** No thinner metal is proposed, m: below it is a coating, not a part. */
+    private static final double THINNEST = 2e-6;
+
+    private static final double STEEL_THICKNESS = StandardQuantities.TARGET_THICKNESS;
+
+    public Advice {
+        changes = List.copyOf(changes);
+    }
+
+    /** True when the band leaves too little. */
+    static boolean needed(SwitchModel model, Assurance assurance) {
+        double assured = new StandardQuantities(model.ratedDistance(), model.faceDiameter()).assured();
+        return !(assurance.surelyOn() >= ENOUGH * assured);
+    }
+
+    /** Nothing need be changed. */
+    static Advice none() {
+        return new Advice(false, List.of(), false);
+    }
+
+    /**
+     * Other switches to try.
+     *
+     * @param model the switch
+     * @param step it at the coarse resolution
+     */
+    record Alternative(SwitchModel model, Ladder.Step step) {}
+
+    /** The alternatives of a study that can be trimmed. */
+    static List<Alternative> alternatives(ApproachInput study, Trials trials) {
+        List<Alternative> list = new ArrayList<>();
+        for (SwitchModel m : study.alternatives()) {
+            trials.attempt(m).ifPresent(step -> list.add(new Alternative(m, step)));
+        }
+        return list;
+    }
+
+    /**
+     * Advice for one target.
+     *
+     * @param study switch and standard target
+     * @param trials the switch to try variants on
+     * @param alternatives other switches
+     * @param target the target
+     * @param found what was found for it
+     * @param omega angular frequency without a target, rad/s
+     */
+    static Advice of(
+            ApproachInput study,
+            Trials trials,
+            List<Alternative> alternatives,
+            Target target,
+            TargetResult found,
+            double omega) {
+        SwitchModel model = study.switchModel();
+        Trials.Trial trial = trials.of(target, found.distance());
+        double now = Double.isFinite(found.distance().on()) ? found.distance().on() : 0;
+        List<Change> all = new ArrayList<>();
+        Material steel = study.standard().layers().get(0).material();
+        Target flag = Variants.made(target, steel, STEEL_THICKNESS);
+        if (!flag.actsAs(target)) {
+            String words = target.sheet().isPresent()
+                    ? steel.name() + " flag, " + length(STEEL_THICKNESS) + ", of the same outline"
+                    : "the same part of " + steel.name();
+            add(all, Change.Kind.STEEL_FLAG, words, trial.on(flag), now);
+        }
+        Target.Outline.Square square = new Target.Outline.Square(model.standardSide());
+        if (target.sheet().isPresent() && target.radius() < 0.98 * square.equivalentRadius()) {
+            String words = "the size of the standard target, square " + length(square.side());
+            add(all, Change.Kind.STANDARD_SIZE, words, trial.on(Variants.outline(target, square)), now);
+        }
+        Variants.size(target, Trials.WIDEST)
+                .ifPresent(
+                        t -> add(all, Change.Kind.LARGER_TARGET, Trials.WIDEST + " times as wide", trial.on(t), now));
+        thickness(study, target, omega).ifPresent(t -> {
+            double best = t.layers().get(0).thickness();
+            String word = best < target.thickness() ? "thinner: " : "thicker: ";
+            String words = word + t.layers().get(0).material().name() + ", about " + length(best)
+                    + ", near its best thickness";
+            add(all, Change.Kind.THICKNESS, words, trial.on(t), now);
+        });
+        for (Alternative a : alternatives) {
+            boolean other = a.model().mounting() == Mounting.NON_FLUSH && model.mounting() == Mounting.FLUSH;
+            String words = (other ? "the non-flush switch of this size, " : "the next larger switch, ")
+                    + a.model().id() + ", rated " + length(a.model().ratedDistance());
+            add(
+                    all,
+                    other ? Change.Kind.NON_FLUSH_SWITCH : Change.Kind.LARGER_SWITCH,
+                    words,
+                    Tryout.of(a.step().bench(), target).on(a.step().trim()),
+                    now);
+        }
+        List<Change> ranked = all.stream()
+                .filter(c -> c.gain() >= WORTH * model.ratedDistance())
+                .sorted(Comparator.comparingDouble(Change::gain).reversed())
+                .toList();
+        return new Advice(true, ranked, conductor(target) && !(found.factor() >= ENOUGH));
+    }
+
+    private static void add(List<Change> all, Change.Kind kind, String text, double on, double now) {
+        if (Double.isFinite(on)) {
+            all.add(new Change(kind, text, on, on - now));
+        }
+    }
+
+    private static boolean conductor(Target target) {
+        return target.body().materials().stream().anyMatch(m -> m.muReal() == 1 && m.conductivity20() > 1e6);
+    }
+
+    /** The thickness k delta^2 at which a sheet takes the most loss, k being the wavenumber that dominates at the rated distance. */
+    private static Optional<Target> thickness(ApproachInput study, Target target, double omega) {
+        Optional<Layer> single = Variants.single(target)
+                .filter(l -> l.material().muReal() == 1 && l.material().conductivity20() > 0);
+        if (single.isEmpty()) {
+            return Optional.empty();
+        }
+        Material m = single.get().material();
+        double delta = m.skinDepth(omega, Bench.AMBIENT);
+        double k = Reason.wavenumber(study.switchModel(), study.switchModel().ratedDistance());
+        double best =
+                new BigDecimal(k * delta * delta).round(new MathContext(1)).doubleValue();
+        boolean sheet = best < Explanation.THIN * delta;
+        return sheet && best >= THINNEST ? Optional.of(Variants.made(target, m, best)) : Optional.empty();
+    }
+
+    private static String length(double metres) {
+        return Units.text(metres, Dimension.LENGTH);
+    }
+}

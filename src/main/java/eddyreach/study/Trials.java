@@ -1,0 +1,118 @@
+package eddyreach.study;
+
+import eddyreach.field.Resolution;
+import eddyreach.model.StudyInput;
+import eddyreach.model.SwitchModel;
+import eddyreach.model.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The switch, the same one at other frequencies and other switches, all at the coarse resolution and trimmed each on its own standard target,
+ * to try variants of targets on.
+ */
+final class Trials {
+
+    /** Widest variant of a target, as a factor of its size. */
+    static final double WIDEST = 1.5;
+
+    /** Frequencies that are tried, as factors. */
+    private static final double SLOW = 0.5;
+
+    private static final double FAST = 2;
+
+    private final StudyInput study;
+    private final List<Target> targets;
+    private final Ladder.Step plain;
+    private final Optional<Ladder.Step> slower;
+    private final Optional<Ladder.Step> faster;
+
+    /**
+     * @param study the switch
+     * @param targets the targets of which variants will be tried
+     */
+    Trials(StudyInput study, List<Target> targets) {
+        this.study = study;
+        this.targets = targets;
+        plain = step(study.switchModel());
+        slower = attempt(atFrequency(study.switchModel(), SLOW));
+        faster = attempt(atFrequency(study.switchModel(), FAST));
+    }
+
+    /** The same coil with another capacitor. */
+    private static SwitchModel atFrequency(SwitchModel m, double factor) {
+        return new SwitchModel(
+                m.id(),
+                m.name(),
+                m.note(),
+                m.mounting(),
+                m.ratedDistance(),
+                m.effectiveDistance(),
+                m.faceDiameter(),
+                factor * m.frequency(),
+                m.winding(),
+                m.parts(),
+                m.element(),
+                m.differentialTravel(),
+                m.output());
+    }
+
+    /** The switch as it is. */
+    Ladder.Step plain() {
+        return plain;
+    }
+
+    /** At half the frequency, if it can be trimmed there. */
+    Optional<Ladder.Step> slower() {
+        return slower;
+    }
+
+    /** At twice the frequency, if it can be trimmed there. */
+    Optional<Ladder.Step> faster() {
+        return faster;
+    }
+
+    /** Another switch with its own standard target; empty when it cannot be trimmed, for then it is no alternative. */
+    Optional<Ladder.Step> attempt(SwitchModel model) {
+        try {
+            return Optional.of(step(model));
+        } catch (ArithmeticException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Ladder.Step step(SwitchModel model) {
+        Target standard = standard(study.standard(), model);
+        List<Target> all = new ArrayList<>(targets);
+        targets.forEach(t -> Variants.size(t, WIDEST).ifPresent(all::add));
+        all.add(standard);
+        return Ladder.trimmed(model, standard, Resolution.COARSE.withoutFields(), all, bytes -> {});
+    }
+
+    /** The standard target of a switch, of the steel of another's. */
+    static Target standard(Target other, SwitchModel model) {
+        return Variants.outline(other, new Target.Outline.Square(model.standardSide()));
+    }
+
+    /** Tries variants of one target. */
+    Trial of(Target target, SwitchDistance distance) {
+        return new Trial(plain, distance, Tryout.of(plain.bench(), target).on(plain.trim()));
+    }
+
+    /**
+     * Variants of one target before the switch as it is.
+     *
+     * @param step the switch
+     * @param fine what was found for the target at the fine resolution
+     * @param nominal its on distance at the coarse resolution, m
+     */
+    record Trial(Ladder.Step step, SwitchDistance fine, double nominal) {
+
+        /** On distance of a variant, m: the difference at the coarse resolution added to what was found; NaN when it does not switch on. */
+        double on(Target variant) {
+            double on = Tryout.of(step.bench(), variant).on(step.trim());
+            return Double.isFinite(fine.on()) && Double.isFinite(nominal) ? Math.max(0, fine.on() + on - nominal) : on;
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package eddyreach.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import eddyreach.model.Library;
+import eddyreach.model.Question;
+import eddyreach.model.SwitchModel;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** What to change, and why, from computed variants. */
+class AdviceTest {
+
+    private static final Library LIBRARY = new Library(Path.of(""));
+
+    private static TargetResult part(String switchId, Map<String, String> words) {
+        return ApproachRunner.run(Question.read("question", switchId, words, List.of(), LIBRARY)
+                        .withoutFieldPictures())
+                .targets()
+                .get(1);
+    }
+
+    private static double on(Advice advice, Change.Kind kind) {
+        return advice.changes().stream()
+                .filter(c -> c.kind() == kind)
+                .findFirst()
+                .orElseThrow()
+                .on();
+    }
+
+    @Test
+    void aluminiumIsHelpedBySteelFoilAndLargerSwitches() {
+        SwitchModel model = LIBRARY.switchModel("m18-flush");
+        TargetResult part = part("m18-flush", Map.of("material", "aluminium", "thickness", "1 mm"));
+        Advice advice = part.assessment().orElseThrow().advice().orElseThrow();
+        assertThat(advice.needed()).isTrue();
+        assertThat(advice.otherPrinciple()).isTrue();
+        assertThat(advice.changes())
+                .isSortedAccordingTo(Comparator.comparingDouble(Change::gain).reversed())
+                .allSatisfy(c -> assertThat(c.gain())
+                        .isCloseTo(c.on() - part.distance().on(), within(1e-12))
+                        .isGreaterThanOrEqualTo(Advice.WORTH * model.ratedDistance()));
+        // the same outline in steel is the standard target itself
+        assertThat(on(advice, Change.Kind.STEEL_FLAG)).isCloseTo(model.effectiveDistance(), within(0.05e-3));
+        // each line is what asking for it gives, within what the coarse resolution costs
+        TargetResult foil = part("m18-flush", Map.of("material", "aluminium", "thickness", "4 um"));
+        assertThat(on(advice, Change.Kind.THICKNESS)).isCloseTo(foil.distance().on(), within(0.05e-3));
+        TargetResult larger = part(
+                "m30-flush", Map.of("material", "aluminium", "thickness", "1 mm", "shape", "square", "side", "18 mm"));
+        assertThat(on(advice, Change.Kind.LARGER_SWITCH))
+                .isCloseTo(larger.distance().on(), within(0.15e-3));
+        assertThat(advice.changes()).extracting(Change::kind).doesNotContain(Change.Kind.LARGER_TARGET);
+
+        Explanation why = part.assessment().orElseThrow().explanation().orElseThrow();
+        assertThat(why.sentences())
+                .anyMatch(s -> s.contains("skin-limited"))
+                .anyMatch(s -> s.contains("6.6 skin depths"));
+        assertThat(why.sensitivities()).hasSize(8).allMatch(s -> s.factor() > 0.3 && s.factor() < 0.5);
+    }
+
+    @Test
+    void aSmallDiscIsHelpedBySize() {
+        TargetResult part = part(
+                "p14-reference", Map.of("material", "fe360", "thickness", "4 mm", "shape", "disc", "diameter", "8 mm"));
+        Advice advice = part.assessment().orElseThrow().advice().orElseThrow();
+        TargetResult standardSize = part("p14-reference", Map.of("material", "fe360", "thickness", "4 mm"));
+        assertThat(on(advice, Change.Kind.STANDARD_SIZE))
+                .isCloseTo(standardSize.distance().on(), within(0.05e-3));
+        assertThat(on(advice, Change.Kind.LARGER_TARGET))
+                .isBetween(part.distance().on(), 5.1e-3);
+        assertThat(advice.otherPrinciple()).isFalse();
+    }
+
+    @Test
+    void nothingIsNeededForFoilNearItsBestThickness() {
+        Assessment foil = part("p14-reference", Map.of("material", "aluminium", "thickness", "8 um"))
+                .assessment()
+                .orElseThrow();
+        assertThat(foil.advice().orElseThrow().needed()).isFalse();
+        assertThat(foil.advice().orElseThrow().changes()).isEmpty();
+        assertThat(foil.explanation().orElseThrow().sentences())
+                .anyMatch(s -> s.contains("resistance-limited sheet"))
+                .anyMatch(s -> s.contains("near the best"));
+    }
+
+    @Test
+    void whatHasNoEffectGetsASteelFlag() {
+        TargetResult water = part("m12-flush", Map.of("material", "water", "thickness", "5 mm"));
+        Assessment a = water.assessment().orElseThrow();
+        assertThat(a.assurance().anywhereOn()).isFalse();
+        assertThat(a.advice().orElseThrow().changes().get(0).kind()).isEqualTo(Change.Kind.STEEL_FLAG);
+    }
+}
