@@ -44,7 +44,11 @@ public interface StudyInput {
     /** The kinds of study. */
     enum Kind {
         APPROACH("approach"),
-        MATERIALS("materials");
+        MATERIALS("materials"),
+        THICKNESS("thickness"),
+        SIZE("size"),
+        CONDUCTIVITY("conductivity"),
+        LAYERS("layers");
 
         private final String label;
 

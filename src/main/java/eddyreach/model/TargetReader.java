@@ -135,7 +135,8 @@ public final class TargetReader {
                 });
     }
 
-    private List<Layer> bindLayers(Node node, boolean standard) {
+    /** Binds the keys material and thickness, or layers; empty after a problem. */
+    List<Layer> bindLayers(Node node, boolean standard) {
         node.knows("material", "thickness");
         if (!node.has("layers")) {
             Optional<Material> material = materials.bind(node, "material");

@@ -59,7 +59,7 @@ final class ApproachJson {
                                 .with("amplitude_v", JsonParts.numbers(c.amplitude())));
     }
 
-    private static Map<String, Object> outline(Target.Outline outline) {
+    static Map<String, Object> outline(Target.Outline outline) {
         if (outline instanceof Target.Outline.Disc disc) {
             return new JsonNode().with("shape", "disc").with("diameter_m", disc.diameter());
         }

@@ -48,7 +48,7 @@ final class ApproachText {
     }
 
     /** Hundredths of a millimetre; the error is rounded up, so that it never promises too much. */
-    private static String distance(double metres, double error) {
+    static String distance(double metres, double error) {
         if (!Double.isFinite(metres)) {
             return "-";
         }

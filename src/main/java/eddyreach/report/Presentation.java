@@ -1,7 +1,11 @@
 package eddyreach.report;
 
 import eddyreach.study.ApproachResult;
+import eddyreach.study.CoatingResult;
+import eddyreach.study.ConductivityResult;
+import eddyreach.study.SizeResult;
 import eddyreach.study.StudyResult;
+import eddyreach.study.ThicknessResult;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -25,6 +29,18 @@ public interface Presentation {
     static Presentation of(StudyResult result) {
         if (result instanceof ApproachResult approach) {
             return new ApproachPresentation(approach);
+        }
+        if (result instanceof ThicknessResult thickness) {
+            return new ThicknessPresentation(thickness);
+        }
+        if (result instanceof SizeResult size) {
+            return new SizePresentation(size);
+        }
+        if (result instanceof ConductivityResult conductivity) {
+            return new ConductivityPresentation(conductivity);
+        }
+        if (result instanceof CoatingResult coating) {
+            return new CoatingPresentation(coating);
         }
         throw new IllegalArgumentException("no presentation of a result of the kind " + result.kind());
     }

@@ -1,7 +1,6 @@
 package eddyreach.study;
 
 import eddyreach.materials.FactorBand;
-import eddyreach.materials.Material;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.StudyInput;
@@ -133,7 +132,7 @@ public final class ApproachRunner {
                         o.distance(),
                         factor,
                         fine.free().omega(),
-                        wavenumber(shown)),
+                        Wavenumber.dominant(study.switchModel(), shown)),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.behind().isEmpty()) {
             return new Found(result, Optional.empty(), Optional.empty());
@@ -161,36 +160,14 @@ public final class ApproachRunner {
         return t.layers().get(0).material().conductivity20();
     }
 
-    /** The wavenumber that dominates at the target: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
-    private double wavenumber(double distance) {
-        var s = study.switchModel().winding().section();
-        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
-    }
-
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
         List<Warning> list = new ArrayList<>();
         String id = target.id();
         for (Layer l : target.layers()) {
-            Material m = l.material();
-            if (m.muReal() > 1 && m.conductivity20() > 0) {
-                list.add(new Warning(
-                        Warning.Kind.PERMEABILITY_ASSUMED,
-                        id,
-                        m.muReal(),
-                        String.format(
-                                Locale.ROOT,
-                                "permeability of %s assumed as %.0f: it differs from piece to piece and falls with"
-                                        + " frequency",
-                                m.name(),
-                                m.muReal())));
-            }
+            Limits.permeability(id, l.material()).ifPresent(list::add);
         }
         if (fine.endless(target) && Double.isFinite(target.outline().equivalentRadius())) {
-            list.add(new Warning(
-                    Warning.Kind.WIDE_AS_ENDLESS,
-                    id,
-                    target.outline().equivalentRadius(),
-                    "so wide against the core that it is computed as an endless plate"));
+            list.add(Limits.wide(id, target.outline().equivalentRadius()));
         }
         double least = 0;
         double at = 0;
@@ -245,11 +222,7 @@ public final class ApproachRunner {
     private List<Warning> studyWarnings() {
         List<Warning> list = new ArrayList<>();
         if (targets.stream().anyMatch(t -> t.outline() instanceof Target.Outline.Square)) {
-            list.add(new Warning(
-                    Warning.Kind.SQUARE_AS_DISC,
-                    "squares",
-                    0.01,
-                    "computed as discs of equal area, on the axis within about 1 % of the loss"));
+            list.add(Limits.squares());
         }
         return list;
     }

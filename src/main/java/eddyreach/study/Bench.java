@@ -136,6 +136,15 @@ final class Bench {
 
     /** The field problem of a target. */
     TargetField target(Target target) {
+        return target(target, resolution);
+    }
+
+    /** The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses. */
+    TargetField reflector(Target target) {
+        return target(target, resolution.withoutFields());
+    }
+
+    private TargetField target(Target target, Resolution resolution) {
         if (target.layers().stream().noneMatch(l -> l.material().hasEffect())) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
@@ -147,7 +156,12 @@ final class Bench {
 
     /** True when a target is endless or so wide that its edge does not matter. */
     boolean endless(Target target) {
-        return target.outline().equivalentRadius() > ENDLESS * scale;
+        return wide(target.outline().equivalentRadius());
+    }
+
+    /** True for a radius, m, from which on a target's edge does not matter. */
+    boolean wide(double radius) {
+        return radius > ENDLESS * scale;
     }
 
     private static LayeredPlate plate(Target target) {

@@ -106,7 +106,7 @@ final class Reason {
     }
 
     /** A length in mm, or in um below 0.1 mm, with two or three significant digits. */
-    private static String length(double metres) {
+    static String length(double metres) {
         double um = metres * 1e6;
         return um < 100
                 ? String.format(Locale.ROOT, um < 10 ? "%.1f um" : "%.0f um", um)

@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.model.ApproachInput;
 import eddyreach.model.StudyInput;
+import eddyreach.model.SweepInput;
 
 /** Runs studies of all kinds. */
 public final class StudyRunner {
@@ -25,6 +26,18 @@ public final class StudyRunner {
     public static StudyResult run(StudyInput study, Progress progress) {
         if (study instanceof ApproachInput approach) {
             return ApproachRunner.run(approach, progress);
+        }
+        if (study instanceof SweepInput.Thickness thickness) {
+            return ThicknessRunner.run(thickness, progress);
+        }
+        if (study instanceof SweepInput.Size size) {
+            return SizeRunner.run(size, progress);
+        }
+        if (study instanceof SweepInput.Conductivity conductivity) {
+            return ConductivityRunner.run(conductivity, progress);
+        }
+        if (study instanceof SweepInput.Coating coating) {
+            return CoatingRunner.run(coating, progress);
         }
         throw new IllegalArgumentException("no runner for a study of the kind " + study.kind());
     }
