@@ -28,7 +28,8 @@ final class CoatingRunner {
         List<Target> others = new ArrayList<>(List.of(study.bare()));
         coatings.forEach(m -> others.add(study.solid(m)));
         List<SwitchDistance> solid = sweep.of(others, "bare and solid");
-        List<List<SweepPoint>> curves = sweep.grid(coatings, study.thicknesses().crowded(), study::target, "coatings");
+        List<List<SweepPoint>> curves =
+                sweep.smooth(coatings, study.thicknesses().crowded(), study::target, "coatings");
         double[] told = Arrays.stream(TOLD)
                 .filter(t -> t >= study.thicknesses().first()
                         && t <= study.thicknesses().last())

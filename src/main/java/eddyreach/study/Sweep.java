@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 
 /**
  * Many targets before one trimmed switch, each only for its on and off distance. Every single distance has its own error bar, from two
@@ -18,6 +19,11 @@ final class Sweep {
 
     /** Intervals in which the range of distances is sampled: the curves of wide targets are smooth on this scale. */
     private static final int INTERVALS = 24;
+
+    private static final int STRIDE = 3;
+
+    /** Error of interpolation that is accepted, over the accuracy of the study. */
+    private static final double INTERPOLATION = 0.1;
 
     private static final int HIGHEST = Ladder.FIRST + 1;
 
@@ -85,7 +91,7 @@ final class Sweep {
     }
 
     /**
-     * Curves of materials over a quantity.
+     * Curves of materials over a quantity, every point computed.
      *
      * @param materials one curve each
      * @param values the quantity, SI
@@ -94,22 +100,70 @@ final class Sweep {
      */
     List<List<SweepPoint>> grid(
             List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
+        return grid(materials, values, target, stage, 1);
+    }
+
+    /**
+     * Curves of materials over a quantity on which the distances depend smoothly. Endless plates are all computed; of targets that need a
+     * mesh every third value is, and {@link SmoothCurve} fills in between where that is safe.
+     *
+     * @param materials one curve each
+     * @param values the quantity, SI; the distances are smooth over its index
+     * @param target makes the target of a material and a value
+     * @param stage what is told of them while they are computed
+     */
+    List<List<SweepPoint>> smooth(
+            List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
+        boolean cheap = bench().endless(target.apply(materials.get(0), values[values.length - 1]));
+        return grid(materials, values, target, stage, cheap ? 1 : STRIDE);
+    }
+
+    private List<List<SweepPoint>> grid(
+            List<Material> materials,
+            double[] values,
+            BiFunction<Material, Double, Target> target,
+            String stage,
+            int stride) {
+        List<SwitchDistance[]> curves = new ArrayList<>();
+        materials.forEach(m -> curves.add(new SwitchDistance[values.length]));
+        fill(materials, values, target, stage, curves, (c, i) -> i % stride == 0 || i == values.length - 1);
+        if (stride > 1) {
+            curves.replaceAll(c -> SmoothCurve.filled(c, INTERPOLATION * study.accuracy()));
+            fill(materials, values, target, stage, curves, (c, i) -> true);
+        }
+        List<List<SweepPoint>> result = new ArrayList<>();
+        for (SwitchDistance[] curve : curves) {
+            List<SweepPoint> points = new ArrayList<>();
+            for (int i = 0; i < values.length; i++) {
+                points.add(new SweepPoint(values[i], curve[i]));
+            }
+            result.add(points);
+        }
+        return result;
+    }
+
+    /** Computes those chosen by number of curve and value that are still missing. */
+    private void fill(
+            List<Material> materials,
+            double[] values,
+            BiFunction<Material, Double, Target> target,
+            String stage,
+            List<SwitchDistance[]> curves,
+            BiPredicate<Integer, Integer> chosen) {
         List<Target> targets = new ArrayList<>();
-        for (Material material : materials) {
-            for (double value : values) {
-                targets.add(target.apply(material, value));
+        List<int[]> places = new ArrayList<>();
+        for (int c = 0; c < curves.size(); c++) {
+            for (int i = 0; i < values.length; i++) {
+                if (curves.get(c)[i] == null && chosen.test(c, i)) {
+                    targets.add(target.apply(materials.get(c), values[i]));
+                    places.add(new int[] {c, i});
+                }
             }
         }
         List<SwitchDistance> found = of(targets, stage);
-        List<List<SweepPoint>> curves = new ArrayList<>();
-        for (int m = 0; m < materials.size(); m++) {
-            List<SweepPoint> points = new ArrayList<>();
-            for (int i = 0; i < values.length; i++) {
-                points.add(new SweepPoint(values[i], found.get(m * values.length + i)));
-            }
-            curves.add(points);
+        for (int k = 0; k < places.size(); k++) {
+            curves.get(places.get(k)[0])[places.get(k)[1]] = found.get(k);
         }
-        return curves;
     }
 
     private DistanceFinder finder(int step) {

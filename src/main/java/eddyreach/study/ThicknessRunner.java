@@ -36,7 +36,7 @@ final class ThicknessRunner {
 
     private ThicknessResult result() {
         double[] values = study.thicknesses().logarithmic();
-        List<List<SweepPoint>> curves = sweep.grid(study.materials(), values, study::target, "thicknesses");
+        List<List<SweepPoint>> curves = sweep.smooth(study.materials(), values, study::target, "thicknesses");
         List<Warning> warnings = Limits.sweep(study.outline(), study.materials(), sweep.bench());
         List<List<Double>> wanted = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
