@@ -20,7 +20,7 @@ final class Sweep {
     /** Intervals in which the range of distances is sampled: the curves of wide targets are smooth on this scale. */
     private static final int INTERVALS = 24;
 
-    private static final int STRIDE = 3;
+    private static final int STRIDE = 2;
 
     /** Error of interpolation that is accepted, over the accuracy of the study. */
     private static final double INTERPOLATION = 0.1;
@@ -105,7 +105,7 @@ final class Sweep {
 
     /**
      * Curves of materials over a quantity on which the distances depend smoothly. Endless plates are all computed; of targets that need a
-     * mesh every third value is, and {@link SmoothCurve} fills in between where that is safe.
+     * mesh every second value is, and {@link SmoothCurve} fills in between where that is safe.
      *
      * @param materials one curve each
      * @param values the quantity, SI; the distances are smooth over its index
