@@ -16,7 +16,7 @@ final class SidewaysReader {
         List<Target> targets = context.targets().bindAll(context.root().list("targets"));
         Offsets offsets = Offsets.bind(context, targets, ZONE_POINTS);
         double reach = context.switchModel().map(StudyInput::defaultReach).orElse(Distances.FARTHEST);
-        double last = context.root().quantity("farthest", Dimension.LENGTH, 1e-4, Distances.FARTHEST, reach);
+        double last = context.root().quantity("reach", Dimension.LENGTH, 1e-4, Distances.FARTHEST, reach);
         return header -> new ZoneInput(header, targets, offsets, last);
     }
 

@@ -45,6 +45,10 @@ public interface StudyInput {
     enum Kind {
         APPROACH("approach"),
         MATERIALS("materials"),
+        THICKNESS("thickness"),
+        SIZE("size"),
+        CONDUCTIVITY("conductivity"),
+        LAYERS("layers"),
         ZONE("zone"),
         PASS("pass");
 

@@ -2,8 +2,10 @@ package eddyreach.model;
 
 import eddyreach.units.Dimension;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -12,6 +14,12 @@ public final class StudyReader {
 
     private static final Map<String, StudyInput.Kind> KINDS =
             Arrays.stream(StudyInput.Kind.values()).collect(Collectors.toMap(StudyInput.Kind::label, k -> k));
+
+    private static final Set<StudyInput.Kind> SWEEPS = EnumSet.of(
+            StudyInput.Kind.THICKNESS, StudyInput.Kind.SIZE, StudyInput.Kind.CONDUCTIVITY, StudyInput.Kind.LAYERS);
+
+    /** A curve of many distances is accepted with this many times the error of a single one: 0.04 mm at M18. */
+    private static final double CURVES = 2;
 
     /** Loosest accuracy that is known while the switch is not, m. */
     private static final double ANY_ACCURACY = 1;
@@ -49,7 +57,10 @@ public final class StudyReader {
         String note = root.note("note");
         Optional<StudyInput.Kind> kind = root.choice("kind", KINDS);
         Optional<SwitchModel> switchModel = bindSwitch(root, source, library, materials, problems);
-        double usual = switchModel.map(StudyInput::defaultAccuracy).orElse(ANY_ACCURACY);
+        boolean curves = kind.filter(SWEEPS::contains).isPresent();
+        double usual = switchModel
+                .map(m -> (curves ? CURVES : 1) * StudyInput.defaultAccuracy(m))
+                .orElse(ANY_ACCURACY);
         double accuracy = root.quantity("accuracy", Dimension.LENGTH, 1e-9, 1e-2, usual);
         TargetReader targets = new TargetReader(
                 materials, switchModel.map(SwitchModel::standardSide).orElse(Double.NaN));
@@ -81,6 +92,7 @@ public final class StudyReader {
     private static Function<StudyHeader, StudyInput> bind(Context context) {
         return switch (context.kind()) {
             case APPROACH, MATERIALS -> ApproachReader.bind(context);
+            case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> SweepReader.bind(context);
             case ZONE -> SidewaysReader.zone(context);
             case PASS -> SidewaysReader.pass(context);
         };

@@ -196,7 +196,8 @@ public final class TargetReader {
         });
     }
 
-    private List<Layer> bindLayers(Node node, Shape shape, Optional<Texture> texture) {
+    /** Binds the keys material and thickness, or layers; empty after a problem. */
+    List<Layer> bindLayers(Node node, Shape shape, Optional<Texture> texture) {
         node.knows("material", "thickness");
         boolean mesh = node.has("mesh");
         if (mesh && node.has("thickness")) {

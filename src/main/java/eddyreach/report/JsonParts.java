@@ -200,7 +200,7 @@ final class JsonParts {
         return node;
     }
 
-    private static Map<String, Object> outline(Target.Outline outline) {
+    static Map<String, Object> outline(Target.Outline outline) {
         if (outline instanceof Target.Outline.Disc disc) {
             return new JsonNode().with("shape", "disc").with("diameter_m", disc.diameter());
         }

@@ -38,6 +38,20 @@ final class Labels {
     static final String CURRENT_DENSITY =
             Quantity.CURRENT_DENSITY.symbol() + ", " + Quantity.CURRENT_DENSITY.printedUnit() + " per A";
 
+    static final String ON_DISTANCE = Quantity.SWITCH_ON_DISTANCE.axisLabel();
+    static final String OFF_DISTANCE = Quantity.SWITCH_OFF_DISTANCE.axisLabel();
+    static final String THICKNESS = Quantity.THICKNESS.bareLabel();
+    static final String COATING = "coating " + Quantity.THICKNESS.axisLabel();
+    static final String SIDE = Quantity.SIZE.axisLabel();
+    static final String DIAMETER = Quantity.DIAMETER.axisLabel();
+    static final String SIZE_RATIO = Quantity.SIZE_RATIO.axisLabel();
+    static final String SHARE_OF_STANDARD_SIZE = "switch-on distance / that at the size of the standard target";
+    static final String SHARE_OF_BARE = "switch-on distance / that of the bare base";
+    static final String SHARE_OF_SR = "switch-on distance / sr";
+    static final String CONDUCTIVITY = "conductivity σ, " + Quantity.CONDUCTIVITY.printedUnit();
+    static final String PERMEABILITY = "relative permeability µr";
+    static final double MEGASIEMENS = Quantity.CONDUCTIVITY.factor();
+
     static final String CAUTION = "computed estimate, to be confirmed on the machine";
 
     private Labels() {}
@@ -79,6 +93,12 @@ final class Labels {
     }
 
     static String length(double metres) {
-        return metres < THIN ? significant(metres * MICROMETRE, 3) + " µm" : significant(metres * MM, 3) + " mm";
+        return length(metres, 3);
+    }
+
+    static String length(double metres, int digits) {
+        return metres < THIN * (1 - 1e-9)
+                ? significant(metres * MICROMETRE, digits) + " µm"
+                : significant(metres * MM, digits) + " mm";
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.report;
 
+import eddyreach.materials.Material;
 import eddyreach.study.PassResult;
 import eddyreach.study.PassTarget;
 import java.util.ArrayList;
@@ -59,6 +60,14 @@ record PassPresentation(PassResult result) implements Presentation {
                     .with("warnings", JsonParts.warnings(t.warnings())));
         }
         document.with("distance_m", result.distance()).with("targets", targets);
+    }
+
+    @Override
+    public List<Material> materials() {
+        return result.targets().stream()
+                .flatMap(t -> t.target().body().materials().stream())
+                .distinct()
+                .toList();
     }
 
     @Override

@@ -2,8 +2,12 @@ package eddyreach.report;
 
 import eddyreach.materials.Material;
 import eddyreach.study.ApproachResult;
+import eddyreach.study.CoatingResult;
+import eddyreach.study.ConductivityResult;
 import eddyreach.study.PassResult;
+import eddyreach.study.SizeResult;
 import eddyreach.study.StudyResult;
+import eddyreach.study.ThicknessResult;
 import eddyreach.study.ZoneResult;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +50,18 @@ public interface Presentation {
         }
         if (result instanceof PassResult pass) {
             return new PassPresentation(pass);
+        }
+        if (result instanceof ThicknessResult thickness) {
+            return new ThicknessPresentation(thickness);
+        }
+        if (result instanceof SizeResult size) {
+            return new SizePresentation(size);
+        }
+        if (result instanceof ConductivityResult conductivity) {
+            return new ConductivityPresentation(conductivity);
+        }
+        if (result instanceof CoatingResult coating) {
+            return new CoatingPresentation(coating);
         }
         throw new IllegalArgumentException("no presentation of a result of the kind " + result.kind());
     }

@@ -1,5 +1,6 @@
 package eddyreach.report;
 
+import eddyreach.materials.Material;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.ZoneResult;
 import eddyreach.study.ZoneTarget;
@@ -77,6 +78,14 @@ record ZonePresentation(ZoneResult result) implements Presentation {
                     .with("warnings", JsonParts.warnings(t.warnings())));
         }
         document.with("targets", targets);
+    }
+
+    @Override
+    public List<Material> materials() {
+        return result.targets().stream()
+                .flatMap(t -> t.target().body().materials().stream())
+                .distinct()
+                .toList();
     }
 
     @Override

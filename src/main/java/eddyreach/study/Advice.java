@@ -151,7 +151,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
         }
         Material m = single.get().material();
         double delta = m.skinDepth(omega, Bench.AMBIENT);
-        double k = Reason.wavenumber(study.switchModel(), study.switchModel().ratedDistance());
+        double k = Wavenumber.dominant(study.switchModel(), study.switchModel().ratedDistance());
         double best =
                 new BigDecimal(k * delta * delta).round(new MathContext(1)).doubleValue();
         boolean sheet = best < Explanation.THIN * delta;

@@ -1,11 +1,13 @@
 package eddyreach.study;
 
 import eddyreach.materials.FactorBand;
+import eddyreach.materials.Material;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.Body;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -134,7 +136,7 @@ public final class ApproachRunner {
                         o.distance(),
                         factor,
                         fine.free().omega(),
-                        Reason.wavenumber(study.switchModel(), shown),
+                        Wavenumber.dominant(study.switchModel(), shown),
                         budget),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.behind().isEmpty()) {
@@ -164,15 +166,14 @@ public final class ApproachRunner {
     }
 
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {
-        List<Warning> list = new ArrayList<>(Warning.ofMaterials(target));
+        List<Warning> list = new ArrayList<>();
         String id = target.id();
+        for (Material m : new LinkedHashSet<>(target.body().materials())) {
+            Limits.permeability(id, m).ifPresent(list::add);
+        }
         list.addAll(ShapeLimits.of(target, fine));
         if (fine.endless(target) && Double.isFinite(target.radius())) {
-            list.add(new Warning(
-                    Warning.Kind.WIDE_AS_ENDLESS,
-                    id,
-                    target.radius(),
-                    "so wide against the core that it is computed as an endless plate"));
+            list.add(Limits.wide(id, target.radius()));
         }
         double least = 0;
         double at = 0;
@@ -196,7 +197,7 @@ public final class ApproachRunner {
         }
         double error = o.distance().error();
         if (error > study.accuracy()) {
-            list.add(Warning.errorAbove(id, error, study.accuracy()));
+            list.add(Limits.error(id, error, study.accuracy()));
         }
         if (band.isPresent()
                 && Double.isFinite(factor)
@@ -223,11 +224,7 @@ public final class ApproachRunner {
     private List<Warning> studyWarnings() {
         List<Warning> list = new ArrayList<>();
         if (targets.stream().anyMatch(ApproachRunner::isSquare)) {
-            list.add(new Warning(
-                    Warning.Kind.SQUARE_AS_DISC,
-                    "squares",
-                    0.01,
-                    "computed as discs of equal area, on the axis within about 1 % of the loss"));
+            list.add(Limits.squares());
         }
         return list;
     }

@@ -172,6 +172,15 @@ final class Bench {
 
     /** The field problem of a target. */
     TargetField target(Target target) {
+        return target(target, resolution);
+    }
+
+    /** The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses. */
+    TargetField reflector(Target target) {
+        return target(target, resolution.withoutFields());
+    }
+
+    private TargetField target(Target target, Resolution resolution) {
         if (target.withoutEffect()) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
@@ -190,7 +199,12 @@ final class Bench {
 
     /** True when a sheet is endless or so wide that its edge does not matter. */
     boolean endless(Target target) {
-        return target.body() instanceof Body.Sheet && target.radius() > ENDLESS * scale;
+        return target.body() instanceof Body.Sheet && wide(target.radius());
+    }
+
+    /** True for a radius, m, from which on a target's edge does not matter. */
+    boolean wide(double radius) {
+        return radius > ENDLESS * scale;
     }
 
     /** True when a body of rings reaches so far out that it is cut off where it does not matter. */

@@ -92,7 +92,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         List<String> sentences = new ArrayList<>();
         Optional<Layer> front = front(target);
         double shown = result.budget().distance();
-        double wavenumber = Reason.wavenumber(study.switchModel(), shown);
+        double wavenumber = Wavenumber.dominant(study.switchModel(), shown);
         front.ifPresent(f -> {
             skin(target, f, omega).ifPresent(sentences::add);
             sentences.add(sentence(regime(f, omega, wavenumber)));

@@ -14,7 +14,7 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeF
  *
  * <p>At an offset the conductance of the tank is computed at Chebyshev points of the distance and is a polynomial in between; each
  * distance of switching found on the polynomial is corrected by a Newton step on the computed conductance. The error bar is made as on the
- * axis ({@link Approach}), with what the truncated azimuthal orders leave added.
+ * axis ({@link DistanceFinder}), with what the truncated azimuthal orders leave added.
  */
 final class Lateral {
 
@@ -95,8 +95,9 @@ final class Lateral {
                     .find(conductance(), fine.bench().free().conductance());
             Optional<Crossing> on = points.on();
             Optional<Crossing> off = points.off();
-            SwitchDistance.Outcome outcome =
-                    on.isPresent() && off.isPresent() ? SwitchDistance.Outcome.SWITCHES : Approach.unfinished(points);
+            SwitchDistance.Outcome outcome = on.isPresent() && off.isPresent()
+                    ? SwitchDistance.Outcome.SWITCHES
+                    : DistanceFinder.unfinished(points);
             double onAt = on.map(c -> corrected(c, fine.trim().on())).orElse(Double.NaN);
             double offAt = on.isPresent()
                     ? off.map(c -> corrected(c, fine.trim().off())).orElse(Double.NaN)
@@ -116,7 +117,7 @@ final class Lateral {
 
         private double error(Crossing crossing, double distance) {
             return Math.max(
-                    Approach.FLOOR * fine.bench().model().faceDiameter(),
+                    DistanceFinder.FLOOR * fine.bench().model().faceDiameter(),
                     crossing.distanceError(conductanceError(distance)));
         }
 
@@ -130,7 +131,7 @@ final class Lateral {
             double impedance = here.change().subtract(there.change()).abs();
             double cut = fine.bench().truncation(fineField, offset, here.omega(), distance);
             double per = here.conductance() / here.resistance();
-            return Approach.SAFETY * Math.max(shift, Approach.SHARE * impedance * per) + cut * per;
+            return DistanceFinder.SAFETY * Math.max(shift, DistanceFinder.SHARE * impedance * per) + cut * per;
         }
     }
 }

@@ -6,7 +6,6 @@ import eddyreach.materials.Material;
 import eddyreach.model.Body;
 import eddyreach.model.Layer;
 import eddyreach.model.Ring;
-import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -84,12 +83,6 @@ final class Reason {
                 + (target.layers().size() > 1
                         ? reason.layers(target, budget)
                         : reason.single(target.layers().get(0)));
-    }
-
-    /** The wavenumber that dominates at a target, 1/m: 1/k is about 0.6 times mean coil radius plus distance from the coil's front. */
-    static double wavenumber(SwitchModel model, double distance) {
-        var s = model.winding().section();
-        return 1 / (0.6 * ((s.r0() + s.r1()) / 2 + distance - s.z1()));
     }
 
     private String layers(Target target, LossBudget budget) {
@@ -309,7 +302,7 @@ final class Reason {
     }
 
     /** A length in mm, or in um below 0.1 mm, with two or three significant digits. */
-    private static String length(double metres) {
+    static String length(double metres) {
         double um = metres * 1e6;
         return um < 100
                 ? String.format(Locale.ROOT, um < 0.1 ? "%.2g um" : um < 10 ? "%.1f um" : "%.0f um", um)

@@ -1,7 +1,9 @@
 package eddyreach.study;
 
+import eddyreach.materials.Material;
 import eddyreach.model.Target;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 
@@ -41,7 +43,10 @@ final class Sideways {
 
     /** The limits of validity that a target touches. */
     static List<Warning> warnings(Target target, double error, double accuracy, Bench bench) {
-        List<Warning> list = new ArrayList<>(Warning.ofMaterials(target));
+        List<Warning> list = new ArrayList<>();
+        for (Material m : new LinkedHashSet<>(target.body().materials())) {
+            Limits.permeability(target.id(), m).ifPresent(list::add);
+        }
         double shift = outlineShift(target);
         if (shift > 0) {
             list.add(new Warning(
@@ -59,7 +64,7 @@ final class Sideways {
                     Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));
         }
         if (error > accuracy) {
-            list.add(Warning.errorAbove(target.id(), error, accuracy));
+            list.add(Limits.error(target.id(), error, accuracy));
         }
         return list;
     }

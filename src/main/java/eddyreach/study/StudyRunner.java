@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.PassInput;
 import eddyreach.model.StudyInput;
+import eddyreach.model.SweepInput;
 import eddyreach.model.ZoneInput;
 
 /** Runs studies of all kinds. */
@@ -33,6 +34,18 @@ public final class StudyRunner {
         }
         if (study instanceof PassInput pass) {
             return PassRunner.run(pass, progress);
+        }
+        if (study instanceof SweepInput.Thickness thickness) {
+            return ThicknessRunner.run(thickness, progress);
+        }
+        if (study instanceof SweepInput.Size size) {
+            return SizeRunner.run(size, progress);
+        }
+        if (study instanceof SweepInput.Conductivity conductivity) {
+            return ConductivityRunner.run(conductivity, progress);
+        }
+        if (study instanceof SweepInput.Coating coating) {
+            return CoatingRunner.run(coating, progress);
         }
         throw new IllegalArgumentException("no runner for a study of the kind " + study.kind());
     }

@@ -7,6 +7,12 @@ package eddyreach.units;
 public enum Quantity {
     DISTANCE("distance from the active face", "s", "mm", 1e3, Dimension.LENGTH),
     OFFSET("offset of the target's axis", "y", "mm", 1e3, Dimension.LENGTH),
+    SWITCH_ON_DISTANCE("switch-on distance", "s", "mm", 1e3, Dimension.LENGTH),
+    SWITCH_OFF_DISTANCE("switch-off distance", "s", "mm", 1e3, Dimension.LENGTH),
+    THICKNESS("thickness", "t", "um", 1e6, Dimension.LENGTH),
+    SIZE("side of the target", "a", "mm", 1e3, Dimension.LENGTH),
+    DIAMETER("diameter of the target", "d", "mm", 1e3, Dimension.LENGTH),
+    SIZE_RATIO("size of the target / size of the standard target", "a/a0", "", 1, Dimension.NONE),
     RADIUS("distance from the axis", "r", "mm", 1e3, Dimension.LENGTH),
     HEIGHT("height above the active face", "z", "mm", 1e3, Dimension.LENGTH),
     DEPTH("depth below the near face", "t", "mm", 1e3, Dimension.LENGTH),
@@ -82,6 +88,11 @@ public enum Quantity {
     public String text(double si, int significantDigits) {
         String number = format(si, significantDigits);
         return unit.isEmpty() ? number : number + " " + unit;
+    }
+
+    /** Title and symbol without the unit, for an axis whose ticks carry it. */
+    public String bareLabel() {
+        return title + " " + symbol;
     }
 
     /** Axis label such as "distance from the active face s, mm"; name and symbol alone for a plain number. */

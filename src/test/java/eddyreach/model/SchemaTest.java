@@ -174,6 +174,31 @@ class SchemaTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "m18-foil-thickness | to: 5 mm | to: 5 MS/m",
+                "m18-foil-thickness | points: 61 | points: 1",
+                "m18-foil-thickness | thicknesses: | thickness:",
+                "m18-foil-thickness | kind: thickness | kind: size",
+                "m18-size | thickness: 1 mm | diameter: 2 mm",
+                "m18-conductivity-map | from: 0.5 MS/m | from: 0.5 mm",
+                "m18-conductivity-map | from: 1, | from: 0.5,",
+                "m18-plating | base: {material: fe360, thickness: 1.5 mm} | base: {material: fe360}",
+                "m18-plating | coatings: | materials:",
+                "m18-plating | kind: layers | kind: approach"
+            })
+    void schemaAndReaderRefuseTheSameSweeps(String study, String before, String after) {
+        String good = ModelFiles.text(Path.of("studies", study + ".yaml"));
+        assertThat(good).contains(before);
+        assertThat(errors("study", good)).isEmpty();
+        String bad = good.replace(before, after);
+        assertThat(errors("study", bad)).isNotEmpty();
+        assertThatThrownBy(() -> StudyReader.read(ModelFiles.write(folder, "s.yaml", bad), new Library(folder)))
+                .isInstanceOf(InputException.class);
+    }
+
+    @ParameterizedTest
     @ValueSource(
             strings = {"kind: materials", "switch: p14-reference", "materials: [fe360, copper]", "diameter: 20 mm"})
     void studiesWithoutARequiredKeyAreRefused(String line) {

@@ -41,7 +41,7 @@ class SidewaysReaderTest {
         assertThat(zone.offsets().at(zone.offsets().points() - 1))
                 .isEqualTo(zone.offsets().last());
         assertThat(zone.lastDistance()).isCloseTo(12.5e-3, within(1e-12));
-        ZoneInput told = (ZoneInput) read(ZONE + "offsets: {to: 20 mm, points: 21}\nfarthest: 8 mm\n");
+        ZoneInput told = (ZoneInput) read(ZONE + "offsets: {to: 20 mm, points: 21}\nreach: 8 mm\n");
         assertThat(told.offsets()).isEqualTo(new Offsets(20e-3, 21));
         assertThat(told.lastDistance()).isEqualTo(8e-3);
     }
@@ -54,12 +54,12 @@ class SidewaysReaderTest {
 
     @Test
     void everythingWrongIsToldAtOnce() {
-        assertThat(failure(ZONE + "offsets: {to: 0 mm, points: 3}\nfarthest: -1 mm\ndistance: 2 mm\n")
+        assertThat(failure(ZONE + "offsets: {to: 0 mm, points: 3}\nreach: -1 mm\ndistance: 2 mm\n")
                         .lines())
                 .hasSize(4)
                 .anyMatch(l -> l.contains("offsets.to: 0 mm is out of range"))
                 .anyMatch(l -> l.contains("offsets.points: got 3, needs"))
-                .anyMatch(l -> l.contains("farthest: -1 mm is out of range"))
+                .anyMatch(l -> l.contains("reach: -1 mm is out of range"))
                 .anyMatch(l -> l.contains("distance: unknown key"));
     }
 }

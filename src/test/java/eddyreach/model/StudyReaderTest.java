@@ -134,6 +134,7 @@ class StudyReaderTest {
         assertThat(failure(text.replace("SWITCH", "./s.yaml")))
                 .isEqualTo("studies/s.yaml:1:12 eddyreach: got a file of kind \"study\", needs switch");
         assertThat(failure(text.replace("kind: approach", "kind: approch")))
-                .contains("studies/s.yaml:3:7 kind: got \"approch\", needs approach, materials");
+                .contains(
+                        "studies/s.yaml:3:7 kind: got \"approch\", needs approach, conductivity, layers, materials, pass, size, thickness or zone");
     }
 }

@@ -4,6 +4,7 @@ import eddyreach.materials.Material;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.Layer;
 import eddyreach.model.Library;
+import eddyreach.model.StudyInput;
 import eddyreach.model.StudyReader;
 import eddyreach.model.Target;
 import eddyreach.switching.SwitchPointFinder;
@@ -34,12 +35,14 @@ public class ThicknessMapBenchmark {
     private static final int INTERVALS = 12;
 
     private final ApproachInput study;
+    private final StudyInput thickness;
     private final Ladder.Step step;
     private final List<Target> targets = new ArrayList<>();
 
     public ThicknessMapBenchmark() {
         Library library = new Library(Path.of(""));
         study = (ApproachInput) StudyReader.read(library.studyFile("m18-derating"), library);
+        thickness = StudyReader.read(library.studyFile("m18-foil-thickness"), library);
         step = new Ladder(study, List.of(study.standard()), Progress.NONE).step(Ladder.FIRST);
         for (String id : new String[] {"fe360", "stainless-304", "brass", "aluminium", "copper"}) {
             Material m = library.materials().get(id);
@@ -53,6 +56,12 @@ public class ThicknessMapBenchmark {
     @Benchmark
     public Object thicknessMap() {
         return targets.parallelStream().map(this::points).toList();
+    }
+
+    /** The shipped thickness study as a whole: five metals, 61 thicknesses, error bars, the switch's field and trim. */
+    @Benchmark
+    public Object thicknessStudy() {
+        return StudyRunner.run(thickness);
     }
 
     private Object points(Target target) {
