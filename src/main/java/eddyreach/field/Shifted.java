@@ -4,6 +4,7 @@ import eddyreach.linalg.Gmres;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
 import java.util.Arrays;
+import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -213,24 +214,26 @@ public final class Shifted {
         int size = (own + 1) * k;
         double[][] b = {Arrays.copyOf(axial[0], size), Arrays.copyOf(axial[1], size)};
         double[][] source = {Arrays.copyOf(join.link()[0], size), Arrays.copyOf(join.link()[1], size)};
-        new Gmres(size, STEPS)
-                .solve(
-                        (xr, xi, yr, yi) -> {
-                            double[][] a = returning(new double[][] {xr, xi}, highest, own);
-                            double[][] y = new double[2][size];
-                            for (int m = 0; m <= own; m++) {
-                                multiply(join.response(m), a, m * k, y, m * k);
-                            }
-                            for (int i = 0; i < size; i++) {
-                                yr[i] = xr[i] - y[0][i];
-                                yi[i] = xi[i] - y[1][i];
-                            }
-                        },
-                        source[0],
-                        source[1],
-                        b[0],
-                        b[1],
-                        SOLVED);
+        Gmres.Operator loop = (xr, xi, yr, yi) -> {
+            double[][] a = returning(new double[][] {xr, xi}, highest, own);
+            double[][] y = new double[2][size];
+            for (int m = 0; m <= own; m++) {
+                multiply(join.response(m), a, m * k, y, m * k);
+            }
+            for (int i = 0; i < size; i++) {
+                yr[i] = xr[i] - y[0][i];
+                yi[i] = xi[i] - y[1][i];
+            }
+        };
+        try {
+            new Gmres(size, STEPS).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
+        } catch (ArithmeticException e) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "the waves between the switch and a target beside its axis do not settle at %.4g kHz: %s",
+                    join.omega() / (2e3 * Math.PI),
+                    e.getMessage()));
+        }
         return b;
     }
 
