@@ -10,10 +10,13 @@ import java.util.Arrays;
  *
  * <pre>S_ij = -1/2 u_i^T dK (u_j + x_j)</pre>
  *
- * with theta u: w the solution of K w = f, f = K theta u - dK u, x = w - theta u, and, the form being stationary at x,
- * {@code S_ij = -1/2 (theta u_i^T K_air theta u_j - f_i^T K^-1 f_j)}. Either way the Schur complement on the loads holds the second
- * term. The factor 1/2 comes
  * since K_air x = -dK (u + x) and 1/(4 pi |r - r'|) = sum_m exp(jm(phi - phi')) int J_m(kr) J_m(kr') exp(-k|z - z'|) dk / (4 pi).
+ *
+ * <p>With a lifted potential w = x + theta u ({@link OrderLayout#lifted}) the same form, which is stationary at x, reads
+ *
+ * <pre>S_ij = -1/2 (theta u_i^T K_air theta u_j - f_i^T K^-1 f_j),   K w = f = K theta u - dK u</pre>
+ *
+ * Either way the Schur complement on the loads is the second term.
  */
 final class OrderScatterer {
 

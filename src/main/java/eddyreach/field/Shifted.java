@@ -13,8 +13,8 @@ import org.apache.commons.math3.complex.Complex;
  * <p>Orders are added until those left out are estimated to change dZ by less than the wanted share of it, half of it for target and
  * switch each. In first order (dZ being stationary) an order n of the target adds v_n^T T_n v_n, v_n = G_n0 E b, and an order m of the
  * switch a_m^T S_m a_m. How much of the waves is left for higher orders is known without computing any of them, from
- * sum_n G_n0^2 = 1 at each wavenumber; and higher orders reflect less than the last one taken, element by element. With
- * Cauchy's inequality,
+ * sum_n G_n0^2 = 1 at each wavenumber; and higher orders are taken to reflect no more than the last one computed, element by
+ * element, as they do once the body is small against their radius. With Cauchy's inequality,
  *
  * <pre>|rest| &lt; sum_ij |T_N,ij| L_i L_j,   L_i^2 = sum_(n above N) |v_n,i|^2</pre>
  *
