@@ -1,6 +1,7 @@
 package eddyreach.field;
 
 import eddyreach.linalg.FrontalFactor;
+import java.util.Arrays;
 
 /**
  * Parts that scatter incoming potentials of one azimuthal order m of 1 or more at one frequency.
@@ -9,10 +10,13 @@ import eddyreach.linalg.FrontalFactor;
  *
  * <pre>S_ij = -1/2 u_i^T dK (u_j + x_j)</pre>
  *
- * with theta u: w the solution of K w = f, f = K theta u - dK u, x = w - theta u, and, the form being stationary at x,
- * {@code S_ij = -1/2 (theta u_i^T K_air theta u_j - f_i^T K^-1 f_j)}. Either way the Schur complement on the loads holds the second
- * term. The factor 1/2 comes
  * since K_air x = -dK (u + x) and 1/(4 pi |r - r'|) = sum_m exp(jm(phi - phi')) int J_m(kr) J_m(kr') exp(-k|z - z'|) dk / (4 pi).
+ *
+ * <p>With a lifted potential w = x + theta u ({@link OrderLayout#lifted}) the same form, which is stationary at x, reads
+ *
+ * <pre>S_ij = -1/2 (theta u_i^T K_air theta u_j - f_i^T K^-1 f_j),   K w = f = K theta u - dK u</pre>
+ *
+ * Either way the Schur complement on the loads is the second term.
  */
 final class OrderScatterer {
 
@@ -27,17 +31,24 @@ final class OrderScatterer {
      * @param waves incoming waves of this order
      * @param order azimuthal order m
      * @param omega angular frequency, rad/s
-     * @throws ArithmeticException if the solution would gain power or is not finite
+     * @throws ArithmeticException if the solution would gain power, is not finite or (order 1) does not satisfy the equations
      */
     OrderScatterer(OrderLayout layout, Media media, OrderWaves waves, int order, double omega) {
-        FrontalFactor factor = new FrontalFactor(layout.plan, new OrderSystem(layout, media, waves, order), false);
         Layout base = layout.base;
+        OrderSystem system = new OrderSystem(layout, media, waves, order);
+        boolean check = order == 1;
+        FrontalFactor factor = new FrontalFactor(layout.plan, system, check);
         double[][][] direct = layout.lifted
                 ? gradients(waves, layout.axial)
                 : WaveProducts.scattering(base.basis, base.direction, order, base.parts, media);
         re = combined(direct[0], factor.schurRe());
         im = combined(direct[1], factor.schurIm());
         SelfCheck.passive(re, im, order, omega, layout.unknowns);
+        if (check) {
+            double[][] y = new double[2][base.waveCount()];
+            Arrays.fill(y[0], 1);
+            SelfCheck.residual(Residual.of(layout.elements, layout.unknowns, system, factor.extend(y)), omega);
+        }
     }
 
     /** int grad(theta u_i) . grad(theta u_j) r dr dz. */

@@ -4,6 +4,7 @@ import eddyreach.linalg.Gmres;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
 import java.util.Arrays;
+import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -12,8 +13,8 @@ import org.apache.commons.math3.complex.Complex;
  * <p>Orders are added until those left out are estimated to change dZ by less than the wanted share of it, half of it for target and
  * switch each. In first order (dZ being stationary) an order n of the target adds v_n^T T_n v_n, v_n = G_n0 E b, and an order m of the
  * switch a_m^T S_m a_m. How much of the waves is left for higher orders is known without computing any of them, from
- * sum_n G_n0^2 = 1 at each wavenumber; and higher orders reflect less than the last one taken, element by element. With
- * Cauchy's inequality,
+ * sum_n G_n0^2 = 1 at each wavenumber; and higher orders are taken to reflect no more than the last one computed, element by
+ * element, as they do once the body is small against their radius. With Cauchy's inequality,
  *
  * <pre>|rest| &lt; sum_ij |T_N,ij| L_i L_j,   L_i^2 = sum_(n above N) |v_n,i|^2</pre>
  *
@@ -22,7 +23,7 @@ import org.apache.commons.math3.complex.Complex;
 public final class Shifted {
 
     /** Where the target hardly acts any more, its effect on the axis at the same distance times this takes the place of |dZ|. */
-    private static final double FAINT = 1e-2;
+    private static final double FAINT = 2e-2;
 
     /** Residual of the waves; dZ is quadratic in it but for the last step. */
     private static final double SOLVED = 1e-7;
@@ -97,19 +98,17 @@ public final class Shifted {
         double faint =
                 FAINT * join.axial().impedance(target.at(join.omega()), gap).abs() / unit;
         double share = join.tolerance() / 2;
-        int highest = LEAST;
+        // first with the waves of the coil alone, then with those that the order 0 of the switch makes of them
+        int highest = targetOrders(join.link(), LEAST, share, faint);
         double[][] b = axialWaves(highest);
-        double size = Math.max(faint, size(b, highest));
-        while (highest < HIGHEST && targetRest(b, highest) > share * size) {
-            highest++;
-            if (targetRest(b, highest) <= share * size) {
-                // the waves themselves have changed a little
-                b = axialWaves(highest);
-                size = Math.max(faint, size(b, highest));
-            }
+        int more = targetOrders(b, highest, share, faint);
+        if (more > highest) {
+            highest = more;
+            b = axialWaves(highest);
         }
         double[][][] reflected = reflected(b, highest, 0);
         int own = 1;
+        double size = Math.max(faint, size(reflected));
         while (own < HIGHEST && switchRest(reflected, own) > share * size) {
             own++;
         }
@@ -119,8 +118,32 @@ public final class Shifted {
         return new OffAxisChange(join.scaled(dz[0], dz[1]), unit * rest, highest, own);
     }
 
+    /** Highest order of the target that matters to given waves, from a first guess upwards. */
+    private int targetOrders(double[][] b, int least, double share, double faint) {
+        int highest = least;
+        while (highest < HIGHEST) {
+            double[] left = targetLeft(b, highest);
+            // most often the diagonal alone tells that more are needed
+            double size = Math.max(faint, size(reflected(b, highest, 0)));
+            while (highest < HIGHEST && diagonal(reflection(highest), left) > share * size) {
+                highest++;
+                left = targetLeft(b, highest);
+            }
+            if (bound(reflection(highest), left) <= share * size) {
+                return highest;
+            }
+            highest++;
+        }
+        return HIGHEST;
+    }
+
     /** Bound of what the orders of the target above the highest add to dZ. */
     private double targetRest(double[][] b, int highest) {
+        return bound(reflection(highest), targetLeft(b, highest));
+    }
+
+    /** Squares of the waves that arrive at the target in orders above the highest. */
+    private double[] targetLeft(double[][] b, int highest) {
         double[] left = new double[k];
         Arrays.fill(left, 1);
         for (int n = 0; n <= highest; n++) {
@@ -130,9 +153,10 @@ public final class Shifted {
             }
         }
         for (int i = 0; i < k; i++) {
-            left[i] *= decay[i] * decay[i] * (b[0][i] * b[0][i] + b[1][i] * b[1][i]);
+            // rounding may make nothing less than nothing
+            left[i] = Math.max(0, left[i]) * decay[i] * decay[i] * (b[0][i] * b[0][i] + b[1][i] * b[1][i]);
         }
-        return bound(reflection(highest), left);
+        return left;
     }
 
     /** Bound of what the orders of the switch above its highest add to dZ. */
@@ -147,7 +171,7 @@ public final class Shifted {
             double[][] a = new double[2][k];
             gather(reflected, m, a, 0);
             for (int i = 0; i < k; i++) {
-                left[i] -= a[0][i] * a[0][i] + a[1][i] * a[1][i];
+                left[i] = Math.max(0, left[i] - a[0][i] * a[0][i] - a[1][i] * a[1][i]);
             }
         }
         return bound(join.response(own), left);
@@ -157,18 +181,27 @@ public final class Shifted {
     private double bound(double[][] matrix, double[] left) {
         double[] root = new double[k];
         for (int i = 0; i < k; i++) {
-            // rounding may make nothing less than nothing
-            root[i] = Math.sqrt(Math.max(0, left[i]));
+            root[i] = Math.sqrt(left[i]);
         }
-        double sum = 0;
+        double off = 0;
         for (int i = 0; i < k; i++) {
-            for (int j = 0; j < k; j++) {
-                int at = i * k + j;
-                double square = matrix[0][at] * matrix[0][at] + matrix[1][at] * matrix[1][at];
-                sum += root[i] * root[j] * Math.sqrt(square);
+            for (int j = 0; j < i; j++) {
+                off += root[i] * root[j] * magnitude(matrix, i * k + j);
             }
         }
+        return diagonal(matrix, left) + 2 * off;
+    }
+
+    private double diagonal(double[][] matrix, double[] left) {
+        double sum = 0;
+        for (int i = 0; i < k; i++) {
+            sum += left[i] * magnitude(matrix, i * (k + 1));
+        }
         return sum;
+    }
+
+    private static double magnitude(double[][] matrix, int at) {
+        return Math.sqrt(matrix[0][at] * matrix[0][at] + matrix[1][at] * matrix[1][at]);
     }
 
     /** Waves b with order 0 of the switch alone. */
@@ -213,24 +246,26 @@ public final class Shifted {
         int size = (own + 1) * k;
         double[][] b = {Arrays.copyOf(axial[0], size), Arrays.copyOf(axial[1], size)};
         double[][] source = {Arrays.copyOf(join.link()[0], size), Arrays.copyOf(join.link()[1], size)};
-        new Gmres(size, STEPS)
-                .solve(
-                        (xr, xi, yr, yi) -> {
-                            double[][] a = returning(new double[][] {xr, xi}, highest, own);
-                            double[][] y = new double[2][size];
-                            for (int m = 0; m <= own; m++) {
-                                multiply(join.response(m), a, m * k, y, m * k);
-                            }
-                            for (int i = 0; i < size; i++) {
-                                yr[i] = xr[i] - y[0][i];
-                                yi[i] = xi[i] - y[1][i];
-                            }
-                        },
-                        source[0],
-                        source[1],
-                        b[0],
-                        b[1],
-                        SOLVED);
+        Gmres.Operator loop = (xr, xi, yr, yi) -> {
+            double[][] a = returning(new double[][] {xr, xi}, highest, own);
+            double[][] y = new double[2][size];
+            for (int m = 0; m <= own; m++) {
+                multiply(join.response(m), a, m * k, y, m * k);
+            }
+            for (int i = 0; i < size; i++) {
+                yr[i] = xr[i] - y[0][i];
+                yi[i] = xi[i] - y[1][i];
+            }
+        };
+        try {
+            new Gmres(size, STEPS).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
+        } catch (ArithmeticException e) {
+            throw new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "the waves between the switch and a target beside its axis do not settle at %.4g kHz: %s",
+                    join.omega() / (2e3 * Math.PI),
+                    e.getMessage()));
+        }
         return b;
     }
 
@@ -324,9 +359,11 @@ public final class Shifted {
         }
     }
 
-    /** |dZ| with order 0 of the switch alone, in the units of s^T a. */
-    private double size(double[][] b, int highest) {
-        double[] z = dot(join.link(), returning(b, highest, 0));
+    /** |dZ| in the units of s^T a, given what the target reflects. */
+    private double size(double[][][] reflected) {
+        double[][] a = new double[2][k];
+        gather(reflected, 0, a, 0);
+        double[] z = dot(join.link(), a);
         return Math.hypot(z[0], z[1]);
     }
 

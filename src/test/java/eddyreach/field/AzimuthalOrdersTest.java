@@ -51,7 +51,7 @@ class AzimuthalOrdersTest {
         for (Layout base : layouts) {
             OrderLayout layout = new OrderLayout(base, OMEGA, 20);
             assertThat(layout.lifted).isTrue();
-            for (int m : new int[] {1, 2, 5}) {
+            for (int m : new int[] {1, 4}) {
                 reciprocityAndEnergy(layout, m);
             }
         }
@@ -65,7 +65,7 @@ class AzimuthalOrdersTest {
         int n = BASIS.size();
         double worst = 0;
         double largest = 0;
-        for (int j = 0; j < n; j++) {
+        for (int j = 0; j < n; j += 5) {
             double[][] y = new double[2][n];
             y[0][j] = 1;
             double[][] x = factor.extend(y);
@@ -240,6 +240,18 @@ class AzimuthalOrdersTest {
             double n = (Math.PI * a * a * height * chi / alpha - 1) / chi;
             assertThat(n).isCloseTo(row[1] / 2, within(1e-4));
             assertThat(t.im()[0]).isZero();
+        }
+    }
+
+    /** Waves of high orders hardly touch a small body; what underflows is not taken for a fault. */
+    @Test
+    void highestOrderOfASmallBody() {
+        for (Material m : List.of(ReferenceSwitch.STEEL, ReferenceSwitch.COPPER)) {
+            OrderLayout layout = new OrderLayout(target(body(new Section(0, 0.05 * MM, 0, 0.1 * MM), m)), OMEGA, 20);
+            double[][] first = solve(layout, 1, OMEGA).re();
+            double[][] last = solve(layout, AzimuthalOrders.HIGHEST, OMEGA).re();
+            int steepest = BASIS.size() - 1;
+            assertThat(Math.abs(last[steepest][steepest])).isLessThan(1e-60 * Math.abs(first[steepest][steepest]));
         }
     }
 }

@@ -183,8 +183,8 @@ class OffAxisTest {
 
     /** The integral of H^2 for one ampere over a cylinder beside the air coil. */
     private static double squaredField(double offset, double radius, double gap, double height) {
-        GaussLegendre rule = GaussLegendre.of(10, 0, 1);
-        int angles = 24;
+        GaussLegendre rule = GaussLegendre.of(7, 0, 1);
+        int angles = 16;
         double sum = 0;
         for (int i = 0; i < rule.size(); i++) {
             double rho = radius * rule.node(i);
@@ -230,37 +230,31 @@ class OffAxisTest {
         }
     }
 
-    /** Meshes of the target and of the switch beside the next finer ones, close by: within 0.1 %, and the coarse one within 0.5 %. */
+    /** Meshes of the target and of the switch beside the next finer ones, 6 mm off the axis: within 0.1 %, and the coarse one within 0.5 %. */
     @Test
     void meshesConverge() {
         Resolution finer = Resolution.LADDER.get(2).withoutFields();
-        WaveBasis basis = FINE.waves(SCALE, RADIUS, 8 * MM);
+        WaveBasis basis = FINE.waves(SCALE, RADIUS, 6 * MM);
         SwitchField field = side(ReferenceSwitch.parts(), FINE, basis);
         SwitchField finerField = side(ReferenceSwitch.parts(), finer, basis);
         Section[] sections = {
             new Section(0, RADIUS, 0, 1 * MM),
             new Section(0, RADIUS, 0, 1 * MM),
             new Section(0, RADIUS, 0, 0.01 * MM),
-            new Section(0, RADIUS, 0, 0.02 * MM),
             new Section(RADIUS - 1 * MM, RADIUS, 0, 5 * MM)
         };
         Material[] materials = {
-            ReferenceSwitch.STEEL,
-            ReferenceSwitch.STAINLESS,
-            ReferenceSwitch.ALUMINIUM,
-            ReferenceSwitch.ALUMINIUM,
-            ReferenceSwitch.BRASS
+            ReferenceSwitch.STEEL, ReferenceSwitch.STAINLESS, ReferenceSwitch.ALUMINIUM, ReferenceSwitch.BRASS
         };
         for (int i = 0; i < sections.length; i++) {
             BodyTarget coarseBody = body(sections[i], materials[i], COARSE, basis);
             BodyTarget fineBody = body(sections[i], materials[i], FINE, basis);
             BodyTarget finerBody = body(sections[i], materials[i], finer, basis);
-            // the same orders on all meshes, which need not be many
-            Complex best = field.beside(OMEGA, 1e-2).at(finerBody, 8 * MM).impedance(1 * MM);
-            assertClose(field.beside(OMEGA, 1e-2).at(fineBody, 8 * MM).impedance(1 * MM), best, 1e-3);
-            assertClose(field.beside(OMEGA, 1e-2).at(coarseBody, 8 * MM).impedance(1 * MM), best, 5e-3);
+            Complex best = field.beside(OMEGA).at(finerBody, 6 * MM).impedance(2 * MM);
+            assertClose(field.beside(OMEGA).at(fineBody, 6 * MM).impedance(2 * MM), best, 1e-3);
+            assertClose(field.beside(OMEGA).at(coarseBody, 6 * MM).impedance(2 * MM), best, 5e-3);
             if (i == 0) {
-                assertClose(finerField.beside(OMEGA, 1e-2).at(finerBody, 8 * MM).impedance(1 * MM), best, 1e-3);
+                assertClose(finerField.beside(OMEGA).at(finerBody, 6 * MM).impedance(2 * MM), best, 1e-3);
             }
         }
     }
