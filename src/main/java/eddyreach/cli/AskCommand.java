@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
             "  eddyreach ask --switch m18-flush --layer \"aluminium-foil 10 um\" \\",
             "      --layer \"paper 0.4 mm\"",
             "  eddyreach ask --switch m18-flush --material fe360 --washer 20mm/10mm \\",
-            "      --thickness 2mm --coating \"zinc 8 um\" --into answer"
+            "      --thickness 2mm --coating \"zinc 8 um\" --offset 6mm --into answer"
         })
 final class AskCommand implements Callable<Integer> {
 

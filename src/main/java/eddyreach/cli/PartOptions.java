@@ -32,6 +32,12 @@ final class PartOptions {
             description = "plating on every side of a disc, washer, tube, cylinder or screw, contained in its sizes")
     private String coating;
 
+    @Option(
+            names = "--offset",
+            paramLabel = "LENGTH",
+            description = "how far the axis of the part lies beside that of the switch; on the axis unless given")
+    private String offset;
+
     @Option(names = "--diameter", paramLabel = "LENGTH", description = "the part is a disc of this diameter")
     private String diameter;
 
@@ -151,6 +157,7 @@ final class PartOptions {
             split(words, c.text(), c.keys());
         });
         put(words, "length", length);
+        put(words, "offset", offset);
         put(words, "slit", slit ? "yes" : null);
         split(words, shank, List.of("shank diameter", "shank length"));
         put(words, "point first", pointFirst ? "yes" : null);

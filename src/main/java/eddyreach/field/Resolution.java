@@ -28,6 +28,8 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     /** Radius of the core and offset of a target together, in radii of the core, up to which they serve. */
     private static final double BESIDE = 2.4;
 
+    private static final double MOST_CUT = 1e-2;
+
     private static final double WIDE_BAND = 1.2;
     private static final double NARROW_BAND = 1.1;
     private static final double CLOSE_BAND = 1.06;
@@ -58,6 +60,11 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
                     44,
                     CLOSE_BAND,
                     true));
+
+    /** Share of |dZ| that azimuthal orders left out may have beside the axis: an upper bound, in practice about five times what is left. */
+    public double cut() {
+        return MOST_CUT * Math.pow((double) COARSE.waves / waves, 5);
+    }
 
     /** The same without fields, at a fraction of the memory. */
     public Resolution withoutFields() {

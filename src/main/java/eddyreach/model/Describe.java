@@ -35,6 +35,11 @@ final class Describe {
                 + length(body.thickness()) + " deep";
     }
 
+    /** Nothing on the axis. */
+    static String offset(double offset) {
+        return offset > 0 ? ", " + length(offset) + " off the axis" : "";
+    }
+
     private static String outline(Target.Outline outline, double standardSide) {
         if (outline instanceof Target.Outline.Square s) {
             return s.side() == standardSide ? "" : ", square " + length(s.side());

@@ -12,8 +12,19 @@ final class SidewaysReader {
 
     private SidewaysReader() {}
 
+    /** The targets; their offsets are what is varied. */
+    private static List<Target> targets(StudyReader.Context context) {
+        List<Node> nodes = context.root().list("targets");
+        List<Target> targets = context.targets().bindAll(nodes);
+        nodes.stream()
+                .filter(n -> n.isMap() && n.has("offset"))
+                .forEach(n -> n.problem(
+                        "offset", "belongs to kind: approach; here every target takes all the offsets of the study"));
+        return targets;
+    }
+
     static Function<StudyHeader, StudyInput> zone(StudyReader.Context context) {
-        List<Target> targets = context.targets().bindAll(context.root().list("targets"));
+        List<Target> targets = targets(context);
         Offsets offsets = Offsets.bind(context, targets, ZONE_POINTS);
         double reach = context.switchModel().map(StudyInput::defaultReach).orElse(Distances.FARTHEST);
         double last = context.root().quantity("reach", Dimension.LENGTH, 1e-4, Distances.FARTHEST, reach);
@@ -21,7 +32,7 @@ final class SidewaysReader {
     }
 
     static Function<StudyHeader, StudyInput> pass(StudyReader.Context context) {
-        List<Target> targets = context.targets().bindAll(context.root().list("targets"));
+        List<Target> targets = targets(context);
         Offsets offsets = Offsets.bind(context, targets, PASS_POINTS);
         double distance = context.root().quantity("distance", Dimension.LENGTH, 0, Distances.FARTHEST);
         return header -> new PassInput(header, targets, distance, offsets);

@@ -2,10 +2,8 @@ package eddyreach.model;
 
 import eddyreach.units.Dimension;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -15,11 +13,11 @@ public final class StudyReader {
     private static final Map<String, StudyInput.Kind> KINDS =
             Arrays.stream(StudyInput.Kind.values()).collect(Collectors.toMap(StudyInput.Kind::label, k -> k));
 
-    private static final Set<StudyInput.Kind> SWEEPS = EnumSet.of(
-            StudyInput.Kind.THICKNESS, StudyInput.Kind.SIZE, StudyInput.Kind.CONDUCTIVITY, StudyInput.Kind.LAYERS);
-
     /** A curve of many distances is accepted with this many times the error of a single one: 0.04 mm at M18. */
     private static final double CURVES = 2;
+
+    /** Distances beside the axis with this many: 0.1 mm at M18. */
+    private static final double BESIDE = 5;
 
     /** Loosest accuracy that is known while the switch is not, m. */
     private static final double ANY_ACCURACY = 1;
@@ -57,9 +55,8 @@ public final class StudyReader {
         String note = root.note("note");
         Optional<StudyInput.Kind> kind = root.choice("kind", KINDS);
         Optional<SwitchModel> switchModel = bindSwitch(root, source, library, materials, problems);
-        boolean curves = kind.filter(SWEEPS::contains).isPresent();
         double usual = switchModel
-                .map(m -> (curves ? CURVES : 1) * StudyInput.defaultAccuracy(m))
+                .map(m -> kind.map(StudyReader::looseness).orElse(1.0) * StudyInput.defaultAccuracy(m))
                 .orElse(ANY_ACCURACY);
         double accuracy = root.quantity("accuracy", Dimension.LENGTH, 1e-9, 1e-2, usual);
         TargetReader targets = new TargetReader(
@@ -86,6 +83,15 @@ public final class StudyReader {
         return input instanceof ApproachInput a && a.kind() == StudyInput.Kind.APPROACH
                 ? a.withAlternatives(Family.of(model, library))
                 : input;
+    }
+
+    /** Error that is accepted unless told, over that of a single distance on the axis. */
+    private static double looseness(StudyInput.Kind kind) {
+        return switch (kind) {
+            case APPROACH, MATERIALS -> 1;
+            case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> CURVES;
+            case ZONE, PASS -> BESIDE;
+        };
     }
 
     /** Binds what is particular to a kind; what comes out makes the study once nothing is wrong. */

@@ -6,13 +6,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A target on the axis.
+ * A target, its axis parallel to that of the switch.
  *
  * @param id short name, unique in a study; used in tables and file names
  * @param label readable name
  * @param body what it is
+ * @param offset how far its axis lies beside the switch's, m; 0 for a target on the axis
  */
-public record Target(String id, String label, Body body) {
+public record Target(String id, String label, Body body, double offset) {
+
+    /** On the axis of the switch. */
+    public Target(String id, String label, Body body) {
+        this(id, label, body, 0);
+    }
 
     /** A solid sheet, its layers from the front to the back. */
     public Target(String id, String label, Outline outline, List<Layer> layers) {
@@ -57,7 +63,12 @@ public record Target(String id, String label, Body body) {
 
     /** True when another target is the same for the field, whatever its name. */
     public boolean actsAs(Target other) {
-        return body.equals(other.body);
+        return body.equals(other.body) && offset == other.offset;
+    }
+
+    /** The same target with its axis at another offset, m. */
+    public Target beside(double other) {
+        return new Target(id, label, body, other);
     }
 
     /** The layers of a sheet, the one nearest to the switch first; empty for any other body. */

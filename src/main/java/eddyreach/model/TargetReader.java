@@ -85,6 +85,7 @@ public final class TargetReader {
             node.problem("name", "a target's name has 1 to 40 small letters, digits and hyphens; put more in label");
         }
         String label = node.text("label", "");
+        double offset = node.quantity("offset", Dimension.LENGTH, 0, Distances.FARTHEST, 0);
         Shape shape = shape(node, false);
         Shape.check(node, shape, false);
         for (String key : List.of("open area", "mesh")) {
@@ -97,7 +98,8 @@ public final class TargetReader {
                 ? new RoundReader(materials).bind(node, shape)
                 : bindSheet(node, shape).map(s -> new RoundReader.Bound(s, Describe.sheet(s, standardSide)));
         return bound.filter(b -> !name.isEmpty())
-                .map(b -> new Target(name, label.isEmpty() ? b.label() : label, b.body()));
+                .map(b -> new Target(
+                        name, label.isEmpty() ? b.label() + Describe.offset(offset) : label, b.body(), offset));
     }
 
     /**

@@ -159,6 +159,7 @@ final class JsonParts {
         return new JsonNode()
                 .with("id", target.id())
                 .with("name", target.label())
+                .with("offset_m", target.offset())
                 .with("body", body(target.body()));
     }
 

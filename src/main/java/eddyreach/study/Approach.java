@@ -40,17 +40,18 @@ final class Approach {
     Outcome of(Target target) {
         TargetField fineField = fine.bench().target(target);
         TargetField coarseField = coarse.bench().target(target);
+        Bench.Effect effect = fine.bench().effect(fineField);
         Map<Double, Bench.State> known = new HashMap<>();
         SwitchPoints points = finder.points(g ->
-                known.computeIfAbsent(g, d -> fine.bench().state(fineField, d)).conductance());
+                known.computeIfAbsent(g, d -> fine.bench().state(effect, d)).conductance());
         return new Outcome(
                 fine,
                 fineField,
-                curve(known, fineField, coarseField),
+                curve(known, effect, coarse.bench().effect(coarseField)),
                 finder.distance(points, target, fineField, coarseField));
     }
 
-    private Curve curve(Map<Double, Bench.State> known, TargetField field, TargetField coarseField) {
+    private Curve curve(Map<Double, Bench.State> known, Bench.Effect effect, Bench.Effect coarseEffect) {
         int n = study.points();
         Curve c = new Curve(
                 new double[n],
@@ -65,14 +66,12 @@ final class Approach {
         double freeInductance = fine.bench().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = study.firstDistance() + (study.lastDistance() - study.firstDistance()) * i / (n - 1);
-            Bench.State s = known.computeIfAbsent(g, d -> fine.bench().state(field, d));
+            Bench.State s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
             c.distance()[i] = g;
             c.lossResistance()[i] = s.change().getReal();
             c.inductanceChange()[i] = s.inductance() - freeInductance;
             c.impedanceError()[i] = DistanceFinder.SAFETY
-                    * s.change()
-                            .subtract(coarse.bench().change(coarseField, s.omega(), g))
-                            .abs();
+                    * s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();
             c.frequency()[i] = s.omega() / (2 * Math.PI);

@@ -20,6 +20,9 @@ public final class ApproachRunner {
     /** Distance from which a factor is compared with the trade's band: a hundredth is below what a table shows. */
     private static final double BAND_TOLERANCE = 0.005;
 
+    /** Id of the standard target when one of the study's targets has taken its own. */
+    private static final String STANDARD = "standard-target";
+
     private final ApproachInput study;
     private final List<Target> targets;
     private final Ladder ladder;
@@ -34,6 +37,10 @@ public final class ApproachRunner {
                 .findFirst()
                 .orElse(study.standard()));
         study.targets().stream().filter(t -> !t.actsAs(study.standard())).forEach(all::add);
+        Target first = all.get(0);
+        if (all.stream().skip(1).anyMatch(t -> t.id().equals(first.id()))) {
+            all.set(0, new Target(STANDARD, first.label(), first.body()));
+        }
         return all;
     }
 
@@ -119,9 +126,13 @@ public final class ApproachRunner {
         double on = o.distance().on();
         double factor = on / sr;
         double shown = Double.isFinite(on) ? on : 0;
-        Situation at = Situation.with(o.step().bench(), o.field(), shown);
+        // fields beside the axis are not kept: they have no symmetry
+        Optional<Situation> at = target.offset() > 0
+                ? Optional.empty()
+                : Optional.of(Situation.with(o.step().bench(), o.field(), shown));
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
-        LossBudget budget = Budgets.of(at, target.id());
+        LossBudget budget = at.map(a -> Budgets.of(a, target.id()))
+                .orElseGet(() -> Budgets.beside(o.step().bench(), o.field(), shown, target.id()));
         TargetResult result = new TargetResult(
                 target,
                 o.curve(),
@@ -139,14 +150,14 @@ public final class ApproachRunner {
                         Wavenumber.dominant(study.switchModel(), shown),
                         budget),
                 warnings(target, o, factor, band));
-        if (!study.fieldPictures() || at.behind().isEmpty()) {
+        if (!study.fieldPictures() || at.isEmpty() || at.get().behind().isEmpty()) {
             return new Found(result, Optional.empty(), Optional.empty());
         }
         return new Found(
                 result,
-                pictured(index) ? Optional.of(Imaging.with(at, target)) : Optional.empty(),
+                pictured(index) ? Optional.of(Imaging.with(at.get(), target)) : Optional.empty(),
                 pictured(index) || study.kind() == StudyInput.Kind.APPROACH
-                        ? Imaging.currents(at, target)
+                        ? Imaging.currents(at.get(), target)
                         : Optional.empty());
     }
 
@@ -172,6 +183,9 @@ public final class ApproachRunner {
             Limits.permeability(id, m).ifPresent(list::add);
         }
         list.addAll(ShapeLimits.of(target, fine));
+        if (target.offset() > 0) {
+            Sideways.outline(target).ifPresent(list::add);
+        }
         if (fine.endless(target) && Double.isFinite(target.radius())) {
             list.add(Limits.wide(id, target.radius()));
         }
@@ -218,7 +232,7 @@ public final class ApproachRunner {
     }
 
     private static boolean isSquare(Target t) {
-        return t.body() instanceof Body.Sheet s && s.outline() instanceof Target.Outline.Square;
+        return t.offset() == 0 && t.body() instanceof Body.Sheet s && s.outline() instanceof Target.Outline.Square;
     }
 
     private List<Warning> studyWarnings() {

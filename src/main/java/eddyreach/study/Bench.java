@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.closedform.LayeredPlate;
 import eddyreach.coil.WindingResistance;
 import eddyreach.field.Band;
+import eddyreach.field.BesideTarget;
 import eddyreach.field.BodyTarget;
 import eddyreach.field.CoilRegion;
 import eddyreach.field.GapState;
@@ -85,7 +86,8 @@ final class Bench {
         celsius = AMBIENT;
         scale = scale(model);
         double widest = targets.stream().mapToDouble(this::width).max().orElse(0);
-        basis = resolution.waves(scale, widest);
+        double farthest = targets.stream().mapToDouble(Target::offset).max().orElse(0);
+        basis = resolution.waves(scale, widest, farthest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
@@ -181,6 +183,12 @@ final class Bench {
     }
 
     private TargetField target(Target target, Resolution resolution) {
+        TargetField own = about(target, resolution);
+        return target.offset() > 0 ? new BesideTarget(own, target.offset()) : own;
+    }
+
+    /** The field problem about the target's own axis. */
+    private TargetField about(Target target, Resolution resolution) {
         if (target.withoutEffect()) {
             return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
         }
@@ -255,7 +263,7 @@ final class Bench {
 
     /** The tank with a target at a distance, m. */
     State state(TargetField target, double distance) {
-        return state((omega, g) -> change(target, omega, g), distance);
+        return state(effect(target), distance);
     }
 
     /** The tank under an effect at a distance, m. */
@@ -297,37 +305,41 @@ final class Bench {
                 Locale.ROOT, "with a target at %.4g mm the frequency of the tank does not settle", distance * 1e3));
     }
 
-    /**
-     * A target with its axis beside the switch's; for one thread. The operators are shifted at three frequencies of the band, and the change over
-     * w is a parabola through them.
-     */
-    Effect beside(TargetField target, double offset) {
-        double middle = (band.low() + band.high()) / 2;
-        double[] nodes = {band.low(), middle, band.high()};
-        Shifted[] shifted = new Shifted[nodes.length];
-        for (int i = 0; i < nodes.length; i++) {
-            shifted[i] = field.beside(nodes[i]).at(target, offset);
-        }
+    /** What a target does, with tables that serve all distances; for one thread. */
+    Effect effect(TargetField target) {
+        return target instanceof BesideTarget b
+                ? beside(b.target(), b.offset())
+                : (omega, distance) -> change(target, omega, distance);
+    }
+
+    /** The operators are shifted at both ends of the band, and the change over w is linear in between. */
+    private Effect beside(TargetField target, double offset) {
+        Shifted low = shifted(target, offset, band.low());
+        Shifted high = shifted(target, offset, band.high());
         return (omega, distance) -> {
-            Complex sum = Complex.ZERO;
-            for (int i = 0; i < nodes.length; i++) {
-                double weight = omega / nodes[i];
-                for (int j = 0; j < nodes.length; j++) {
-                    weight *= i == j ? 1 : (omega - nodes[j]) / (nodes[i] - nodes[j]);
-                }
-                sum = sum.add(shifted[i].impedance(distance).multiply(weight));
-            }
-            return sum;
+            double t = (omega - band.low()) / (band.high() - band.low());
+            return low.impedance(distance)
+                    .multiply((1 - t) * omega / band.low())
+                    .add(high.impedance(distance).multiply(t * omega / band.high()));
         };
     }
 
-    /** What the truncated orders of a shifted target may leave of the change of impedance, ohm. */
-    double truncation(TargetField target, double offset, double omega, double distance) {
-        return field.beside(omega).at(target, offset).truncation(distance);
+    private Shifted shifted(TargetField target, double offset, double omega) {
+        return field.beside(omega, resolution.cut()).at(target, offset);
+    }
+
+    /** What the azimuthal orders left out may add to the change of impedance, ohm; 0 for a target on the axis. */
+    double truncation(TargetField target, double omega, double distance) {
+        return target instanceof BesideTarget b
+                ? shifted(b.target(), b.offset(), omega).truncation(distance)
+                : 0;
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
     Complex change(TargetField target, double omega, double distance) {
+        if (target instanceof BesideTarget b) {
+            return shifted(b.target(), b.offset(), omega).impedance(distance);
+        }
         return field.at(omega).impedance(target.at(omega), distance);
     }
 

@@ -1,6 +1,7 @@
 package eddyreach.study;
 
 import eddyreach.field.PartLoss;
+import eddyreach.field.TargetField;
 import eddyreach.geometry.Role;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +47,20 @@ final class Budgets {
         LossBudget budget = new LossBudget(at.distance(), shares);
         balanced(budget, at.state());
         return budget;
+    }
+
+    /**
+     * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
+     * is the target's with what it changes in the switch.
+     */
+    static LossBudget beside(Bench bench, TargetField target, double distance, String name) {
+        Bench.State state = bench.state(target, distance);
+        List<LossBudget.Share> shares =
+                new ArrayList<>(of(Situation.free(bench), null).shares());
+        double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
+        shares.add(new LossBudget.Share(
+                Role.TARGET.label(), name + ", with what it changes in the switch", state.resistance() - free));
+        return new LossBudget(distance, shares);
     }
 
     /** What the parts lose must be what the coil feels. */

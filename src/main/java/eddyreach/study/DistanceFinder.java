@@ -1,5 +1,6 @@
 package eddyreach.study;
 
+import eddyreach.field.BesideTarget;
 import eddyreach.field.TargetField;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
@@ -61,12 +62,12 @@ record DistanceFinder(StudyInput study, Ladder.Step fine, Ladder.Step coarse, do
         // the switch is trimmed on the standard target: there the errors are one and the same
         double share = target.actsAs(study.standard()) ? 0 : SHARE;
         double onError =
-                error(share, field, coarseField, on.get(), coarse.trim().on());
+                error(target, share, field, coarseField, on.get(), coarse.trim().on());
         if (off.isEmpty()) {
             return new SwitchDistance(unfinished(points), on.get().distance(), Double.NaN, onError, Double.NaN);
         }
-        double offError =
-                error(share, field, coarseField, off.get(), coarse.trim().off());
+        double offError = error(
+                target, share, field, coarseField, off.get(), coarse.trim().off());
         return new SwitchDistance(
                 SwitchDistance.Outcome.SWITCHES, on.get().distance(), off.get().distance(), onError, offError);
     }
@@ -81,14 +82,37 @@ record DistanceFinder(StudyInput study, Ladder.Step fine, Ladder.Step coarse, do
                 : SwitchDistance.Outcome.NEVER_OFF;
     }
 
+    /** What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S. */
+    private double outline(Target target, TargetField field, Bench.State here, Crossing crossing) {
+        double shift = Sideways.outlineShift(target);
+        if (!(field instanceof BesideTarget b) || shift == 0) {
+            return 0;
+        }
+        double most = 0;
+        for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
+            Bench.State there = fine.bench().state(new BesideTarget(b.target(), offset), crossing.distance());
+            most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
+        }
+        return most;
+    }
+
     private double error(
-            double share, TargetField field, TargetField coarseField, Crossing crossing, double threshold) {
+            Target target,
+            double share,
+            TargetField field,
+            TargetField coarseField,
+            Crossing crossing,
+            double threshold) {
         Bench.State here = fine.bench().state(field, crossing.distance());
         Bench.State there = coarse.bench().state(coarseField, crossing.distance());
         double shift = Math.abs(there.conductance() - threshold);
         double impedance = here.change().subtract(there.change()).abs();
-        double alone = share * impedance * here.conductance() / here.resistance();
+        double per = here.conductance() / here.resistance();
+        double alone = share * impedance * per;
+        double cut = fine.bench().truncation(field, here.omega(), crossing.distance()) * per;
         double floor = share > 0 ? FLOOR * study.switchModel().faceDiameter() : 0;
-        return Math.max(floor, crossing.distanceError(SAFETY * Math.max(shift, alone)));
+        return Math.max(
+                floor,
+                crossing.distanceError(SAFETY * Math.max(shift, alone) + cut + outline(target, field, here, crossing)));
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.study;
 
+import eddyreach.field.BesideTarget;
 import eddyreach.field.TargetField;
 import eddyreach.model.Target;
 import eddyreach.switching.Crossing;
@@ -19,7 +20,10 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeF
 final class Lateral {
 
     /** The polynomial then lies within about 1e-4 of the damping at contact; the Newton step squares that. */
-    private static final int NODES = 16;
+    private static final int NODES = 13;
+
+    /** First node as a share of the range: waves of high order, which matter in contact alone, need not be solved then. */
+    private static final double NEAREST = 0.02;
 
     private static final int INTERVALS = 60;
 
@@ -39,13 +43,17 @@ final class Lateral {
         coarseField = coarse.bench().target(target);
     }
 
+    private static TargetField beside(TargetField field, double offset) {
+        return offset > 0 ? new BesideTarget(field, offset) : field;
+    }
+
     Target target() {
         return target;
     }
 
     /** The tank with the target at an offset and a distance, m. */
     Bench.State state(double offset, double distance) {
-        return fine.bench().state(fine.bench().beside(fineField, offset), distance);
+        return fine.bench().state(beside(fineField, offset), distance);
     }
 
     /** The resolution taken. */
@@ -67,7 +75,7 @@ final class Lateral {
 
         private At(double offset) {
             this.offset = offset;
-            effect = fine.bench().beside(fineField, offset);
+            effect = fine.bench().effect(beside(fineField, offset));
         }
 
         private double computed(double distance) {
@@ -80,8 +88,8 @@ final class Lateral {
                 double[] x = new double[NODES];
                 double[] y = new double[NODES];
                 for (int i = 0; i < NODES; i++) {
-                    // both ends are nodes
-                    x[i] = lastDistance * (1 - Math.cos(Math.PI * i / (NODES - 1))) / 2;
+                    double t = (1 - Math.cos(Math.PI * i / (NODES - 1))) / 2;
+                    x[i] = lastDistance * (NEAREST + (1 - NEAREST) * t);
                     y[i] = computed(x[i]);
                 }
                 curve = new PolynomialFunctionLagrangeForm(x, y);
@@ -124,12 +132,12 @@ final class Lateral {
         /** Error bar of the tank's conductance at a distance, m; S. */
         double conductanceError(double distance) {
             Bench.State here = fine.bench().state(effect, distance);
-            Bench.State there = coarse.bench().state(coarse.bench().beside(coarseField, offset), distance);
+            Bench.State there = coarse.bench().state(beside(coarseField, offset), distance);
             // both are trimmed on their own standard target
             double shift = Math.abs(
                     there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance());
             double impedance = here.change().subtract(there.change()).abs();
-            double cut = fine.bench().truncation(fineField, offset, here.omega(), distance);
+            double cut = fine.bench().truncation(beside(fineField, offset), here.omega(), distance);
             double per = here.conductance() / here.resistance();
             return DistanceFinder.SAFETY * Math.max(shift, DistanceFinder.SHARE * impedance * per) + cut * per;
         }

@@ -26,7 +26,11 @@ final class PassRunner {
     private PassRunner(PassInput study, Progress progress) {
         this.study = study;
         this.progress = progress;
-        ladder = new Ladder(study, Sideways.withStandard(study.standard(), study.targets()), progress);
+        ladder = new Ladder(
+                study,
+                Sideways.withStandard(
+                        study.standard(), study.targets(), study.offsets().last()),
+                progress);
     }
 
     static PassResult run(PassInput study, Progress progress) {
@@ -64,6 +68,8 @@ final class PassRunner {
         int half = study.offsets().points();
         double[] conductance = new double[half];
         int total = half * study.targets().size();
+        // solves most orders before two threads ask for the same ones
+        lateral.state(study.offsets().at(half / 2), study.distance());
         IntStream.range(0, half).parallel().forEach(i -> {
             conductance[i] =
                     lateral.state(study.offsets().at(i), study.distance()).conductance();

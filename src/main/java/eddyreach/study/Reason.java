@@ -68,6 +68,9 @@ final class Reason {
         String start = Double.isFinite(factor)
                 ? String.format(Locale.ROOT, "%.2f: ", factor)
                 : distance.outcome().label() + ": ";
+        if (target.offset() > 0) {
+            start += "its axis lies " + length(target.offset()) + " beside the switch's; ";
+        }
         Reason reason = new Reason(omega, wavenumber);
         if (target.equals(standard)) {
             return start + "the standard target, to which the switch is trimmed; magnetic, so that its skin of "

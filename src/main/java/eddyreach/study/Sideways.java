@@ -6,17 +6,18 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the studies off the axis share. */
 final class Sideways {
 
     private Sideways() {}
 
-    /** The targets with the standard target, on which the switch is trimmed, in front. */
-    static List<Target> withStandard(Target standard, List<Target> targets) {
+    /** The targets at the largest offset, m, with the standard target, on which the switch is trimmed, in front. */
+    static List<Target> withStandard(Target standard, List<Target> targets, double farthest) {
         List<Target> all = new ArrayList<>();
         all.add(standard);
-        all.addAll(targets);
+        targets.forEach(t -> all.add(t.beside(farthest)));
         return all;
     }
 
@@ -41,24 +42,30 @@ final class Sideways {
                 .orElse(0.0);
     }
 
+    /** Says what a disc in place of the outline means beside the axis. */
+    static Optional<Warning> outline(Target target) {
+        double shift = outlineShift(target);
+        if (shift == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                Warning.Kind.SQUARE_AS_DISC,
+                target.id(),
+                shift,
+                String.format(
+                        Locale.ROOT,
+                        "computed as the disc of equal area; its real edge lies up to %.1f mm further in towards the middle"
+                                + " of a side, and further out towards a corner: the error bars off the axis hold that",
+                        shift * 1e3)));
+    }
+
     /** The limits of validity that a target touches. */
     static List<Warning> warnings(Target target, double error, double accuracy, Bench bench) {
         List<Warning> list = new ArrayList<>();
         for (Material m : new LinkedHashSet<>(target.body().materials())) {
             Limits.permeability(target.id(), m).ifPresent(list::add);
         }
-        double shift = outlineShift(target);
-        if (shift > 0) {
-            list.add(new Warning(
-                    Warning.Kind.SQUARE_AS_DISC,
-                    target.id(),
-                    shift,
-                    String.format(
-                            Locale.ROOT,
-                            "computed as the disc of equal area; its real edge lies up to %.1f mm further in towards the middle"
-                                    + " of a side, and further out towards a corner: the error bars off the axis hold that",
-                            shift * 1e3)));
-        }
+        outline(target).ifPresent(list::add);
         if (bench.endless(target)) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));

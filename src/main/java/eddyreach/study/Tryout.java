@@ -32,9 +32,10 @@ final class Tryout {
         free = bench.free().conductance();
         double[] g = new double[NODES];
         double[] y = new double[NODES];
+        Bench.Effect effect = bench.effect(field);
         for (int i = 0; i < NODES; i++) {
             g[i] = reach * Math.pow(i / (NODES - 1.0), 1.5);
-            y[i] = Math.log(bench.state(field, g[i]).conductance());
+            y[i] = Math.log(bench.state(effect, g[i]).conductance());
         }
         logarithm = new SplineInterpolator().interpolate(g, y);
     }

@@ -6,6 +6,7 @@ import eddyreach.model.Body;
 import eddyreach.model.Layer;
 import eddyreach.model.Ring;
 import eddyreach.model.Target;
+import eddyreach.model.Texture;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -48,7 +49,9 @@ final class Variants {
     /** A sheet as one layer, any other body with all that has an effect of one material. */
     static Target made(Target target, Material material, double thickness) {
         return target.sheet()
-                .map(s -> new Target(target.id(), target.label(), s.outline(), List.of(new Layer(material, thickness))))
+                .map(s -> with(
+                        target,
+                        new Body.Sheet(s.outline(), List.of(new Layer(material, thickness)), new Texture.Solid())))
                 .orElseGet(() -> of(target, m -> m.hasEffect() ? material : m));
     }
 
@@ -101,7 +104,7 @@ final class Variants {
     }
 
     private static Target with(Target target, Body body) {
-        return new Target(target.id(), target.label(), body);
+        return new Target(target.id(), target.label(), body, target.offset());
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {

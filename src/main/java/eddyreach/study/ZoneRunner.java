@@ -3,9 +3,12 @@ package eddyreach.study;
 import eddyreach.model.Target;
 import eddyreach.model.ZoneInput;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** Runs studies of the kind {@code zone}. */
@@ -27,7 +30,11 @@ final class ZoneRunner {
     private ZoneRunner(ZoneInput study, Progress progress) {
         this.study = study;
         this.progress = progress;
-        ladder = new Ladder(study, Sideways.withStandard(study.standard(), study.targets()), progress);
+        ladder = new Ladder(
+                study,
+                Sideways.withStandard(
+                        study.standard(), study.targets(), study.offsets().last()),
+                progress);
     }
 
     static ZoneResult run(ZoneInput study, Progress progress) {
@@ -70,6 +77,8 @@ final class ZoneRunner {
         double[][] conductance = new double[n][];
         SwitchDistance[] found = new SwitchDistance[n];
         int total = n * study.targets().size();
+        // solves most orders before two threads ask for the same ones
+        lateral.at(offset[n / 2]).conductance();
         IntStream.range(0, n).parallel().forEach(i -> {
             Lateral.At at = lateral.at(offset[i]);
             found[i] = at.distance();
@@ -86,13 +95,13 @@ final class ZoneRunner {
                 List.of(found),
                 distance,
                 conductance,
-                edge(lateral, offset, conductance, step.trim().on()),
-                edge(lateral, offset, conductance, step.trim().off()),
+                edge(offset, conductance, step.trim().on()),
+                edge(offset, conductance, step.trim().off()),
                 List.of());
     }
 
     /** The largest offset at which the conductance in contact reaches a threshold. */
-    private static double edge(Lateral lateral, double[] offset, double[][] conductance, double threshold) {
+    private static double edge(double[] offset, double[][] conductance, double threshold) {
         int last = -1;
         for (int i = 0; i < offset.length; i++) {
             if (conductance[i][0] >= threshold) {
@@ -102,11 +111,9 @@ final class ZoneRunner {
         if (last < 0 || last == offset.length - 1) {
             return Double.NaN;
         }
+        double[] contact = Arrays.stream(conductance).mapToDouble(c -> c[0]).toArray();
+        PolynomialSplineFunction smooth = new SplineInterpolator().interpolate(offset, contact);
         return new BrentSolver(EDGE * offset[offset.length - 1])
-                .solve(
-                        MAX_EVALUATIONS,
-                        d -> lateral.state(d, 0).conductance() / threshold - 1,
-                        offset[last],
-                        offset[last + 1]);
+                .solve(MAX_EVALUATIONS, d -> smooth.value(d) / threshold - 1, offset[last], offset[last + 1]);
     }
 }
