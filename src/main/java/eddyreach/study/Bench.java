@@ -23,8 +23,8 @@ import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.DoubleFunction;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -40,6 +40,9 @@ final class Bench {
     /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
     static final double ENDLESS = 6;
 
+    /** Relative shift of the frequency by a mount above which its operators are computed at the new frequency. */
+    private static final double STRAY = 0.03;
+
     private static final int MAX_ITERATIONS = 30;
     private static final double FREQUENCY_TOLERANCE = 1e-7;
 
@@ -47,6 +50,9 @@ final class Bench {
     private final Resolution resolution;
     private final double celsius;
     private final double scale;
+    private final double widest;
+    private final List<Part> parts;
+    private final double plane;
     private final WaveBasis basis;
     private final Band band;
     private final WindingResistance winding;
@@ -83,8 +89,10 @@ final class Bench {
         this.model = model;
         this.resolution = resolution;
         celsius = AMBIENT;
-        scale = scale(model);
-        double widest = targets.stream().mapToDouble(this::width).max().orElse(0);
+        scale = model.coreRadius();
+        parts = model.parts();
+        plane = 0;
+        widest = targets.stream().mapToDouble(this::width).max().orElse(0);
         basis = resolution.waves(scale, widest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
@@ -97,36 +105,100 @@ final class Bench {
         free = new State(omega, z, Complex.ZERO, tank.conductance(z.getImaginary() / omega, z.getReal()));
     }
 
-    /** The same switch with the same capacitor, its winding, core and housing at another temperature, degrees Celsius. */
-    private Bench(Bench other, double celsius) {
+    /** The same switch with the same capacitor in other surroundings. */
+    private Bench(Bench other, double celsius, List<Part> parts, Band band, LongConsumer memory) {
         model = other.model;
         resolution = other.resolution;
         this.celsius = celsius;
+        this.parts = List.copyOf(parts);
         scale = other.scale;
-        basis = other.basis;
-        band = other.band;
+        widest = other.widest;
+        plane = metal(parts).mapToDouble(Section::z1).reduce(0, Math::max);
+        // a wide mount answers to a wave much as a wide target does
+        double mount = metal(parts).mapToDouble(Section::r1).reduce(0, Math::max);
+        basis = parts.equals(other.parts) ? other.basis : resolution.waves(scale, Math.max(widest, mount));
         winding = other.winding;
-        field = prepared().solve();
+        this.band = band;
+        SwitchField.Prepared prepared = prepared();
+        memory.accept(prepared.memory());
+        field = prepared.solve();
         tank = other.tank;
-        free = settled(other.free.omega(), omega -> Complex.ZERO, Double.POSITIVE_INFINITY);
+        free = settle((omega, g) -> Complex.ZERO, Double.POSITIVE_INFINITY, other.free.omega());
+    }
+
+    /** Sections of the parts of a mount that matter to the field. */
+    private static Stream<Section> metal(List<Part> parts) {
+        return parts.stream()
+                .filter(p -> p.role() == Role.MOUNT && p.material().hasEffect())
+                .map(Part::section);
     }
 
     /** This switch at another temperature, degrees Celsius; the capacitor stays as it is. */
     Bench at(double celsius) {
-        return new Bench(this, celsius);
+        return new Bench(this, celsius, parts, band, bytes -> {});
+    }
+
+    /**
+     * This switch with a mount around it; the capacitor stays as it is.
+     *
+     * @param mount the mount's parts; none for free air
+     * @param memory is told the most memory that solving may take, bytes, before it begins
+     */
+    Bench in(List<Part> mount, LongConsumer memory) {
+        if (mount.isEmpty()) {
+            return this;
+        }
+        List<Part> all = Stream.concat(model.parts().stream(), mount.stream()).toList();
+        Bench mounted = new Bench(this, celsius, all, band, memory);
+        double shift = mounted.free.omega() / free.omega() - 1;
+        // where the mount has moved the frequency away, the operators are computed there
+        return Math.abs(shift) <= STRAY
+                ? mounted
+                : new Bench(this, celsius, all, resolution.band(mounted.free.omega()), memory);
     }
 
     private SwitchField.Prepared prepared() {
-        return new SwitchField.Prepared(model.parts(), this::coil, basis, band, celsius, resolution, scale);
+        return new SwitchField.Prepared(
+                parts.stream().map(p -> p.shifted(-plane)).toList(),
+                omega -> coil(omega).shifted(-plane),
+                basis,
+                band,
+                celsius,
+                resolution,
+                scale);
     }
 
-    /** Radius of the core, or of the winding when there is none: the length that sets the scale of the field, m. */
-    static double scale(SwitchModel model) {
-        return model.parts().stream()
-                .filter(p -> p.role() == Role.CORE)
-                .mapToDouble(p -> p.section().r1())
-                .max()
-                .orElse(model.winding().section().r1());
+    /** Everything that stands around the coil: core, housing and mount. */
+    List<Part> parts() {
+        return parts;
+    }
+
+    /** Height above the face of the plane in which switch and target are joined: that of the highest metal of the mount, m. */
+    double plane() {
+        return plane;
+    }
+
+    /** The waves between switch and target. */
+    WaveBasis basis() {
+        return basis;
+    }
+
+    /** How fine. */
+    Resolution resolution() {
+        return resolution;
+    }
+
+    double celsius() {
+        return celsius;
+    }
+
+    /** The angular frequencies between which operators are interpolated. */
+    Band band() {
+        return band;
+    }
+
+    double scale() {
+        return scale;
     }
 
     /** The winding as the field sees it at an angular frequency. */
@@ -260,17 +332,17 @@ final class Bench {
 
     /** The tank under an effect at a distance, m. */
     State state(Effect effect, double distance) {
-        return settled(free.omega(), omega -> effect.change(omega, distance), distance);
+        return settle(effect, distance, free.omega());
     }
 
     /** Iterates the frequency until the impedance and the resonance agree. */
-    private State settled(double start, DoubleFunction<Complex> change, double distance) {
+    private State settle(Effect effect, double distance, double start) {
         double before = 0;
         double beforeNext = 0;
         double omega = start;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            Complex shift = change.apply(omega);
-            Complex z = impedance(omega).add(shift);
+            Complex change = effect.change(omega, distance);
+            Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
             if (resonance.isEmpty()) {
@@ -285,7 +357,7 @@ final class Bench {
             }
             double next = resonance.get().omega();
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return new State(omega, z, shift, resonance.get().conductance());
+                return new State(omega, z, change, resonance.get().conductance());
             }
             // secant step to the fixed point; the first step has no slope yet
             double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);
@@ -315,7 +387,7 @@ final class Bench {
                 for (int j = 0; j < nodes.length; j++) {
                     weight *= i == j ? 1 : (omega - nodes[j]) / (nodes[i] - nodes[j]);
                 }
-                sum = sum.add(shifted[i].impedance(distance).multiply(weight));
+                sum = sum.add(shifted[i].impedance(distance - plane).multiply(weight));
             }
             return sum;
         };
@@ -323,16 +395,16 @@ final class Bench {
 
     /** What the truncated orders of a shifted target may leave of the change of impedance, ohm. */
     double truncation(TargetField target, double offset, double omega, double distance) {
-        return field.beside(omega).at(target, offset).truncation(distance);
+        return field.beside(omega).at(target, offset).truncation(distance - plane);
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
     Complex change(TargetField target, double omega, double distance) {
-        return field.at(omega).impedance(target.at(omega), distance);
+        return field.at(omega).impedance(target.at(omega), distance - plane);
     }
 
     /** The waves in the gap at a state. */
     GapState gap(TargetField target, double omega, double distance) {
-        return field.at(omega).solve(target.at(omega), distance);
+        return field.at(omega).solve(target.at(omega), distance - plane);
     }
 }

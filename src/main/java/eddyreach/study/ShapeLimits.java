@@ -115,7 +115,7 @@ final class ShapeLimits {
                 "computed as a sheet with the section of a wire over the pitch (common practice) for wires bonded at every"
                         + " crossing; crossings that only touch open the loops and are not covered; the error bar does not"
                         + " contain this"));
-        double opening = (m.pitch() - m.wire()) / Bench.scale(bench.model());
+        double opening = (m.pitch() - m.wire()) / bench.model().coreRadius();
         // the wire's own skin depth, not that of the sheet which stands for it
         double wire = m.wire() / (skin(target, bench) * Math.sqrt(m.conductivityRatio()));
         if (opening > COARSE) {

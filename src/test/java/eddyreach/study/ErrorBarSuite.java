@@ -236,7 +236,7 @@ final class ErrorBarSuite {
                 omega,
                 Bench.AMBIENT,
                 REFERENCE,
-                Bench.scale(bench.model()));
+                bench.model().coreRadius());
         return solve.impedance().add(bench.windingBesideField(omega));
     }
 
@@ -253,7 +253,7 @@ final class ErrorBarSuite {
                         omega,
                         Bench.AMBIENT,
                         REFERENCE,
-                        Bench.scale(bench.model()))
+                        bench.model().coreRadius())
                 .change();
     }
 }
