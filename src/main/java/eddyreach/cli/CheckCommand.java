@@ -15,14 +15,18 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        description = "Reads switches, studies and materials files and tells everything that is wrong in them, with"
-                + " line and column. Computes nothing.",
+        description =
+                "Reads switches, mounts, studies and materials files and tells everything that is wrong in them, with"
+                        + " line and column. Computes nothing.",
         footer = {"", "Examples:", "  eddyreach check my-switch.yaml my-study.yaml", "  eddyreach check p14-reference"})
 final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(arity = "1..*", paramLabel = "FILE", description = "path of a file, or id of a study or a switch")
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "FILE",
+            description = "path of a file, or id of a study, a switch or a mount")
     private List<String> files;
 
     CheckCommand(Terminal terminal) {

@@ -26,8 +26,9 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        description = "Lists the switches, studies and materials that can be named by their id: those in the folders"
-                + " models, studies and shared here, and the shipped ones.",
+        description =
+                "Lists the switches, mounts, studies and materials that can be named by their id: those in the folders"
+                        + " models, studies and shared here, and the shipped ones.",
         footer = {"", "Examples:", "  eddyreach list", "  eddyreach list materials"})
 final class ListCommand implements Callable<Integer> {
 
@@ -40,12 +41,13 @@ final class ListCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "WHAT", description = "switches, studies, materials; all of them unless given")
+    @Parameters(paramLabel = "WHAT", description = "switches, mounts, studies, materials; all of them unless given")
     private List<String> what;
 
     /** What can be listed. */
     enum What {
         SWITCHES,
+        MOUNTS,
         STUDIES,
         MATERIALS
     }
@@ -62,6 +64,7 @@ final class ListCommand implements Callable<Integer> {
             terminal.out().print(gap);
             switch (group) {
                 case SWITCHES -> switches(library);
+                case MOUNTS -> mounts(library);
                 case STUDIES -> studies(library);
                 case MATERIALS -> materials(library);
             }
@@ -82,7 +85,7 @@ final class ListCommand implements Callable<Integer> {
                     .orElseThrow(() -> new CommandLine.ParameterException(
                             spec.commandLine(),
                             "There is no list of \"" + Texts.excerpt(name)
-                                    + "\", only of switches, studies and materials")));
+                                    + "\", only of switches, mounts, studies and materials")));
         }
         return groups;
     }
@@ -93,6 +96,12 @@ final class ListCommand implements Callable<Integer> {
         library.switches()
                 .forEach(id -> line(
                         width, id, described(id, i -> library.switchModel(i).name())));
+    }
+
+    private void mounts(Library library) {
+        terminal.out().println("Mounts");
+        int width = width(library.mounts());
+        library.mounts().forEach(id -> line(width, id, described(id, library::mountName)));
     }
 
     private void studies(Library library) {

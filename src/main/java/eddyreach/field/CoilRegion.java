@@ -12,6 +12,11 @@ import eddyreach.geometry.Section;
  */
 public record CoilRegion(Section section, int turns, double muLoss) {
 
+    /** The same winding moved along the axis by dz metres. */
+    public CoilRegion shifted(double dz) {
+        return new CoilRegion(section.shifted(dz), turns, muLoss);
+    }
+
     /** Turns per area, 1/m2. */
     public double density() {
         return turns / section.area();

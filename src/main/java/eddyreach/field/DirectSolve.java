@@ -1,6 +1,7 @@
 package eddyreach.field;
 
 import eddyreach.geometry.Part;
+import eddyreach.mesh.MeshMaker.Fineness;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.complex.Complex;
@@ -32,9 +33,21 @@ public final class DirectSolve {
             double celsius,
             Resolution resolution,
             double scale) {
+        this(parts, coil, target, omega, celsius, resolution.target(), scale);
+    }
+
+    /** The same on a mesh of another fineness than that of targets, which resolves waves that are not there. */
+    public DirectSolve(
+            List<Part> parts,
+            CoilRegion coil,
+            List<Part> target,
+            double omega,
+            double celsius,
+            Fineness fine,
+            double scale) {
         List<Part> all = new ArrayList<>(parts);
         all.addAll(target);
-        Layout layout = new Layout(all, coil, null, 1, resolution.target(), scale, omega, celsius);
+        Layout layout = new Layout(all, coil, null, 1, fine, scale, omega, celsius);
         // the winding, if it has losses, is the layout's last part; the target's parts stand just before it
         Media media = Media.of(layout.parts, coil.muLoss(), omega, celsius);
         impedance = new Scatterer(layout, media, coil, omega, false).impedance();

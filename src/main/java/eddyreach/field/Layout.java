@@ -23,6 +23,9 @@ import java.util.List;
  */
 final class Layout {
 
+    /** Depth behind the coil from which a mount counts as far, relative to the scale. */
+    private static final double BEHIND = 2;
+
     final TensorMesh mesh;
     final WaveBasis basis;
     final int direction;
@@ -149,6 +152,13 @@ final class Layout {
     private static TensorMesh mesh(
             List<Part> parts, CoilRegion coil, Fineness fine, double scale, double omega, double celsius) {
         MeshMaker maker = new MeshMaker(fine, scale);
+        parts.stream()
+                .filter(p -> p.role() == Role.MOUNT)
+                .mapToDouble(p -> p.section().r0())
+                .max()
+                .ifPresent(inner -> maker.relaxBeyond(
+                        Math.max(inner, scale) + scale / 2,
+                        (coil == null ? 0 : coil.section().z0()) - BEHIND * scale));
         for (Part p : parts) {
             if (p.material().hasEffect()) {
                 maker.add(p.section(), p.material().skinDepth(omega, celsius));

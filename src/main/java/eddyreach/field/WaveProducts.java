@@ -188,8 +188,11 @@ final class WaveProducts {
         }
     }
 
-    /** int exp(q z) dz from a to b. */
+    /** int exp(q z) dz from a to b; two waves that run against each other have q = 0. */
     private static double axial(double q, double a, double b) {
+        if (q == 0) {
+            return b - a;
+        }
         return q > 0 ? -Math.exp(q * b) * Math.expm1(q * (a - b)) / q : Math.exp(q * a) * Math.expm1(q * (b - a)) / q;
     }
 }

@@ -26,11 +26,17 @@ public final class MeshMaker {
     /** Length of an element outside the parts over its distance from them. */
     private static final double OUTWARD = 0.7;
 
+    /** Length of an element in the far part of a mount over its distance from the near one. */
+    private static final double RELAXED = 0.25;
+
     private final Fineness fine;
     private final double scale;
     private final Grading r;
     private final Grading z;
     private double outer;
+    private double deepest;
+    private double near = ANY;
+    private double deep = -ANY;
     private double bottom;
     private double top;
 
@@ -42,9 +48,32 @@ public final class MeshMaker {
         this.fine = fine;
         this.scale = scale;
         outer = scale;
+        deepest = -scale;
         r = new Grading(scale);
         z = new Grading(scale);
         r.mark(0, ANY, ANY);
+    }
+
+    /**
+     * Lets elements grow, whatever asks for small ones, beyond a radius and below a height: there the fields of coil and target are
+     * smooth and weak. To be called before any part is added.
+     *
+     * @param radius radius from which they may grow, m
+     * @param height height below which they may grow, m
+     */
+    public void relaxBeyond(double radius, double height) {
+        near = radius;
+        deep = height;
+    }
+
+    private void markRadius(double x, double below, double above) {
+        double least = RELAXED * (x - near);
+        r.mark(x, Math.max(least, below), Math.max(least, above));
+    }
+
+    private void markHeight(double x, double below, double above) {
+        double least = RELAXED * (deep - x);
+        z.mark(x, Math.max(least, below), Math.max(least, above));
     }
 
     /**
@@ -57,11 +86,11 @@ public final class MeshMaker {
         double outside = fine.corner * Math.min(scale, s.r1());
         double inside = Math.min(outside, fine.skin * skinDepth);
         if (s.r0() > 0) {
-            r.mark(s.r0(), outside, inside);
+            markRadius(s.r0(), outside, inside);
         }
-        r.mark(s.r1(), inside, outside);
-        z.mark(s.z0(), outside, inside);
-        z.mark(s.z1(), inside, outside);
+        markRadius(s.r1(), inside, outside);
+        markHeight(s.z0(), outside, inside);
+        markHeight(s.z1(), inside, outside);
         extend(s);
     }
 
@@ -71,6 +100,8 @@ public final class MeshMaker {
         r.mark(s.r1(), ANY, ANY);
         z.mark(s.z0(), ANY, ANY);
         z.mark(s.z1(), ANY, ANY);
+        // a coil may lie deep behind the metal that stands above its face
+        deepest = Math.min(deepest, s.z0());
         extend(s);
     }
 
@@ -87,8 +118,11 @@ public final class MeshMaker {
         z.mark(bottom - far, ANY, ANY);
         z.mark(top + far, ANY, ANY);
         // waves of the largest wavenumber cross the whole width of the parts; outside the scattered field gets smoother
-        DoubleUnaryOperator capR = x -> fine.cap() * scale + OUTWARD * Math.max(0, x - outer);
-        DoubleUnaryOperator capZ = x -> fine.cap() * scale + OUTWARD * Math.max(0, Math.abs(x) - scale);
+        double smooth = Math.min(near, outer);
+        DoubleUnaryOperator capR = x -> fine.cap() * scale
+                + RELAXED * Math.max(0, Math.min(x, outer) - smooth)
+                + OUTWARD * Math.max(0, x - outer);
+        DoubleUnaryOperator capZ = x -> fine.cap() * scale + OUTWARD * Math.max(0, Math.max(x - scale, deepest - x));
         return new TensorMesh(r.build(fine.growth(), capR, fine.degree()), z.build(fine.growth(), capZ, fine.degree()));
     }
 }

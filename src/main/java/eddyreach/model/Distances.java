@@ -22,8 +22,13 @@ public record Distances(double first, double last, int points) {
 
     /** Binds the key {@code distances} with from, to and points. */
     static Distances bind(StudyReader.Context context) {
+        return bind(context, context.switchModel().map(StudyInput::defaultReach));
+    }
+
+    /** The same with another end unless the study says otherwise, m. */
+    static Distances bind(StudyReader.Context context, Optional<Double> end) {
         Optional<Node> distances = context.root().optionalMap("distances");
-        double reach = context.switchModel().map(StudyInput::defaultReach).orElse(FARTHEST);
+        double reach = end.orElse(FARTHEST);
         double from = distances
                 .map(d -> d.quantity("from", Dimension.LENGTH, 0, FARTHEST, 0))
                 .orElse(0.0);

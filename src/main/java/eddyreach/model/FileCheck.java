@@ -8,13 +8,14 @@ import java.util.Optional;
 public final class FileCheck {
 
     private static final Map<String, Kind> KINDS =
-            Map.of("switch", Kind.SWITCH, "study", Kind.STUDY, "materials", Kind.MATERIALS);
+            Map.of("switch", Kind.SWITCH, "mount", Kind.MOUNT, "study", Kind.STUDY, "materials", Kind.MATERIALS);
 
     private FileCheck() {}
 
     /** The kinds of file. */
     public enum Kind {
         SWITCH("switch"),
+        MOUNT("mount"),
         STUDY("study"),
         MATERIALS("materials");
 
@@ -42,6 +43,7 @@ public final class FileCheck {
         Kind kind = kind(source);
         switch (kind) {
             case SWITCH -> SwitchReader.read(source, library.materials());
+            case MOUNT -> MountReader.read(source, library.materials(), Optional.empty());
             case STUDY -> StudyReader.read(source, library);
             case MATERIALS -> Materials.read(source);
         }

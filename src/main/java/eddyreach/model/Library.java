@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -16,13 +17,14 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Finds switches, studies and materials: in the folders {@code models}, {@code studies} and {@code shared} of a working
+ * Finds switches, mounts, studies and materials: in the folders {@code models}, {@code studies} and {@code shared} of a working
  * folder first, then among the files shipped within the program. A reference is either an id (letters, digits,
  * hyphens, underscores: {@code p14-reference}) or a path of a YAML file ({@code ./my-switch.yaml}).
  */
 public final class Library {
 
     private static final String ENDING = ".yaml";
+    private static final Pattern MOUNT = Pattern.compile("(?m)^eddyreach:[ \\t]*mount[ \\t\\r]*$");
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]+");
 
     private final Path workingFolder;
@@ -34,7 +36,22 @@ public final class Library {
 
     /** Ids of all switches that can be named without a path, sorted. */
     public List<String> switches() {
-        return ids("models");
+        return ids("models").stream().filter(id -> !isMount(id)).toList();
+    }
+
+    /** Ids of all mounts that can be named without a path, sorted; they lie beside the switches. */
+    public List<String> mounts() {
+        return ids("models").stream().filter(this::isMount).toList();
+    }
+
+    /** True when a file says that it holds a mount; one that cannot be read counts as a switch, whose reader tells why. */
+    private boolean isMount(String id) {
+        try {
+            String text = new String(byId("models", id, "file").content(), StandardCharsets.UTF_8);
+            return MOUNT.matcher(text).find();
+        } catch (InputException e) {
+            return false;
+        }
     }
 
     /** Ids of all studies that can be named without a path, sorted. */
@@ -75,19 +92,33 @@ public final class Library {
         return isId(reference) ? byId("models", reference, "switch") : from.sibling(reference);
     }
 
+    /** The file of a mount that another file names: an id, or a path relative to the naming file. */
+    public SourceFile mountFile(String reference, SourceFile from) {
+        return isId(reference) ? byId("models", reference, "mount") : from.sibling(reference);
+    }
+
+    /**
+     * The readable name of a mount.
+     *
+     * @throws InputException when there is none of this id, or with everything that is wrong in it
+     */
+    public String mountName(String id) {
+        return MountReader.name(byId("models", id, "mount"), materials());
+    }
+
     /** The file of a study, by id or path. */
     public SourceFile studyFile(String reference) {
         return find("studies", reference, "study");
     }
 
     /**
-     * The file of a reference whatever its kind: the path of a file, or the id of a study or a switch.
+     * The file of a reference whatever its kind: the path of a file, or the id of a study, a switch or a mount.
      *
-     * @throws InputException when no study or switch has this id, or the reference is no path
+     * @throws InputException when no study, switch or mount has this id, or the reference is no path
      */
     public SourceFile file(String reference) {
         if (isId(reference)) {
-            return switches().contains(reference) && !studies().contains(reference)
+            return ids("models").contains(reference) && !studies().contains(reference)
                     ? switchFile(reference)
                     : studyFile(reference);
         }
@@ -121,7 +152,7 @@ public final class Library {
         if (shipped(folder).contains(name)) {
             return new SourceFile.Shipped(name);
         }
-        List<String> known = ids(folder);
+        List<String> known = what.equals("switch") ? switches() : what.equals("mount") ? mounts() : ids(folder);
         String hint = Texts.nearest(id, known)
                 .map(near -> "did you mean " + near + "?")
                 .orElse("known: " + String.join(", ", known));

@@ -45,6 +45,8 @@ public interface StudyInput {
     enum Kind {
         APPROACH("approach"),
         MATERIALS("materials"),
+        MOUNT("mount"),
+        BACKGROUND("background"),
         THICKNESS("thickness"),
         SIZE("size"),
         CONDUCTIVITY("conductivity"),

@@ -32,13 +32,19 @@ public final class StudyReader {
      * @param switchModel the switch; empty when it could not be read
      * @param materials the materials that may be named
      * @param targets reads targets
+     * @param library where files are that the study names
+     * @param source the file itself, to which paths in it are relative
+     * @param problems where problems of other files go
      */
     record Context(
             Node root,
             StudyInput.Kind kind,
             Optional<SwitchModel> switchModel,
             Materials materials,
-            TargetReader targets) {}
+            TargetReader targets,
+            Library library,
+            SourceFile source,
+            Problems problems) {}
 
     /**
      * Reads a study.
@@ -62,7 +68,7 @@ public final class StudyReader {
         TargetReader targets = new TargetReader(
                 materials, switchModel.map(SwitchModel::standardSide).orElse(Double.NaN));
         Optional<Function<StudyHeader, StudyInput>> study =
-                kind.map(k -> bind(new Context(root, k, switchModel, materials, targets)));
+                kind.map(k -> bind(new Context(root, k, switchModel, materials, targets, library, source, problems)));
         if (kind.isPresent()) {
             root.finish();
         } else {
@@ -88,7 +94,7 @@ public final class StudyReader {
     /** Error that is accepted unless told, over that of a single distance on the axis. */
     private static double looseness(StudyInput.Kind kind) {
         return switch (kind) {
-            case APPROACH, MATERIALS -> 1;
+            case APPROACH, MATERIALS, MOUNT, BACKGROUND -> 1;
             case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> CURVES;
             case ZONE, PASS -> BESIDE;
         };
@@ -98,6 +104,8 @@ public final class StudyReader {
     private static Function<StudyHeader, StudyInput> bind(Context context) {
         return switch (context.kind()) {
             case APPROACH, MATERIALS -> ApproachReader.bind(context);
+            case MOUNT -> MountStudyReader.mount(context);
+            case BACKGROUND -> MountStudyReader.background(context);
             case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> SweepReader.bind(context);
             case ZONE -> SidewaysReader.zone(context);
             case PASS -> SidewaysReader.pass(context);

@@ -2,10 +2,12 @@ package eddyreach.model;
 
 import eddyreach.coil.Winding;
 import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.switching.OutputFunction;
 import eddyreach.switching.StandardQuantities;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A switch: body, coil, oscillator and output, in SI units; the active face is the plane z = 0, the body lies in
@@ -42,6 +44,30 @@ public record SwitchModel(
 
     public SwitchModel {
         parts = List.copyOf(parts);
+    }
+
+    /** Diameter of the body, m: that of the housing, or of the active face when there is none. */
+    public double bodyDiameter() {
+        return parts.stream().anyMatch(p -> p.role() == Role.HOUSING)
+                ? 2 * parts.stream().mapToDouble(p -> p.section().r1()).max().orElseThrow()
+                : faceDiameter;
+    }
+
+    /** Height of the rear end of the housing, m, negative; empty without a housing, whose length nobody knows. */
+    public OptionalDouble rearEnd() {
+        return parts.stream()
+                .filter(p -> p.role() == Role.HOUSING)
+                .mapToDouble(p -> p.section().z0())
+                .min();
+    }
+
+    /** Radius of the core, or of the winding when there is none: the length that sets the scale of the field, m. */
+    public double coreRadius() {
+        return parts.stream()
+                .filter(p -> p.role() == Role.CORE)
+                .mapToDouble(p -> p.section().r1())
+                .max()
+                .orElse(winding.section().r1());
     }
 
     /** Side of the standard target, m: the larger of the face diameter and 3 s_n (IEC 60947-5-2). */

@@ -161,7 +161,9 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         // a plated part has thin rings on every side, whose names would hide everything
         boolean plated = field.parts().stream().filter(p -> thin(p, view)).count() > 2;
         for (Part part : field.parts()) {
-            if (!plated || !thin(part, view)) {
+            // one name for all rings of a wall
+            boolean ringOfWall = part.role() == Role.MOUNT && part.name().matches("wall [0-9]+");
+            if (!ringOfWall && (!plated || !thin(part, view))) {
                 add(names, part.name(), view.rectangle(part.section(), 1));
             }
         }

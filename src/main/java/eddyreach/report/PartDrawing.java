@@ -26,10 +26,20 @@ final class PartDrawing {
         };
     }
 
+    /** Translucent ground of a role. */
+    static Color ground(Role role) {
+        Color c = tint(role);
+        return new Color(c.getRed(), c.getGreen(), c.getBlue(), 62);
+    }
+
+    /** Outlines of a role. */
+    static Color edge(Role role) {
+        return tint(role).darker();
+    }
+
     /** A part's ground. */
     static void fill(Graphics2D g, SectionView view, Part part) {
-        Color c = tint(part.role());
-        g.setColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), 62));
+        g.setColor(ground(part.role()));
         for (int side = -1; side <= 1; side += 2) {
             Rectangle2D shape = view.rectangle(part.section(), side);
             if (!shape.isEmpty()) {
@@ -40,7 +50,7 @@ final class PartDrawing {
 
     /** A part's outline. */
     static void outline(Graphics2D g, SectionView view, Part part) {
-        g.setColor(tint(part.role()).darker());
+        g.setColor(edge(part.role()));
         g.setStroke(Theme.line(1.2));
         Section s = part.section();
         Path2D path = new Path2D.Double();

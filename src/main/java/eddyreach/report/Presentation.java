@@ -2,8 +2,10 @@ package eddyreach.report;
 
 import eddyreach.materials.Material;
 import eddyreach.study.ApproachResult;
+import eddyreach.study.BackgroundResult;
 import eddyreach.study.CoatingResult;
 import eddyreach.study.ConductivityResult;
+import eddyreach.study.MountResult;
 import eddyreach.study.PassResult;
 import eddyreach.study.SizeResult;
 import eddyreach.study.StudyResult;
@@ -44,6 +46,12 @@ public interface Presentation {
     static Presentation of(StudyResult result) {
         if (result instanceof ApproachResult approach) {
             return new ApproachPresentation(approach);
+        }
+        if (result instanceof MountResult mount) {
+            return new MountPresentation(mount);
+        }
+        if (result instanceof BackgroundResult background) {
+            return new BackgroundPresentation(background);
         }
         if (result instanceof ZoneResult zone) {
             return new ZonePresentation(zone);

@@ -186,7 +186,7 @@ public final class ApproachRunner {
         if (target.offset() > 0) {
             Sideways.outline(target).ifPresent(list::add);
         }
-        if (fine.endless(target) && Double.isFinite(target.radius())) {
+        if (fine.fields().endless(target) && Double.isFinite(target.radius())) {
             list.add(Limits.wide(id, target.radius()));
         }
         double least = 0;

@@ -1,31 +1,25 @@
 package eddyreach.study;
 
-import eddyreach.closedform.LayeredPlate;
 import eddyreach.coil.WindingResistance;
 import eddyreach.field.Band;
 import eddyreach.field.BesideTarget;
-import eddyreach.field.BodyTarget;
 import eddyreach.field.CoilRegion;
 import eddyreach.field.GapState;
-import eddyreach.field.PlateTarget;
-import eddyreach.field.Reflection;
 import eddyreach.field.Resolution;
 import eddyreach.field.Shifted;
-import eddyreach.field.SphereTarget;
 import eddyreach.field.SwitchField;
 import eddyreach.field.TargetField;
 import eddyreach.field.WaveBasis;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
-import eddyreach.model.Body;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.DoubleFunction;
 import java.util.function.LongConsumer;
+import java.util.stream.Stream;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -38,8 +32,8 @@ final class Bench {
     /** Ambient temperature of trim and test, degrees Celsius (IEC 60947-5-2: 23 +- 5): that of a bench unless {@link #at} makes another. */
     static final double AMBIENT = 23;
 
-    /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
-    static final double ENDLESS = 6;
+    /** Relative shift of the frequency by a mount above which its operators are computed at the new frequency. */
+    private static final double STRAY = 0.03;
 
     private static final int MAX_ITERATIONS = 30;
     private static final double FREQUENCY_TOLERANCE = 1e-7;
@@ -48,10 +42,15 @@ final class Bench {
     private final Resolution resolution;
     private final double celsius;
     private final double scale;
+    private final double widest;
+    private final double farthest;
+    private final List<Part> parts;
+    private final double plane;
     private final WaveBasis basis;
     private final Band band;
     private final WindingResistance winding;
     private final SwitchField field;
+    private final TargetFields fields;
     private final Tank tank;
     private final State free;
 
@@ -84,12 +83,18 @@ final class Bench {
         this.model = model;
         this.resolution = resolution;
         celsius = AMBIENT;
-        scale = scale(model);
-        double widest = targets.stream().mapToDouble(this::width).max().orElse(0);
-        double farthest = targets.stream().mapToDouble(Target::offset).max().orElse(0);
+        scale = model.coreRadius();
+        parts = model.parts();
+        plane = 0;
+        widest = targets.stream()
+                .mapToDouble(t -> TargetFields.width(t, scale))
+                .max()
+                .orElse(0);
+        farthest = targets.stream().mapToDouble(Target::offset).max().orElse(0);
         basis = resolution.waves(scale, widest, farthest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
+        fields = new TargetFields(basis, band, celsius, scale);
         winding = new WindingResistance(model.winding());
         SwitchField.Prepared prepared = prepared();
         memory.accept(prepared.memory());
@@ -99,36 +104,102 @@ final class Bench {
         free = new State(omega, z, Complex.ZERO, tank.conductance(z.getImaginary() / omega, z.getReal()));
     }
 
-    /** The same switch with the same capacitor, its winding, core and housing at another temperature, degrees Celsius. */
-    private Bench(Bench other, double celsius) {
+    /** The same switch with the same capacitor in other surroundings. */
+    private Bench(Bench other, double celsius, List<Part> parts, Band band, LongConsumer memory) {
         model = other.model;
         resolution = other.resolution;
         this.celsius = celsius;
+        this.parts = List.copyOf(parts);
         scale = other.scale;
-        basis = other.basis;
-        band = other.band;
+        widest = other.widest;
+        farthest = other.farthest;
+        plane = metal(parts).mapToDouble(Section::z1).reduce(0, Math::max);
+        // a wide mount answers to a wave much as a wide target does
+        double mount = metal(parts).mapToDouble(Section::r1).reduce(0, Math::max);
+        basis = parts.equals(other.parts) ? other.basis : resolution.waves(scale, Math.max(widest, mount), farthest);
         winding = other.winding;
-        field = prepared().solve();
+        this.band = band;
+        fields = new TargetFields(basis, band, celsius, scale);
+        SwitchField.Prepared prepared = prepared();
+        memory.accept(prepared.memory());
+        field = prepared.solve();
         tank = other.tank;
-        free = settled(other.free.omega(), omega -> Complex.ZERO, Double.POSITIVE_INFINITY);
+        free = settle((omega, g) -> Complex.ZERO, Double.POSITIVE_INFINITY, other.free.omega());
+    }
+
+    /** Sections of the parts of a mount that matter to the field. */
+    private static Stream<Section> metal(List<Part> parts) {
+        return parts.stream()
+                .filter(p -> p.role() == Role.MOUNT && p.material().hasEffect())
+                .map(Part::section);
     }
 
     /** This switch at another temperature, degrees Celsius; the capacitor stays as it is. */
     Bench at(double celsius) {
-        return new Bench(this, celsius);
+        return new Bench(this, celsius, parts, band, bytes -> {});
+    }
+
+    /**
+     * This switch with a mount around it; the capacitor stays as it is.
+     *
+     * @param mount the mount's parts; none for free air
+     * @param memory is told the most memory that solving may take, bytes, before it begins
+     */
+    Bench in(List<Part> mount, LongConsumer memory) {
+        if (mount.isEmpty()) {
+            return this;
+        }
+        List<Part> all = Stream.concat(model.parts().stream(), mount.stream()).toList();
+        Bench mounted = new Bench(this, celsius, all, band, memory);
+        double shift = mounted.free.omega() / free.omega() - 1;
+        // where the mount has moved the frequency away, the operators are computed there
+        return Math.abs(shift) <= STRAY
+                ? mounted
+                : new Bench(this, celsius, all, resolution.band(mounted.free.omega()), memory);
     }
 
     private SwitchField.Prepared prepared() {
-        return new SwitchField.Prepared(model.parts(), this::coil, basis, band, celsius, resolution, scale);
+        return new SwitchField.Prepared(
+                parts.stream().map(p -> p.shifted(-plane)).toList(),
+                omega -> coil(omega).shifted(-plane),
+                basis,
+                band,
+                celsius,
+                resolution,
+                scale);
     }
 
-    /** Radius of the core, or of the winding when there is none: the length that sets the scale of the field, m. */
-    static double scale(SwitchModel model) {
-        return model.parts().stream()
-                .filter(p -> p.role() == Role.CORE)
-                .mapToDouble(p -> p.section().r1())
-                .max()
-                .orElse(model.winding().section().r1());
+    /** Everything that stands around the coil: core, housing and mount. */
+    List<Part> parts() {
+        return parts;
+    }
+
+    /** Height above the face of the plane in which switch and target are joined: that of the highest metal of the mount, m. */
+    double plane() {
+        return plane;
+    }
+
+    /** The waves between switch and target. */
+    WaveBasis basis() {
+        return basis;
+    }
+
+    /** How fine. */
+    Resolution resolution() {
+        return resolution;
+    }
+
+    double celsius() {
+        return celsius;
+    }
+
+    /** The angular frequencies between which operators are interpolated. */
+    Band band() {
+        return band;
+    }
+
+    double scale() {
+        return scale;
     }
 
     /** The winding as the field sees it at an angular frequency. */
@@ -162,96 +233,19 @@ final class Bench {
         return winding.besideField(omega, celsius);
     }
 
-    /** Radius of the disc whose operator needs as many waves as a target's, m; 0 when they serve as they are. */
-    private double width(Target target) {
-        if (target.body() instanceof Body.Ball ball) {
-            // its ridge along k = k' is about sqrt(2k/a) wide, a disc's 1/radius; so taken, 100 mm before a core of 7
-            // mm is right to 1e-8
-            return Math.sqrt(scale * ball.radius());
-        }
-        return endless(target) ? 0 : Math.min(target.radius(), ENDLESS * scale);
-    }
-
     /** The field problem of a target. */
     TargetField target(Target target) {
-        return target(target, resolution);
+        return fields.of(target, resolution);
     }
 
     /** The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses. */
     TargetField reflector(Target target) {
-        return target(target, resolution.withoutFields());
+        return fields.of(target, resolution.withoutFields());
     }
 
-    private TargetField target(Target target, Resolution resolution) {
-        TargetField own = about(target, resolution);
-        return target.offset() > 0 ? new BesideTarget(own, target.offset()) : own;
-    }
-
-    /** The field problem about the target's own axis. */
-    private TargetField about(Target target, Resolution resolution) {
-        if (target.withoutEffect()) {
-            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
-        }
-        if (endless(target)) {
-            return new PlateTarget(plate(target, celsius), basis);
-        }
-        if (target.body() instanceof Body.Ball ball) {
-            return new SphereTarget(target.id(), ball.radius(), ball.material(), basis, celsius);
-        }
-        List<Part> parts = within(target);
-        if (parts.stream().noneMatch(p -> p.material().hasEffect())) {
-            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
-        }
-        return new BodyTarget(parts, basis, band, celsius, resolution, scale);
-    }
-
-    /** True when a sheet is endless or so wide that its edge does not matter. */
-    boolean endless(Target target) {
-        return target.body() instanceof Body.Sheet && wide(target.radius());
-    }
-
-    /** True for a radius, m, from which on a target's edge does not matter. */
-    boolean wide(double radius) {
-        return radius > ENDLESS * scale;
-    }
-
-    /** True when a body of rings reaches so far out that it is cut off where it does not matter. */
-    boolean cut(Target target) {
-        return target.body() instanceof Body.Rings && target.radius() > ENDLESS * scale;
-    }
-
-    /** Radius up to which a bounded target is computed, m. */
-    double reach(Target target) {
-        return cut(target) ? ENDLESS * scale : target.radius();
-    }
-
-    private List<Part> within(Target target) {
-        double most = ENDLESS * scale;
-        return target.parts().stream()
-                .filter(p -> p.section().r0() < most)
-                .map(p -> {
-                    Section s = p.section();
-                    Section kept = new Section(s.r0(), Math.min(most, s.r1()), s.z0(), s.z1());
-                    return new Part(p.name(), p.role(), kept, p.material(), p.slit());
-                })
-                .toList();
-    }
-
-    /** The layers of a sheet at a temperature, degrees Celsius. */
-    static LayeredPlate plate(Target target, double celsius) {
-        int n = target.layers().size();
-        double[] sigma = new double[n];
-        double[] muRe = new double[n];
-        double[] muIm = new double[n];
-        double[] thickness = new double[n];
-        for (int i = 0; i < n; i++) {
-            var layer = target.layers().get(i);
-            sigma[i] = layer.material().conductivity(celsius);
-            muRe[i] = layer.material().muReal();
-            muIm[i] = layer.material().muImag();
-            thickness[i] = layer.thickness();
-        }
-        return new LayeredPlate(sigma, muRe, muIm, thickness);
+    /** How targets are computed before this switch. */
+    TargetFields fields() {
+        return fields;
     }
 
     /** What a target does to the coil, ohm, at an angular frequency, rad/s, and a distance, m. */
@@ -268,17 +262,17 @@ final class Bench {
 
     /** The tank under an effect at a distance, m. */
     State state(Effect effect, double distance) {
-        return settled(free.omega(), omega -> effect.change(omega, distance), distance);
+        return settle(effect, distance, free.omega());
     }
 
     /** Iterates the frequency until the impedance and the resonance agree. */
-    private State settled(double start, DoubleFunction<Complex> change, double distance) {
+    private State settle(Effect effect, double distance, double start) {
         double before = 0;
         double beforeNext = 0;
         double omega = start;
         for (int i = 0; i < MAX_ITERATIONS; i++) {
-            Complex shift = change.apply(omega);
-            Complex z = impedance(omega).add(shift);
+            Complex change = effect.change(omega, distance);
+            Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
             var resonance = tank.resonance(inductance, z.getReal());
             if (resonance.isEmpty()) {
@@ -293,7 +287,7 @@ final class Bench {
             }
             double next = resonance.get().omega();
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return new State(omega, z, shift, resonance.get().conductance());
+                return new State(omega, z, change, resonance.get().conductance());
             }
             // secant step to the fixed point; the first step has no slope yet
             double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);
@@ -318,9 +312,9 @@ final class Bench {
         Shifted high = shifted(target, offset, band.high());
         return (omega, distance) -> {
             double t = (omega - band.low()) / (band.high() - band.low());
-            return low.impedance(distance)
+            return low.impedance(distance - plane)
                     .multiply((1 - t) * omega / band.low())
-                    .add(high.impedance(distance).multiply(t * omega / band.high()));
+                    .add(high.impedance(distance - plane).multiply(t * omega / band.high()));
         };
     }
 
@@ -331,20 +325,20 @@ final class Bench {
     /** What the azimuthal orders left out may add to the change of impedance, ohm; 0 for a target on the axis. */
     double truncation(TargetField target, double omega, double distance) {
         return target instanceof BesideTarget b
-                ? shifted(b.target(), b.offset(), omega).truncation(distance)
+                ? shifted(b.target(), b.offset(), omega).truncation(distance - plane)
                 : 0;
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
     Complex change(TargetField target, double omega, double distance) {
         if (target instanceof BesideTarget b) {
-            return shifted(b.target(), b.offset(), omega).impedance(distance);
+            return shifted(b.target(), b.offset(), omega).impedance(distance - plane);
         }
-        return field.at(omega).impedance(target.at(omega), distance);
+        return field.at(omega).impedance(target.at(omega), distance - plane);
     }
 
     /** The waves in the gap at a state. */
     GapState gap(TargetField target, double omega, double distance) {
-        return field.at(omega).solve(target.at(omega), distance);
+        return field.at(omega).solve(target.at(omega), distance - plane);
     }
 }

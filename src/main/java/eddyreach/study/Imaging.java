@@ -5,10 +5,10 @@ import eddyreach.field.Solved;
 import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
 import eddyreach.model.Body;
+import eddyreach.model.Mount;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -18,6 +18,12 @@ final class Imaging {
 
     private static final int COLUMNS = 121;
     private static final int ROWS = 161;
+    /** Half width of the picture of a mount, in diameters of the face: the same for all, so that they compare. */
+    private static final double MOUNT_REACH = 1.6;
+
+    /** The picture ends so little before an endless background. */
+    private static final double BEFORE = 1 - 1e-9;
+
     private static final int CURRENT_COLUMNS = 161;
     private static final int CURRENT_ROWS = 61;
 
@@ -32,6 +38,21 @@ final class Imaging {
         double[] r = radii(model, 0);
         double[] z = heights(model, 1.2 * model.faceDiameter() / 2);
         return picture(at, "without-target", "without a target", r, z, List.of(), Optional.empty());
+    }
+
+    /** The field in a mount without a target, but with the mount's background; up to that if it is endless and has no field behind. */
+    static FieldPicture mounted(Situation at, Mount mount) {
+        SwitchModel model = at.bench().model();
+        double face = model.faceDiameter();
+        double[] r = steps(0, MOUNT_REACH * face, COLUMNS);
+        double top = at.bench().plane() + face;
+        double[] z = steps(-face, at.behind().isPresent() ? top : Math.min(top, BEFORE * at.distance()), ROWS);
+        List<Part> background = at.behind().isEmpty()
+                ? List.of()
+                : mount.background().stream()
+                        .flatMap(b -> b.plate().asTarget().parts().stream().map(p -> p.shifted(b.distance())))
+                        .toList();
+        return picture(at, mount.id(), mount.name(), r, z, background, Optional.empty());
     }
 
     /** The field with a bounded target. */
@@ -80,10 +101,12 @@ final class Imaging {
         SwitchModel model = at.bench().model();
         double[][] flux = new double[z.length][];
         double[][] strength = new double[z.length][];
-        List<Part> parts = new ArrayList<>(model.parts());
+        List<Part> parts = new ArrayList<>(at.bench().parts());
         parts.addAll(target);
         int split = (int) DoubleStream.of(z).filter(h -> h < at.distance()).count();
-        fill(at.before().field().sample(r, Arrays.copyOf(z, split)), r, z, 0, split, parts, ball, flux, strength);
+        double plane = at.bench().plane();
+        double[] before = DoubleStream.of(z).limit(split).map(h -> h - plane).toArray();
+        fill(at.before().field().sample(r, before), r, z, 0, split, parts, ball, flux, strength);
         if (split < z.length) {
             double[] behind =
                     DoubleStream.of(z).skip(split).map(h -> h - at.distance()).toArray();
@@ -149,7 +172,7 @@ final class Imaging {
 
     private static CurrentPicture currents(Situation at, MeshField field, Target target) {
         double omega = at.omega();
-        double[] r = steps(0, at.bench().reach(target), CURRENT_COLUMNS);
+        double[] r = steps(0, at.bench().fields().reach(target), CURRENT_COLUMNS);
         double skin = target.front().skinDepth(omega, Bench.AMBIENT);
         double[] z = steps(0, Math.min(target.thickness(), target.frontDepth() + shown(skin)), CURRENT_ROWS);
         double[] drive = field.drive(r, z);

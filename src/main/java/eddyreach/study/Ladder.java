@@ -56,6 +56,11 @@ final class Ladder {
         return steps[i];
     }
 
+    /** Tells what a field problem may take. */
+    static LongConsumer memory(Progress progress, String what) {
+        return bytes -> progress.at("field of " + what + ", at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1);
+    }
+
     private Step make(int i) {
         Resolution resolution = Resolution.LADDER.get(i);
         return trimmed(
@@ -63,7 +68,7 @@ final class Ladder {
                 study.standard(),
                 i < FIRST ? resolution.withoutFields() : resolution,
                 targets,
-                bytes -> progress.at("field of the switch, at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1));
+                memory(progress, "the switch"));
     }
 
     /**

@@ -91,7 +91,7 @@ final class Limits {
             list.add(squares());
         }
         double radius = outline.equivalentRadius();
-        if (Double.isFinite(radius) && bench.wide(radius)) {
+        if (Double.isFinite(radius) && bench.fields().wide(radius)) {
             list.add(wide("outline", radius));
         }
         return list;

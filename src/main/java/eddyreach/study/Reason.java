@@ -141,7 +141,7 @@ final class Reason {
                         .forEach(s -> loss.merge(p.material().name(), s.resistance(), Double::sum));
             }
         } else if (target.body() instanceof Body.Sheet) {
-            double[] share = Bench.plate(target, Bench.AMBIENT).lossShares(omega, wavenumber);
+            double[] share = TargetFields.plate(target, Bench.AMBIENT).lossShares(omega, wavenumber);
             for (int i = 0; i < share.length; i++) {
                 loss.merge(target.layers().get(i).material().name(), share[i], Double::sum);
             }

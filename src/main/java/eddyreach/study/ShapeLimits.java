@@ -28,7 +28,8 @@ final class ShapeLimits {
     static List<Warning> of(Target target, Bench bench) {
         List<Warning> list = new ArrayList<>();
         if (target.body() instanceof Body.Sheet sheet && !target.withoutEffect()) {
-            if (sheet.outline() instanceof Target.Outline.Rectangle r && !bench.endless(target)) {
+            if (sheet.outline() instanceof Target.Outline.Rectangle r
+                    && !bench.fields().endless(target)) {
                 list.add(rectangle(target.id(), r));
             }
             if (sheet.texture() instanceof Texture.Perforated p) {
@@ -39,7 +40,7 @@ final class ShapeLimits {
             }
         }
         slit(target, list);
-        if (bench.cut(target)) {
+        if (bench.fields().cut(target)) {
             list.add(new Warning(
                     Warning.Kind.WIDE_RINGS_CUT,
                     target.id(),
@@ -48,7 +49,7 @@ final class ShapeLimits {
                             Locale.ROOT,
                             "so wide against the core that it is computed without what lies more than %.0f core radii"
                                     + " from the axis",
-                            Bench.ENDLESS)));
+                            TargetFields.ENDLESS)));
         }
         return list;
     }
@@ -115,7 +116,7 @@ final class ShapeLimits {
                 "computed as a sheet with the section of a wire over the pitch (common practice) for wires bonded at every"
                         + " crossing; crossings that only touch open the loops and are not covered; the error bar does not"
                         + " contain this"));
-        double opening = (m.pitch() - m.wire()) / Bench.scale(bench.model());
+        double opening = (m.pitch() - m.wire()) / bench.model().coreRadius();
         // the wire's own skin depth, not that of the sheet which stands for it
         double wire = m.wire() / (skin(target, bench) * Math.sqrt(m.conductivityRatio()));
         if (opening > COARSE) {

@@ -66,7 +66,7 @@ final class Sideways {
             Limits.permeability(target.id(), m).ifPresent(list::add);
         }
         outline(target).ifPresent(list::add);
-        if (bench.endless(target)) {
+        if (bench.fields().endless(target)) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));
         }

@@ -48,7 +48,7 @@ final class SizeRunner {
         curves.forEach(c -> c.sort(Comparator.comparingDouble(SweepPoint::value)));
         List<Warning> warnings = Limits.sweep(study.outline(study.sizes().first()), materials, sweep.bench());
         double widest = study.outline(study.sizes().last()).equivalentRadius();
-        if (sweep.bench().wide(widest)) {
+        if (sweep.bench().fields().wide(widest)) {
             warnings.add(Limits.wide("the largest sizes", widest));
         }
         List<SizeResult.Item> items = new ArrayList<>();

@@ -1,6 +1,8 @@
 package eddyreach.study;
 
 import eddyreach.model.ApproachInput;
+import eddyreach.model.BackgroundInput;
+import eddyreach.model.MountInput;
 import eddyreach.model.PassInput;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SweepInput;
@@ -28,6 +30,12 @@ public final class StudyRunner {
     public static StudyResult run(StudyInput study, Progress progress) {
         if (study instanceof ApproachInput approach) {
             return ApproachRunner.run(approach, progress);
+        }
+        if (study instanceof MountInput mount) {
+            return MountRunner.run(mount, progress);
+        }
+        if (study instanceof BackgroundInput background) {
+            return BackgroundRunner.run(background, progress);
         }
         if (study instanceof ZoneInput zone) {
             return ZoneRunner.run(zone, progress);

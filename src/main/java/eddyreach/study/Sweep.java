@@ -114,7 +114,7 @@ final class Sweep {
      */
     List<List<SweepPoint>> smooth(
             List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
-        boolean cheap = bench().endless(target.apply(materials.get(0), values[values.length - 1]));
+        boolean cheap = bench().fields().endless(target.apply(materials.get(0), values[values.length - 1]));
         return grid(materials, values, target, stage, cheap ? 1 : STRIDE);
     }
 

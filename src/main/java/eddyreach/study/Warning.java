@@ -26,6 +26,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         WIDE_AS_ENDLESS,
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND,
+        ROUND_MOUNT,
         NOT_ASSESSED
     }
 }

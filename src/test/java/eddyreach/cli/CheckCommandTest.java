@@ -58,8 +58,8 @@ class CheckCommandTest {
                         bad.yaml:%d:11 mounting: got "flash", needs flush or non-flush
                         bad.yaml:%d:12 frequency: 200 kg: unknown unit "kg", needs a frequency such as 200 kHz
                         bad.yaml:%d:10 winding.turns: got 0, needs a whole number from 1 to 5000
-                        kind.yaml:1:12 eddyreach: got a file of kind "switches", needs materials, study or switch
-                        list.yaml:1:1: the key "eddyreach" that tells the kind of file is missing, needs materials, study or switch
+                        kind.yaml:1:12 eddyreach: got a file of kind "switches", needs materials, mount, study or switch
+                        list.yaml:1:1: the key "eddyreach" that tells the kind of file is missing, needs materials, mount, study or switch
                         gone.yaml: file not found
                         m18-deratin: there is no study of this name; did you mean m18-derating?
                         7 errors.

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -71,7 +72,10 @@ class FuzzTest {
         return switch (path.getName(0).toString()) {
             case "shared" -> Materials::read;
             case "studies" -> s -> StudyReader.read(s, LIBRARY);
-            default -> s -> SwitchReader.read(s, MATERIALS);
+            default ->
+                LIBRARY.mounts().contains(new SourceFile.OnDisk(path).id())
+                        ? s -> MountReader.read(s, MATERIALS, Optional.of(LIBRARY.switchModel("m18-flush")))
+                        : s -> SwitchReader.read(s, MATERIALS);
         };
     }
 

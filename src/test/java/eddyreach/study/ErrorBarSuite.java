@@ -236,12 +236,12 @@ final class ErrorBarSuite {
                 omega,
                 Bench.AMBIENT,
                 REFERENCE,
-                Bench.scale(bench.model()));
+                bench.model().coreRadius());
         return solve.impedance().add(bench.windingBesideField(omega));
     }
 
     private Complex reference(Bench bench, Target target, double omega, double distance) {
-        if (bench.endless(target)) {
+        if (bench.fields().endless(target)) {
             Bench over = new Bench(bench.model(), REFERENCE, List.of(), bytes -> {});
             return over.change(over.target(target), omega, distance);
         }
@@ -253,7 +253,7 @@ final class ErrorBarSuite {
                         omega,
                         Bench.AMBIENT,
                         REFERENCE,
-                        Bench.scale(bench.model()))
+                        bench.model().coreRadius())
                 .change();
     }
 }

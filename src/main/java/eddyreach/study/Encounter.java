@@ -1,0 +1,113 @@
+package eddyreach.study;
+
+import eddyreach.model.SwitchModel;
+import eddyreach.switching.Crossing;
+import eddyreach.switching.SwitchPointFinder;
+import eddyreach.switching.SwitchPoints;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar as in
+ * {@link DistanceFinder}.
+ */
+final class Encounter {
+
+    /** Fewest intervals in which the switch points are looked for. */
+    private static final int INTERVALS = 24;
+
+    private final Ladder.Step fine;
+    private final Ladder.Step coarse;
+    private final Scene scene;
+    private final Scene rough;
+    private final double last;
+    private final double share;
+    private final Map<Double, Bench.State> known = new ConcurrentHashMap<>();
+
+    /**
+     * @param fine the step that gives the result
+     * @param coarse the step before
+     * @param scene the scene at the finer step
+     * @param rough the scene at the coarser step
+     * @param last largest distance examined, m
+     * @param share share of the impedance's error that is assumed not to cancel against the trim's
+     */
+    Encounter(Ladder.Step fine, Ladder.Step coarse, Scene scene, Scene rough, double last, double share) {
+        this.fine = fine;
+        this.coarse = coarse;
+        this.scene = scene;
+        this.rough = rough;
+        this.last = last;
+        this.share = share;
+    }
+
+    private Bench.State state(double distance) {
+        return known.computeIfAbsent(distance, scene::state);
+    }
+
+    /** Where the output switches. */
+    SwitchDistance distance() {
+        double floor = scene.floor();
+        SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, INTERVALS)
+                .find(g -> state(g + floor).conductance(), scene.without().conductance());
+        Optional<Crossing> on = points.on();
+        Optional<Crossing> off = points.off();
+        double onAt = on.map(c -> c.distance() + floor).orElse(Double.NaN);
+        double offAt = off.map(c -> c.distance() + floor).orElse(Double.NaN);
+        return new SwitchDistance(
+                on.isPresent() && off.isPresent() && points instanceof SwitchPoints.Switches
+                        ? SwitchDistance.Outcome.SWITCHES
+                        : DistanceFinder.unfinished(points),
+                onAt,
+                offAt,
+                on.map(c -> error(c, coarse.trim().on())).orElse(Double.NaN),
+                off.map(c -> error(c, coarse.trim().off())).orElse(Double.NaN));
+    }
+
+    private double error(Crossing crossing, double threshold) {
+        double g = crossing.distance() + scene.floor();
+        Bench.State here = scene.state(g);
+        Bench.State there = rough.state(g);
+        double shift = Math.abs(there.conductance() - threshold);
+        double impedance = here.change().subtract(there.change()).abs() + scene.interpolation(here.omega(), g);
+        double alone = share * impedance * here.conductance() / here.resistance();
+        double floor = share > 0 ? DistanceFinder.FLOOR * model().faceDiameter() : 0;
+        return Math.max(floor, crossing.distanceError(DistanceFinder.SAFETY * Math.max(shift, alone)));
+    }
+
+    private SwitchModel model() {
+        return scene.bench().model();
+    }
+
+    /** The tank over even distances from the nearest possible one to the last. */
+    Curve curve(double first, int n) {
+        Curve c = new Curve(
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n]);
+        double from = Math.max(first, scene.floor());
+        Bench.State without = scene.without();
+        for (int i = 0; i < n; i++) {
+            double g = from + (last - from) * i / (n - 1);
+            Bench.State s = state(g);
+            c.distance()[i] = g;
+            c.lossResistance()[i] = s.resistance() - without.resistance();
+            c.inductanceChange()[i] = s.inductance() - without.inductance();
+            c.impedanceError()[i] = DistanceFinder.SAFETY
+                    * s.change().subtract(rough.state(g).change()).abs();
+            c.resistance()[i] = s.resistance();
+            c.inductance()[i] = s.inductance();
+            c.frequency()[i] = s.omega() / (2 * Math.PI);
+            c.conductance()[i] = s.conductance();
+            c.amplitude()[i] = model().element().amplitude(s.conductance());
+        }
+        return c;
+    }
+}

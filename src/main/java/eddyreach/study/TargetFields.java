@@ -1,0 +1,118 @@
+package eddyreach.study;
+
+import eddyreach.closedform.LayeredPlate;
+import eddyreach.field.Band;
+import eddyreach.field.BesideTarget;
+import eddyreach.field.BodyTarget;
+import eddyreach.field.PlateTarget;
+import eddyreach.field.Reflection;
+import eddyreach.field.Resolution;
+import eddyreach.field.SphereTarget;
+import eddyreach.field.TargetField;
+import eddyreach.field.WaveBasis;
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Section;
+import eddyreach.model.Body;
+import eddyreach.model.Target;
+import java.util.List;
+
+/**
+ * Makes the field problems of targets, each by the cheapest way that is exact enough.
+ *
+ * @param basis waves between switch and target
+ * @param band angular frequencies to cover
+ * @param celsius temperature, degrees Celsius
+ * @param scale radius of the coil's core, m
+ */
+record TargetFields(WaveBasis basis, Band band, double celsius, double scale) {
+
+    /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
+    static final double ENDLESS = 6;
+
+    /** Radius of the disc whose operator needs as many waves as a target's, m; 0 when they serve as they are. */
+    static double width(Target target, double scale) {
+        if (target.body() instanceof Body.Ball ball) {
+            // its ridge along k = k' is about sqrt(2k/a) wide, a disc's 1/radius; so taken, 100 mm before a core of 7
+            // mm is right to 1e-8
+            return Math.sqrt(scale * ball.radius());
+        }
+        return endless(target, scale) ? 0 : Math.min(target.radius(), ENDLESS * scale);
+    }
+
+    /** The field problem of a target. */
+    TargetField of(Target target, Resolution resolution) {
+        TargetField own = about(target, resolution);
+        return target.offset() > 0 ? new BesideTarget(own, target.offset()) : own;
+    }
+
+    /** The field problem about the target's own axis. */
+    private TargetField about(Target target, Resolution resolution) {
+        if (target.withoutEffect()) {
+            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+        }
+        if (endless(target)) {
+            return new PlateTarget(plate(target, celsius), basis);
+        }
+        if (target.body() instanceof Body.Ball ball) {
+            return new SphereTarget(target.id(), ball.radius(), ball.material(), basis, celsius);
+        }
+        List<Part> parts = within(target);
+        if (parts.stream().noneMatch(p -> p.material().hasEffect())) {
+            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+        }
+        return new BodyTarget(parts, basis, band, celsius, resolution, scale);
+    }
+
+    /** True when a sheet is endless or so wide that its edge does not matter. */
+    boolean endless(Target target) {
+        return endless(target, scale);
+    }
+
+    private static boolean endless(Target target, double scale) {
+        return target.body() instanceof Body.Sheet && target.radius() > ENDLESS * scale;
+    }
+
+    /** True for a radius, m, from which on a target's edge does not matter. */
+    boolean wide(double radius) {
+        return radius > ENDLESS * scale;
+    }
+
+    /** True when a body of rings reaches so far out that it is cut off where it does not matter. */
+    boolean cut(Target target) {
+        return target.body() instanceof Body.Rings && target.radius() > ENDLESS * scale;
+    }
+
+    /** Radius up to which a bounded target is computed, m. */
+    double reach(Target target) {
+        return cut(target) ? ENDLESS * scale : target.radius();
+    }
+
+    private List<Part> within(Target target) {
+        double most = ENDLESS * scale;
+        return target.parts().stream()
+                .filter(p -> p.section().r0() < most)
+                .map(p -> {
+                    Section s = p.section();
+                    Section kept = new Section(s.r0(), Math.min(most, s.r1()), s.z0(), s.z1());
+                    return new Part(p.name(), p.role(), kept, p.material(), p.slit());
+                })
+                .toList();
+    }
+
+    /** The layers of a sheet at a temperature, degrees Celsius. */
+    static LayeredPlate plate(Target target, double celsius) {
+        int n = target.layers().size();
+        double[] sigma = new double[n];
+        double[] muRe = new double[n];
+        double[] muIm = new double[n];
+        double[] thickness = new double[n];
+        for (int i = 0; i < n; i++) {
+            var layer = target.layers().get(i);
+            sigma[i] = layer.material().conductivity(celsius);
+            muRe[i] = layer.material().muReal();
+            muIm[i] = layer.material().muImag();
+            thickness[i] = layer.thickness();
+        }
+        return new LayeredPlate(sigma, muRe, muIm, thickness);
+    }
+}

@@ -1,0 +1,165 @@
+package eddyreach.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import eddyreach.model.BackgroundInput;
+import eddyreach.model.Library;
+import eddyreach.model.MountInput;
+import eddyreach.model.SourceFile;
+import eddyreach.model.StudyReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MountStudyTest {
+
+    private final Library library = new Library(Path.of(""));
+
+    @TempDir
+    private Path folder;
+
+    private MountResult shipped(String id) {
+        MountInput study = (MountInput) StudyReader.read(library.studyFile(id), library);
+        return MountRunner.run(study.withoutFieldPictures(), Progress.NONE);
+    }
+
+    private MountResult run(String switchId, String mounts) throws IOException {
+        return run(switchId, mounts, "");
+    }
+
+    private MountResult run(String switchId, String mounts, String more) throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), """
+                eddyreach: study
+                name: test
+                kind: mount
+                switch: %s
+                field pictures: false
+                mounts: [%s]
+                %s""".formatted(switchId, mounts, more));
+        return MountRunner.run((MountInput) StudyReader.read(new SourceFile.OnDisk(file), library), Progress.NONE);
+    }
+
+    private static MountCase of(MountResult result, String id) {
+        return result.cases().stream()
+                .filter(c -> c.mount().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Common practice, and computed: flush switches bear steel beside them, not before them, and a recess helps. */
+    @Test
+    void aFlushSwitchInSteel() {
+        MountResult result = shipped("m18-mount-steel");
+        MountTarget level = of(result, "level").targets().get(0);
+        MountTarget sunk = of(result, "sunk-4").targets().get(0);
+        MountTarget recess = of(result, "steel-recess-36").targets().get(0);
+        assertThat(level.within()).isTrue();
+        assertThat(level.shift()).as("steel adds loss").isPositive();
+        assertThat(sunk.shift()).isGreaterThan(2 * level.shift()).isGreaterThan(MountTarget.LARGEST_SHIFT);
+        assertThat(Math.abs(recess.shift())).isLessThan(0.01);
+        assertThat(of(result, "cover").verdict()).isEqualTo(MountCase.Verdict.LATCHED);
+        assertThat(result.cases().get(0).reserve().used()).isZero();
+        for (MountCase c : result.cases()) {
+            assertThat(c.budget().total())
+                    .isCloseTo(
+                            c.undamped().resistance(),
+                            within(1e-3 * c.undamped().resistance()));
+            c.targets().forEach(t -> assertThat(t.distance().onError()).isNotNegative());
+        }
+        assertThat(result.rules()).extracting(UsualRule::kept).containsExactly(true, false, true, false);
+    }
+
+    @Test
+    void aNonFlushSwitchInSteelLatchesUnlessItHasItsClearZone() {
+        MountResult result = shipped("m18-non-flush-mount-steel");
+        assertThat(of(result, "level").verdict()).isEqualTo(MountCase.Verdict.LATCHED);
+        assertThat(of(result, "level").targets().get(0).distance().outcome())
+                .isEqualTo(SwitchDistance.Outcome.NEVER_OFF);
+        for (String id : List.of("proud-16", "clear-54")) {
+            assertThat(of(result, id).verdict()).isEqualTo(MountCase.Verdict.RELEASED);
+            assertThat(Math.abs(of(result, id).targets().get(0).shift())).isLessThan(0.02);
+        }
+    }
+
+    @Test
+    void aVeryWideRecessIsFreeAirAndSoIsAWallOfPlastic() throws IOException {
+        MountResult result = run("m18-flush", """
+                {name: wide, sunk by: 3 mm, wall: {material: fe360, thickness: 26 mm, recess: {diameter: 120 mm, depth: 25 mm}}},
+                {name: plastic, sunk by: 3 mm, wall: {material: plastic, thickness: 20 mm}, cover: {material: plastic, distance: 4 mm, thickness: 1 mm}}
+                """);
+        MountCase free = of(result, "free-air");
+        double on = free.targets().get(0).distance().on();
+        assertThat(of(result, "wide").undamped().conductance() / free.undamped().conductance())
+                .isCloseTo(1, within(2e-3));
+        assertThat(of(result, "wide").targets().get(0).distance().on()).isCloseTo(on, within(2e-3 * on));
+        // the mesh around a mount grows differently
+        assertThat(of(result, "plastic").undamped().conductance()
+                        / free.undamped().conductance())
+                .isCloseTo(1, within(1e-7));
+        assertThat(of(result, "plastic").targets().get(0).floor())
+                .as("it stops the target")
+                .isEqualTo(5e-3);
+    }
+
+    /** A slug that dips into a recess: the direct solve below the wall's level goes over into the joined path above it. */
+    @Test
+    void directAndJoinedMeetAtTheWallsLevel() throws IOException {
+        MountResult result = run(
+                "m18-flush",
+                "{name: deep, sunk by: 4 mm, wall: {material: aluminium, thickness: 20 mm, recess: {diameter: 24 mm, depth: 8 mm}}}",
+                "targets: [{name: slug, material: fe360, thickness: 3 mm, shape: disc, diameter: 9 mm}]\n");
+        MountCase c = of(result, "deep");
+        assertThat(c.targets().get(0).floor()).isZero();
+        double on = c.targets().get(0).distance().on();
+        assertThat(on).as("inside the recess").isBetween(0.5e-3, 4e-3);
+        Ladder ladder = new Ladder(
+                new BackgroundInput(
+                        result.header(),
+                        c.mount(),
+                        null,
+                        List.of(c.targets().get(0).target()),
+                        null),
+                List.of(c.targets().get(0).target()),
+                Progress.NONE);
+        Bench bench = ladder.step(Ladder.FIRST).bench().in(c.parts(), bytes -> {});
+        double omega = bench.free().omega();
+        DippedTarget dipped =
+                new DippedTarget(bench, List.of(), c.targets().get(0).target().parts(), 0, bench.plane() + 2e-3);
+        var field = bench.target(c.targets().get(0).target());
+        for (double g : new double[] {bench.plane(), bench.plane() + 0.7e-3, bench.plane() + 1.7e-3}) {
+            var joined = bench.change(field, omega, g);
+            assertThat(dipped.change(omega, g).subtract(joined).abs())
+                    .as("at %s m, interpolation error %s", g, dipped.error(omega, g))
+                    .isLessThan(3e-3 * joined.abs());
+        }
+    }
+
+    @Test
+    void aBackgroundBehindTheTarget() {
+        BackgroundInput study = (BackgroundInput) StudyReader.read(library.studyFile("m18-background"), library);
+        BackgroundResult result = BackgroundRunner.run(study, Progress.NONE);
+        double[] d = result.distance();
+        int last = d.length - 1;
+        assertThat(result.alone().off()).isGreaterThan(result.alone().on());
+        for (BackgroundResult.Series s : result.targets()) {
+            assertThat(s.behind().get(last).on())
+                    .as("far away it does nothing")
+                    .isCloseTo(s.free().on(), within(5e-3 * s.free().on()));
+            assertThat(s.hundredth()).isGreaterThan(s.tenth());
+            assertThat(s.tenth())
+                    .as("below it, it latches the switch")
+                    .isGreaterThan(result.alone().off());
+            assertThat(s.tenth()).as("the usual rule is careful here").isLessThan(result.usualFront());
+        }
+        assertThat(result.targets().get(1).tenth())
+                .as("a small target leaves more of the field to the background")
+                .isGreaterThan(result.targets().get(0).tenth());
+        for (int i = 1; i <= last; i++) {
+            assertThat(result.reserve()[i]).isLessThan(result.reserve()[i - 1]);
+        }
+    }
+}
