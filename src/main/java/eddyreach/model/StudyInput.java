@@ -47,6 +47,7 @@ public interface StudyInput {
         MATERIALS("materials"),
         MOUNT("mount"),
         BACKGROUND("background"),
+        RECESS("recess"),
         THICKNESS("thickness"),
         SIZE("size"),
         CONDUCTIVITY("conductivity"),

@@ -11,11 +11,6 @@ import java.util.List;
 /** The answer of a study of mounts: what happens without a target, what targets do, and the trade's rules beside it. */
 final class MountText {
 
-    /** Share of the reserve that a careful mount leaves untouched at most: common practice is 50 to 70 %. */
-    private static final double CAREFUL = 0.5;
-
-    private static final double LIMIT = 0.7;
-
     private static final int[] WITHOUT = {-18, 6, 7, 12, 8, -24};
     private static final int[] WITH = {-18, -14, 12, 12, 7, -10};
 
@@ -125,9 +120,9 @@ final class MountText {
                     .append(
                             !c.alwaysReleases()
                                     ? "where it does not release any more"
-                                    : worst.used() <= CAREFUL
+                                    : worst.used() <= MountCase.CAREFUL
                                             ? "within the careful limit"
-                                            : worst.used() <= LIMIT
+                                            : worst.used() <= MountCase.LIMIT
                                                     ? "at the careful limit of 50 to 70 %"
                                                     : "over the careful limit of 50 to 70 %");
             bare(c, s);
