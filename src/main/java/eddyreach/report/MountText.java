@@ -1,12 +1,14 @@
 package eddyreach.report;
 
 import eddyreach.model.Mount;
+import eddyreach.model.SwitchModel;
 import eddyreach.study.MountCase;
 import eddyreach.study.MountResult;
 import eddyreach.study.MountTarget;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.UsualRule;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The answer of a study of mounts: what happens without a target, what targets do, and the trade's rules beside it. */
 final class MountText {
@@ -19,7 +21,7 @@ final class MountText {
                     + " air, 100 % is on without a target; a careful limit is 50 to 70 % (common practice). Worst: over -25, 23 and 70 C and"
                     + " a trim to 0.9 and 1.1 sn, for a switch whose electronics makes up for its own drift in free air.";
 
-    private static final String GUARD =
+    static final String GUARD =
             "A proximity switch of this kind is no guard: it must not be what protects people. Safety functions"
                     + " need devices, standards and people made for them (ISO 13849-1, IEC 62061, ISO 14119), explosive atmospheres those"
                     + " of IEC 60079. Drawings are explorations, not for manufacture; try the mount before cutting the series.";
@@ -32,6 +34,11 @@ final class MountText {
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()) {
                 page.paragraph(c.mount().id() + ", " + c.mount().name() + ": " + sentence(c));
+                c.proposals().forEach(p -> page.paragraph(ProposalText.of(p)));
+                if (!c.effects().isEmpty()) {
+                    page.paragraph("0.1 mm more moves on by: "
+                            + c.effects().stream().map(TryPlan::perTenth).collect(Collectors.joining(", ")) + ".");
+                }
                 result.rules().stream()
                         .filter(r -> r.mount().equals(c.mount().id()))
                         .forEach(r -> page.paragraph("Usual rule (common practice): " + text(r)));
@@ -39,7 +46,30 @@ final class MountText {
         }
         page.gap();
         page.paragraph(DEFINITION);
+        if (result.cases().stream().anyMatch(c -> !c.proposals().isEmpty())) {
+            page.paragraph(ProposalText.DEFINITION);
+        }
+        result.cases().stream()
+                .filter(c -> c.mount().wall().isPresent())
+                .max((a, b) -> Boolean.compare(a.safe(), b.safe()))
+                .ifPresent(c -> plan(
+                        result.model(),
+                        c,
+                        result.cases().get(0).targets().get(0).distance(),
+                        page));
+        page.gap();
         page.paragraph(GUARD);
+    }
+
+    /** How to try a mount before it is cut. */
+    static void plan(SwitchModel model, MountCase c, SwitchDistance free, TextPage page) {
+        List<String> steps = TryPlan.of(model, c, free);
+        page.gap();
+        page.heading(
+                "Try it before cutting: " + c.mount().id() + ", " + c.mount().name());
+        for (int i = 0; i < steps.size(); i++) {
+            page.paragraph((i + 1) + ". " + steps.get(i));
+        }
     }
 
     static String text(UsualRule r) {

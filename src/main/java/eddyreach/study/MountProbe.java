@@ -18,6 +18,9 @@ final class MountProbe {
     /** Steps that stand for a cone, by step of the ladder: the error bars then see what they cost. */
     static final int[] CONE_STEPS = {4, 6, 9, 13};
 
+    /** Intervals in which switch points are looked for at the coarse step. */
+    private static final int INTERVALS = 12;
+
     /** Half the range over which a slope is taken, in effective distances. */
     private static final double SLOPE = 1e-3;
 
@@ -147,7 +150,8 @@ final class MountProbe {
                 new Scene(bench, target, mount.background(), floor),
                 new Scene(rough, target, mount.background(), floor),
                 last,
-                trimmed ? 0 : DistanceFinder.SHARE);
+                trimmed ? 0 : DistanceFinder.SHARE,
+                step == 0 ? INTERVALS : Encounter.INTERVALS);
     }
 
     /**

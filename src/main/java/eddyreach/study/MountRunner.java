@@ -65,12 +65,8 @@ public final class MountRunner {
      * @param sinks whether a deeper recess is a switch sunk deeper
      * @param stop whether to leave proposals out from now on
      */
-    static List<MountCase> cases(
-            MountInput study, Ladder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
-        List<MountCase> all = new MountRunner(study, ladder, m -> sinks, stop, progress)
-                .result()
-                .cases();
-        return all.subList(1, all.size());
+    static MountResult judge(MountInput study, Ladder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
+        return new MountRunner(study, ladder, m -> sinks, stop, progress).result();
     }
 
     private MountResult result() {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param depths depths of the recess below the surface, m
  * @param free where the target switches in free air
  * @param panels the maps, one per material
+ * @param rules the trade's usual rules beside the recess on the drawing
  * @param partial whether the run was stopped before its end
  * @param warnings limits that concern the whole study
  */
@@ -25,12 +26,14 @@ public record RecessResult(
         double[] depths,
         SwitchDistance free,
         List<Panel> panels,
+        List<UsualRule> rules,
         boolean partial,
         List<Warning> warnings)
         implements StudyResult {
 
     public RecessResult {
         panels = List.copyOf(panels);
+        rules = List.copyOf(rules);
         warnings = List.copyOf(warnings);
     }
 

@@ -90,12 +90,12 @@ public final class RecessRunner {
             compute("confirming", near);
             whole = near.stream().allMatch(cells::containsKey);
         }
-        List<MountCase> judged = whole && !checkpoint.stop() ? judge() : List.of();
+        Optional<MountResult> judged = whole && !checkpoint.stop() ? Optional.of(judge()) : Optional.empty();
         List<RecessResult.Panel> panels = IntStream.range(0, study.materials().size())
                 .mapToObj(p -> new RecessResult.Panel(
                         study.materials().get(p),
                         rows(p),
-                        judged.isEmpty() ? Optional.empty() : Optional.of(judged.get(p))))
+                        judged.map(j -> j.cases().get(p + 1))))
                 .toList();
         return new RecessResult(
                 study,
@@ -106,6 +106,7 @@ public final class RecessRunner {
                 depths,
                 probe.free().get(0),
                 panels,
+                judged.map(MountResult::rules).orElse(List.of()),
                 checkpoint.stop(),
                 warnings(panels));
     }
@@ -251,7 +252,7 @@ public final class RecessRunner {
     }
 
     /** The recess on the drawing in each material, as a study of the kind mount finds it. */
-    private List<MountCase> judge() {
+    private MountResult judge() {
         double reach = StudyInput.defaultReach(study.switchModel());
         MountInput mounts = new MountInput(
                 study.header(),
@@ -259,7 +260,7 @@ public final class RecessRunner {
                 List.of(study.target()),
                 new Distances(0, reach, CURVE),
                 false);
-        return MountRunner.cases(mounts, ladder, study.bottom(), checkpoint::stop, progress);
+        return MountRunner.judge(mounts, ladder, study.bottom(), checkpoint::stop, progress);
     }
 
     private List<Warning> warnings(List<RecessResult.Panel> panels) {
