@@ -5,6 +5,7 @@ import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -58,7 +59,8 @@ final class RecessReader {
         if (bore < body * (1 - 1e-9)) {
             wall.orElseThrow().problem("bore", text(bore) + " is narrower than the body of the switch, " + text(body));
         }
-        boolean bottom = root.flag("at the bottom", false);
+        boolean bottom = root.optionalChoice("at the bottom", Map.of("yes", true, "no", false))
+                .orElse(false);
         double surface = bindSurface(bottom);
         double rear = rear();
         double most = Math.min(thickness, bottom ? Double.POSITIVE_INFINITY : surface - rear);

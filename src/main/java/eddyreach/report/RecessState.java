@@ -23,14 +23,14 @@ import java.util.function.BooleanSupplier;
  * The cells of an unfinished map in a file of the result folder, so that the next run goes on from there.
  *
  * <p>The file names what it belongs to by a hash of everything that determines the result, and ends with a hash of itself. It is written
- * beside its place and put there by one atomic step, every few seconds and when a run is stopped, and removed when the map is done.
+ * beside its place and put there by one atomic step, every second and when a run is stopped, and removed when the map is done.
  */
 public final class RecessState implements Checkpoint {
 
     static final String NAME = "recess.state";
     private static final String TEMPORARY = ".recess.state.new";
     private static final String HEAD = "eddyreach recess state 1";
-    private static final long INTERVAL = 3_000_000_000L;
+    private static final long INTERVAL = 1_000_000_000L;
     private static final long LARGEST = 20_000_000;
     private static final int FIELDS = 13;
 
@@ -106,7 +106,9 @@ public final class RecessState implements Checkpoint {
     public synchronized void save() throws IOException {
         StringBuilder text = new StringBuilder(HEAD + "\nkey " + key + "\n");
         cells.forEach(c -> text.append(line(c)).append('\n'));
-        text.append("end ").append(hash(text.toString())).append('\n');
+        // the hash is that of the text before this line
+        String end = "end " + hash(text.toString()) + "\n";
+        text.append(end);
         Files.createDirectories(folder);
         Path temporary = folder.resolve(TEMPORARY);
         Files.writeString(temporary, text);

@@ -99,6 +99,9 @@ final class TryPlan {
 
     static String text(double metres) {
         double mm = metres * Labels.MM;
+        if (Math.abs(mm) < 5e-4) {
+            return "0";
+        }
         return (mm > 0 ? "+" : "") + Labels.fixed(mm, Math.abs(mm) < 0.1 ? 3 : 2);
     }
 

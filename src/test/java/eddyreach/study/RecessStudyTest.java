@@ -1,0 +1,185 @@
+package eddyreach.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import eddyreach.model.Library;
+import eddyreach.model.MountInput;
+import eddyreach.model.RecessInput;
+import eddyreach.model.SourceFile;
+import eddyreach.model.StudyReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RecessStudyTest {
+
+    private static final String STUDY = """
+            eddyreach: study
+            name: test
+            kind: recess
+            switch: m8-non-flush
+            wall: {materials: [fe360], thickness: 14 mm}
+            diameters: {from: 9 mm, to: 25 mm, points: 3}
+            depths: {from: 2 mm, to: 7 mm, points: 3}
+            recess: {diameter: 22 mm, depth: 7 mm}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private <T> T read(Class<T> kind, String text) throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), text);
+        return kind.cast(StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of(""))));
+    }
+
+    /**
+     * The map gives for each recess what a study of that one mount gives, within its stated error; and a run that goes on with some of the
+     * cells ends as one that was never stopped.
+     */
+    @Test
+    void aCellIsWhatAStudyOfItsMountFindsAndGoingOnGivesTheSame() throws IOException {
+        RecessInput study = read(RecessInput.class, STUDY);
+        Recorder whole = new Recorder(List.of(), Integer.MAX_VALUE);
+        RecessResult map = RecessRunner.run(study, Progress.NONE, whole);
+        assertThat(map.done()).isEqualTo(9);
+        assertThat(map.partial()).isFalse();
+        assertThat(cell(map, 0, 0).verdict()).isEqualTo(MountCase.Verdict.LATCHED);
+        assertThat(map.panels().get(0).judged().orElseThrow().safe()).isTrue();
+        MountResult mounts = MountRunner.run(read(MountInput.class, """
+                eddyreach: study
+                name: test
+                kind: mount
+                switch: m8-non-flush
+                field pictures: false
+                mounts:
+                  - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 17 mm, depth: 7 mm}}}
+                  - {name: b, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 25 mm, depth: 4.5 mm}}}
+                """), Progress.NONE);
+        int[][] places = {{1, 2}, {2, 1}};
+        for (int k = 0; k < places.length; k++) {
+            RecessCell cell = cell(map, places[k][0], places[k][1]);
+            MountCase c = mounts.cases().get(k + 1);
+            SwitchDistance d = c.targets().get(0).distance();
+            assertThat(cell.verdict()).isEqualTo(c.verdict());
+            assertThat(cell.used()).isCloseTo(c.reserve().used(), within(0.01));
+            assertThat(d.outcome()).isEqualTo(SwitchDistance.Outcome.SWITCHES);
+            assertThat(cell.distance().on())
+                    .isCloseTo(d.on(), within(cell.distance().onError() + d.onError()));
+        }
+
+        Recorder first = new Recorder(List.of(), 5);
+        RecessResult partial = RecessRunner.run(study, Progress.NONE, first);
+        assertThat(partial.partial()).isTrue();
+        assertThat(partial.done()).isBetween(5L, 8L);
+        assertThat(partial.panels().get(0).judged()).isEmpty();
+        Recorder second = new Recorder(first.cells, Integer.MAX_VALUE);
+        RecessResult again = RecessRunner.run(study, Progress.NONE, second);
+        assertThat(again.panels().get(0).rows()).isEqualTo(map.panels().get(0).rows());
+        assertThat(first.cells.size() + second.cells.size()).isEqualTo(whole.cells.size());
+    }
+
+    private static RecessCell cell(RecessResult map, int diameter, int depth) {
+        return map.panels().get(0).rows().get(depth).get(diameter).orElseThrow();
+    }
+
+    /** A flush switch sunk in the bare bore is not safe; what is proposed is, and is so in a study of its own. */
+    @Test
+    void theNearestSafeDimensionsAreSafe() throws IOException {
+        String study = """
+                eddyreach: study
+                name: test
+                kind: mount
+                switch: m8-flush
+                field pictures: false
+                mounts:
+                  - {name: a, sunk by: 1.4 mm, wall: {material: fe360, thickness: 12 mm%s}}
+                """;
+        MountCase found = MountRunner.run(read(MountInput.class, study.formatted("")), Progress.NONE)
+                .cases()
+                .get(1);
+        assertThat(found.safe()).isFalse();
+        assertThat(found.proposals())
+                .extracting(Proposal::kind)
+                .containsExactly(Proposal.Kind.DIAMETER, Proposal.Kind.DEPTH);
+        for (Proposal p : found.proposals()) {
+            Proposal.Found f = p.found().orElseThrow();
+            assertThat(f.value() / Proposal.STEP).isCloseTo(Math.rint(f.value() / Proposal.STEP), within(1e-6));
+            // as asked of the join: 0.3 % of the change of impedance
+            assertThat(f.direct().orElseThrow()).isLessThan(3e-3);
+        }
+        Proposal.Found wide = found.proposals().get(0).found().orElseThrow();
+        MountCase there = MountRunner.run(
+                        read(
+                                MountInput.class,
+                                study.formatted(", recess: {diameter: " + wide.value() * 1e3 + " mm, depth: 1.4 mm}")),
+                        Progress.NONE)
+                .cases()
+                .get(1);
+        assertThat(there.safe()).isTrue();
+        assertThat(there.reserve().used()).isCloseTo(wide.used(), within(1e-3));
+        assertThat(there.worst().used()).isCloseTo(wide.worst(), within(1e-3));
+    }
+
+    /** The slope of a dimension is what another mount really does. */
+    @Test
+    void theEffectOfADimension() throws IOException {
+        String study = """
+                eddyreach: study
+                name: test
+                kind: mount
+                switch: m8-non-flush
+                field pictures: false
+                mounts:
+                  - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5 mm}}}
+                  - {name: b, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5.3 mm}}}
+                """;
+        List<MountCase> cases =
+                MountRunner.run(read(MountInput.class, study), Progress.NONE).cases();
+        DimensionEffect depth = cases.get(1).effects().stream()
+                .filter(e -> e.dimension().equals("recess depth"))
+                .findFirst()
+                .orElseThrow();
+        DimensionEffect other = cases.get(2).effects().stream()
+                .filter(e -> e.dimension().equals("recess depth"))
+                .findFirst()
+                .orElseThrow();
+        double change = cases.get(2).targets().get(0).distance().on()
+                - cases.get(1).targets().get(0).distance().on();
+        double mean = (depth.slope() + other.slope()) / 2;
+        // the curve bends; the mean of the slopes at both ends is good to a tenth
+        assertThat(change / 0.3e-3).isCloseTo(mean, within(0.1 * Math.abs(mean)));
+    }
+
+    /** Keeps cells, and asks to stop after some. */
+    private static final class Recorder implements Checkpoint {
+
+        private final List<RecessCell> kept;
+        private final int most;
+        private final List<RecessCell> cells = new CopyOnWriteArrayList<>();
+
+        Recorder(List<RecessCell> kept, int most) {
+            this.kept = kept;
+            this.most = most;
+        }
+
+        @Override
+        public boolean stop() {
+            return cells.size() >= most;
+        }
+
+        @Override
+        public List<RecessCell> kept() {
+            return kept;
+        }
+
+        @Override
+        public void keep(RecessCell cell) {
+            cells.add(cell);
+        }
+    }
+}
