@@ -15,6 +15,10 @@ import java.util.List;
 record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
 
     private static final double NAMES = 170;
+
+    /** A range of effects, mm, below which they do not matter and are not spread over the sheet. */
+    private static final double NOTHING = 2e-3;
+
     private static final double TENTH = 1e-4;
     private static final Color BAR = new Color(0x5b98c0);
     private static final Color LESS = new Color(0xb4472b);
@@ -28,7 +32,11 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
             low = Math.min(low, (e.slope() - spread) * TENTH * Labels.MM);
             high = Math.max(high, (e.slope() + spread) * TENTH * Labels.MM);
         }
-        double span = Math.max(high - low, 1e-4);
+        if (high - low < NOTHING) {
+            low = -NOTHING / 2;
+            high = NOTHING / 2;
+        }
+        double span = high - low;
         // room for the numbers at the ends of the bars
         low -= low < 0 ? 0.22 * span : 0.02 * span;
         high += high > 0 ? 0.22 * span : 0.02 * span;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoubleFunction;
 
 /**
  * Finds the nearest safe dimensions of a recess: by bisection at the coarse step, on the machinist's grid, then confirmed at the step that
@@ -45,14 +46,20 @@ final class SafeDimensions {
         return all.stream().mapToDouble(MountCase.Corner::used).max().orElseThrow();
     }
 
-    /** Smallest diameter for the depth, and for the diameter the largest depth to sink it or the smallest that clears the face. */
+    /**
+     * Smallest diameter for the depth, and for the diameter the largest depth to sink it or the smallest that clears the face. A bare bore
+     * around a switch that is not sunk has neither: what the trade usually keeps clear around a non-flush switch stands for them.
+     */
     List<Proposal> of(Recess recess) {
-        ForkJoinTask<Optional<Proposal>> depth =
-                ForkJoinTask.adapt(() -> search(recess, Proposal.Kind.DEPTH)).fork();
-        Optional<Proposal> diameter = recess.depth() > 0 ? search(recess, Proposal.Kind.DIAMETER) : Optional.empty();
+        boolean bare = recess.depth() == 0;
+        double diameter = bare ? Math.min(UsualRules.clearDiameter(model), recess.widest(model)) : recess.diameter();
+        double depth = bare ? Math.min(UsualRules.clearHeight(model), recess.deepest(model)) : recess.depth();
+        ForkJoinTask<Optional<Proposal>> deep = ForkJoinTask.adapt(
+                        () -> search(recess, Proposal.Kind.DEPTH, diameter, depth))
+                .fork();
         List<Proposal> all = new ArrayList<>();
-        diameter.ifPresent(all::add);
-        depth.join().ifPresent(all::add);
+        search(recess, Proposal.Kind.DIAMETER, diameter, depth).ifPresent(all::add);
+        deep.join().ifPresent(all::add);
         return all;
     }
 
@@ -80,24 +87,25 @@ final class SafeDimensions {
         }
     }
 
-    private Optional<Proposal> search(Recess recess, Proposal.Kind kind) {
+    private Optional<Proposal> search(Recess recess, Proposal.Kind kind, double diameter, double depth) {
         boolean wider = kind == Proposal.Kind.DIAMETER;
         Grid grid = wider
                 ? Grid.up(Math.nextUp(recess.diameter()), recess.widest(model))
                 : recess.sinks()
                         ? Grid.down(Math.nextDown(recess.depth()))
                         : Grid.up(Math.nextUp(recess.depth()), recess.deepest(model));
+        DoubleFunction<Mount> mount = value -> wider ? recess.with(value, depth) : recess.with(diameter, value);
         int first = 0;
         int last = grid.count();
         if (last < 0 || stop.getAsBoolean()) {
             return Optional.empty();
         }
         Optional<Proposal.Found> found = Optional.empty();
-        if (probe.coarse(mount(recess, kind, grid.at(last))).safe()) {
+        if (probe.coarse(mount.apply(grid.at(last))).safe()) {
             // the first value that is safe, if safety does not come and go
             while (first < last && !stop.getAsBoolean()) {
                 int middle = (first + last) / 2;
-                if (probe.coarse(mount(recess, kind, grid.at(middle))).safe()) {
+                if (probe.coarse(mount.apply(grid.at(middle))).safe()) {
                     last = middle;
                 } else {
                     first = middle + 1;
@@ -107,17 +115,10 @@ final class SafeDimensions {
                 if (stop.getAsBoolean()) {
                     return Optional.empty();
                 }
-                found = confirmed(mount(recess, kind, grid.at(i)), grid.at(i));
+                found = confirmed(mount.apply(grid.at(i)), grid.at(i));
             }
         }
-        return Optional.of(
-                new Proposal(kind, recess.diameter(), recess.depth(), recess.sinks(), grid.at(grid.count()), found));
-    }
-
-    private static Mount mount(Recess recess, Proposal.Kind kind, double value) {
-        return kind == Proposal.Kind.DIAMETER
-                ? recess.with(value, recess.depth())
-                : recess.with(recess.diameter(), value);
+        return Optional.of(new Proposal(kind, diameter, depth, recess.sinks(), grid.at(grid.count()), found));
     }
 
     private Optional<Proposal.Found> confirmed(Mount mount, double value) {

@@ -43,6 +43,16 @@ final class UsualRules {
         return rules;
     }
 
+    /** Clear diameter around a non-flush switch, m. */
+    static double clearDiameter(SwitchModel model) {
+        return CLEAR_DIAMETER * model.faceDiameter();
+    }
+
+    /** Clear length behind the face of a non-flush switch, m. */
+    static double clearHeight(SwitchModel model) {
+        return CLEAR_HEIGHT * model.ratedDistance();
+    }
+
     private static Stream<Section> metal(MountCase c) {
         return c.parts().stream().filter(p -> p.material().hasEffect()).map(Part::section);
     }
@@ -58,8 +68,8 @@ final class UsualRules {
     }
 
     private static UsualRule around(SwitchModel model, MountCase c) {
-        double diameter = CLEAR_DIAMETER * model.faceDiameter();
-        double height = CLEAR_HEIGHT * model.ratedDistance();
+        double diameter = clearDiameter(model);
+        double height = clearHeight(model);
         boolean kept = metal(c).allMatch(s -> s.z1() <= -height || 2 * s.r0() >= diameter);
         return rule(
                 c,

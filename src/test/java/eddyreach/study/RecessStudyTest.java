@@ -87,17 +87,17 @@ class RecessStudyTest {
         return map.panels().get(0).rows().get(depth).get(diameter).orElseThrow();
     }
 
-    /** A flush switch sunk in the bare bore is not safe; what is proposed is, and is so in a study of its own. */
+    /** A non-flush switch level with steel is not safe; what is proposed is, and is so in a study of its own. */
     @Test
     void theNearestSafeDimensionsAreSafe() throws IOException {
         String study = """
                 eddyreach: study
                 name: test
                 kind: mount
-                switch: m8-flush
+                switch: m8-non-flush
                 field pictures: false
                 mounts:
-                  - {name: a, sunk by: 1.4 mm, wall: {material: fe360, thickness: 12 mm%s}}
+                  - {name: a, wall: {material: fe360, thickness: 14 mm%s}}
                 """;
         MountCase found = MountRunner.run(read(MountInput.class, study.formatted("")), Progress.NONE)
                 .cases()
@@ -116,7 +116,8 @@ class RecessStudyTest {
         MountCase there = MountRunner.run(
                         read(
                                 MountInput.class,
-                                study.formatted(", recess: {diameter: " + wide.value() * 1e3 + " mm, depth: 1.4 mm}")),
+                                study.formatted(", recess: {diameter: " + wide.value() * 1e3 + " mm, depth: "
+                                        + found.proposals().get(0).depth() * 1e3 + " mm}")),
                         Progress.NONE)
                 .cases()
                 .get(1);
