@@ -26,7 +26,6 @@ public record FarField(Complex moment, double centre, Complex polarisability) {
         double[][] link = field.link(omega);
         double[][] s = field.response(omega);
         WaveBasis basis = field.basis();
-        int n = basis.size();
         Complex near = emitted(link, basis, NEAR);
         Complex far = emitted(link, basis, FAR);
         double k0 = basis.k()[NEAR];
@@ -34,10 +33,32 @@ public record FarField(Complex moment, double centre, Complex polarisability) {
         Complex slope = far.subtract(near).divide(k1 - k0);
         Complex limit = near.subtract(slope.multiply(k0));
         double centre = slope.divide(limit).getReal();
-        int at = NEAR * n + NEAR;
-        double scale = 4 * Math.PI / (basis.w()[NEAR] * k0 * k0);
-        return new FarField(
-                limit.multiply(4 * Math.PI / Material.MU0), centre, new Complex(s[0][at], s[1][at]).multiply(scale));
+        return new FarField(limit.multiply(4 * Math.PI / Material.MU0), centre, answer(s, basis, NEAR));
+    }
+
+    /**
+     * Axial moment per axial field H at the face, m3, with the coil open, in a field that dies out behind the face as exp(kz); between nodes
+     * linear in k.
+     *
+     * @param field the switch
+     * @param omega angular frequency, rad/s
+     * @param k rate of the decay, 1/m
+     */
+    public static Complex polarisability(SwitchField field, double omega, double k) {
+        double[][] s = field.response(omega);
+        WaveBasis basis = field.basis();
+        int i = 1;
+        while (i < basis.size() - 1 && basis.k()[i] < k) {
+            i++;
+        }
+        double t = (k - basis.k()[i - 1]) / (basis.k()[i] - basis.k()[i - 1]);
+        return answer(s, basis, i - 1).multiply(1 - t).add(answer(s, basis, i).multiply(t));
+    }
+
+    private static Complex answer(double[][] s, WaveBasis basis, int i) {
+        int at = i * basis.size() + i;
+        double k = basis.k()[i];
+        return new Complex(s[0][at], s[1][at]).multiply(4 * Math.PI / (basis.w()[i] * k * k));
     }
 
     /** Emitted wave over its wavenumber, T m3. */
