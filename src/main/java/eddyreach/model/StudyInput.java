@@ -47,6 +47,7 @@ public interface StudyInput {
         MATERIALS("materials"),
         MOUNT("mount"),
         BACKGROUND("background"),
+        NEIGHBOUR("neighbour"),
         THICKNESS("thickness"),
         SIZE("size"),
         CONDUCTIVITY("conductivity"),

@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.BackgroundInput;
 import eddyreach.model.MountInput;
+import eddyreach.model.NeighbourInput;
 import eddyreach.model.PassInput;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SweepInput;
@@ -36,6 +37,9 @@ public final class StudyRunner {
         }
         if (study instanceof BackgroundInput background) {
             return BackgroundRunner.run(background, progress);
+        }
+        if (study instanceof NeighbourInput neighbour) {
+            return NeighbourRunner.run(neighbour, progress);
         }
         if (study instanceof ZoneInput zone) {
             return ZoneRunner.run(zone, progress);
