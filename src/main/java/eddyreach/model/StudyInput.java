@@ -48,6 +48,7 @@ public interface StudyInput {
         MOUNT("mount"),
         BACKGROUND("background"),
         NEIGHBOUR("neighbour"),
+        RECESS("recess"),
         THICKNESS("thickness"),
         SIZE("size"),
         CONDUCTIVITY("conductivity"),

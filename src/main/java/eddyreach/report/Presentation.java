@@ -8,6 +8,7 @@ import eddyreach.study.ConductivityResult;
 import eddyreach.study.MountResult;
 import eddyreach.study.NeighbourResult;
 import eddyreach.study.PassResult;
+import eddyreach.study.RecessResult;
 import eddyreach.study.SizeResult;
 import eddyreach.study.StudyResult;
 import eddyreach.study.ThicknessResult;
@@ -24,6 +25,11 @@ public interface Presentation {
 
     /** The tables: file name and comma-separated text. */
     Map<String, Supplier<String>> tables();
+
+    /** Drawings for other programs, beside the pictures: file name and text. */
+    default Map<String, Supplier<String>> drawings() {
+        return Map.of();
+    }
 
     /** Adds what this kind of study found to the JSON document. */
     void addTo(JsonNode document, JsonParts parts);
@@ -50,6 +56,9 @@ public interface Presentation {
         }
         if (result instanceof MountResult mount) {
             return new MountPresentation(mount);
+        }
+        if (result instanceof RecessResult recess) {
+            return new RecessPresentation(recess);
         }
         if (result instanceof BackgroundResult background) {
             return new BackgroundPresentation(background);
