@@ -6,6 +6,7 @@ import eddyreach.study.BackgroundResult;
 import eddyreach.study.CoatingResult;
 import eddyreach.study.ConductivityResult;
 import eddyreach.study.MountResult;
+import eddyreach.study.NeighbourResult;
 import eddyreach.study.PassResult;
 import eddyreach.study.RecessResult;
 import eddyreach.study.SizeResult;
@@ -61,6 +62,9 @@ public interface Presentation {
         }
         if (result instanceof BackgroundResult background) {
             return new BackgroundPresentation(background);
+        }
+        if (result instanceof NeighbourResult neighbour) {
+            return new NeighbourPresentation(neighbour);
         }
         if (result instanceof ZoneResult zone) {
             return new ZonePresentation(zone);

@@ -406,7 +406,7 @@ record RecessMap(RecessResult result) implements Picture.Content {
             return new Rectangle2D.Double(x(across[i]) - w / 2, y(up[j]) - h / 2, w, h);
         }
 
-        /** The value at a point of the sheet, bilinear. */
+        /** The value at a point of the sheet, bilinear; not a number where it was not computed. */
         double at(double[][] f, double px, double py) {
             double u = (px - box.getX()) / box.getWidth() * (across.length - 1);
             double v = (box.getMaxY() - py) / box.getHeight() * (up.length - 1);
@@ -414,7 +414,10 @@ record RecessMap(RecessResult result) implements Picture.Content {
             int j = Math.max(0, Math.min(up.length - 2, (int) v));
             double a = u - i;
             double b = v - j;
-            return (1 - b) * ((1 - a) * f[j][i] + a * f[j][i + 1]) + b * ((1 - a) * f[j + 1][i] + a * f[j + 1][i + 1]);
+            double value =
+                    (1 - b) * ((1 - a) * f[j][i] + a * f[j][i + 1]) + b * ((1 - a) * f[j + 1][i] + a * f[j + 1][i + 1]);
+            // beside a cell that was not computed the value of the cell itself
+            return Double.isNaN(value) ? f[b < 0.5 ? j : j + 1][a < 0.5 ? i : i + 1] : value;
         }
     }
 }

@@ -90,16 +90,7 @@ final class Encounter {
 
     /** The tank over even distances from the nearest possible one to the last. */
     Curve curve(double first, int n) {
-        Curve c = new Curve(
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n]);
+        Curve c = Curve.of(n);
         double from = Math.max(first, scene.floor());
         Bench.State without = scene.without();
         for (int i = 0; i < n; i++) {

@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.BackgroundInput;
 import eddyreach.model.MountInput;
+import eddyreach.model.NeighbourInput;
 import eddyreach.model.PassInput;
 import eddyreach.model.RecessInput;
 import eddyreach.model.StudyInput;
@@ -49,6 +50,9 @@ public final class StudyRunner {
         }
         if (study instanceof BackgroundInput background) {
             return BackgroundRunner.run(background, progress);
+        }
+        if (study instanceof NeighbourInput neighbour) {
+            return NeighbourRunner.run(neighbour, progress);
         }
         if (study instanceof ZoneInput zone) {
             return ZoneRunner.run(zone, progress);

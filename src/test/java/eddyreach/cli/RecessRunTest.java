@@ -2,18 +2,25 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.model.Library;
+import eddyreach.model.RecessInput;
+import eddyreach.model.StudyReader;
+import eddyreach.report.PictureWriter;
 import java.io.File;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A map in a process of its own, asked to stop and killed, and what the next run makes of it. */
-@EnabledOnOs(value = OS.LINUX, disabledReason = "exit codes of signals as Linux has them")
 class RecessRunTest {
 
     private static final String STUDY = """
@@ -58,6 +65,35 @@ class RecessRunTest {
         assertThat(state).exists();
     }
 
+    /** Stopped at once: nothing is finished, and that is what all files say. */
+    @Test
+    void stoppedBeforeTheFirstCell() throws IOException {
+        Files.writeString(folder.resolve("map.yaml"), STUDY.formatted("fe360"));
+        Library library = new Library(folder);
+        RecessInput study = (RecessInput) StudyReader.read(library.studyFile("./map.yaml"), library);
+        StringWriter out = new StringWriter();
+        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false);
+        Path result = folder.resolve("out");
+        boolean whole = new Job(terminal, false)
+                .run(study, result, EnumSet.of(PictureWriter.Format.PNG, PictureWriter.Format.SVG), () -> true);
+        assertThat(whole).isFalse();
+        assertThat(out.toString()).contains("Partial: 0 of 25").contains("cells were computed");
+        assertThat(Session.files(result))
+                .containsExactly(
+                        "page.html",
+                        "page.md",
+                        "recess.csv",
+                        "recess.png",
+                        "recess.state",
+                        "recess.svg",
+                        "result.json");
+        Files.writeString(result.resolve("recess.state"), "nothing of this kind");
+        new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        assertThat(out.toString()).contains("is damaged and is not used");
+    }
+
+    @Tag("long")
+    @EnabledOnOs(value = OS.LINUX, disabledReason = "exit codes of signals as Linux has them")
     @Test
     void stoppedThenKilledThenFinished() throws IOException, InterruptedException {
         Files.writeString(folder.resolve("map.yaml"), STUDY.formatted("fe360"));
