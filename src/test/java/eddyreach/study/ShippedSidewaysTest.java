@@ -95,7 +95,7 @@ class ShippedSidewaysTest {
         assertThat(Sideways.outlineShift(zone("steel-9mm").target())).isZero();
         Target rectangle = target(Map.of(
                 "material", "fe360", "thickness", "1 mm", "shape", "rectangle", "width", "20 mm", "height", "10 mm"));
-        assertThat(Sideways.outlineShift(rectangle)).isCloseTo(10e-3 - rectangle.radius(), within(1e-9));
+        assertThat(Sideways.outlineShift(rectangle)).isCloseTo(rectangle.radius() - 5e-3, within(1e-9));
         ZoneTarget t = zone("standard");
         for (int i = 1; i < t.offset().length - 1; i++) {
             SwitchDistance here = t.distances().get(i);
@@ -134,10 +134,33 @@ class ShippedSidewaysTest {
         Target plate = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "plate"));
         double on = approach(plate).distance().on();
         assertThat(approach(plate.beside(7e-3)).distance().on()).isEqualTo(on);
-        // a disc wide enough to have no edge near is the plate; one whose edge comes near is not
-        Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "70 mm"));
-        assertThat(approach(disc.beside(14e-3)).distance().on()).isCloseTo(on, within(0.002 * on));
-        assertThat(approach(disc.beside(34e-3)).distance().on()).isLessThan(0.95 * on);
+        double core = zone.switchModel().coreRadius();
+        Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "100 mm"));
+        assertThat(Extent.endless(disc.beside(7e-3), core)).isTrue();
+        assertThat(Extent.endless(disc.beside(45e-3), core)).isFalse();
+    }
+
+    /** A disc that counts as endless before the middle of the face loses its effect as its edge comes near. */
+    @Test
+    void theEdgeOfAWideDiscMattersWhenItComesNear() {
+        Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "90 mm"));
+        Target edge = disc.beside(36e-3);
+        Ladder.Step step = coarse(edge);
+        double sr = zone.switchModel().effectiveDistance();
+        double free = step.bench().free().conductance();
+        double middle = step.bench().state(step.bench().target(disc), sr).conductance() - free;
+        double near = step.bench().state(step.bench().target(edge), sr).conductance() - free;
+        assertThat(step.bench().fields().endless(disc)).isTrue();
+        assertThat(near).isBetween(0.5 * middle, 0.98 * middle);
+    }
+
+    private Ladder.Step coarse(Target target) {
+        return Ladder.trimmed(
+                zone.switchModel(),
+                zone.standard(),
+                Resolution.COARSE.withoutFields(),
+                List.of(zone.standard(), target),
+                bytes -> {});
     }
 
     @Test
@@ -159,12 +182,7 @@ class ShippedSidewaysTest {
         Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "40 mm"));
         Target near = disc.beside(0.999 * Extent.farthest(disc, core));
         assertThat(Extent.unseen(near, core)).isFalse();
-        Ladder.Step step = Ladder.trimmed(
-                zone.switchModel(),
-                zone.standard(),
-                Resolution.COARSE.withoutFields(),
-                List.of(zone.standard(), near),
-                bytes -> {});
+        Ladder.Step step = coarse(near);
         double free = step.bench().free().conductance();
         double more = step.bench().state(step.bench().target(near), 0).conductance() - free;
         assertThat(Math.abs(more)).isLessThan(0.02 * (step.trim().on() - free));
