@@ -32,7 +32,7 @@ import picocli.CommandLine.ScopeType;
             "where eddyreach stands for: java -jar eddyreach-VERSION.jar",
             "",
             "Exit code: 0 done; 1 a computation failed or a file could not be written;",
-            "2 wrong input or usage, then nothing was run or written."
+            "2 wrong input or usage, then nothing was run or written; 130 stopped by Ctrl-C."
         })
 final class Eddyreach implements Callable<Integer> {
 

@@ -12,5 +12,8 @@ final class ExitCode {
     /** Wrong input or usage; nothing was run or written. */
     static final int BAD_INPUT = 2;
 
+    /** Stopped by Ctrl-C: what was finished is written (128 and the number of the signal, as shells have it). */
+    static final int STOPPED = 130;
+
     private ExitCode() {}
 }

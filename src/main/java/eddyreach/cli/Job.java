@@ -1,10 +1,14 @@
 package eddyreach.cli;
 
+import eddyreach.model.RecessInput;
 import eddyreach.model.StudyInput;
 import eddyreach.report.PictureWriter;
+import eddyreach.report.RecessState;
 import eddyreach.report.ResultFiles;
 import eddyreach.report.TextReport;
+import eddyreach.study.Checkpoint;
 import eddyreach.study.Progress;
+import eddyreach.study.RecessResult;
 import eddyreach.study.StudyResult;
 import eddyreach.study.StudyRunner;
 import java.io.IOException;
@@ -12,6 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /** Runs one study, writes its files and reports. */
@@ -31,10 +36,50 @@ final class Job {
      * Does all of it.
      *
      * @param folder where to write the files; none are written without
+     * @return false when it was stopped before its end; what was finished is then written
      * @throws IOException when a file cannot be written
      */
-    void run(StudyInput study, Optional<Path> folder, Set<PictureWriter.Format> formats) throws IOException {
-        StudyResult result = compute(study);
+    boolean run(StudyInput study, Optional<Path> folder, Set<PictureWriter.Format> formats) throws IOException {
+        if (study instanceof RecessInput recess && folder.isPresent()) {
+            try (Interruption interruption = new Interruption(terminal.err())) {
+                return run(recess, folder.get(), formats, interruption::requested);
+            }
+        }
+        finish(compute(study, Checkpoint.NONE), folder, formats);
+        return true;
+    }
+
+    /** A map that can be stopped, and that goes on from where an earlier run was stopped. */
+    boolean run(RecessInput study, Path folder, Set<PictureWriter.Format> formats, BooleanSupplier stop)
+            throws IOException {
+        RecessState state = new RecessState(folder, study, stop);
+        switch (state.found()) {
+            case CELLS -> {
+                if (!quiet) {
+                    terminal.err().println("Going on with " + state.kept().size() + " cells of an earlier run.");
+                }
+            }
+            case OTHER_STUDY ->
+                terminal.err().println("An unfinished map in " + folder + " belongs to another study; starting anew.");
+            case DAMAGED ->
+                terminal.err()
+                        .println("The unfinished map in " + folder + " is damaged and is not used; starting anew.");
+            case NOTHING -> {}
+        }
+        terminal.err().flush();
+        RecessResult result = (RecessResult) compute(study, state);
+        if (result.partial()) {
+            state.save();
+        }
+        finish(result, Optional.of(folder), formats);
+        if (!result.partial()) {
+            state.remove();
+        }
+        return !result.partial();
+    }
+
+    private void finish(StudyResult result, Optional<Path> folder, Set<PictureWriter.Format> formats)
+            throws IOException {
         List<Path> files = List.of();
         if (folder.isPresent()) {
             files = ResultFiles.write(result, folder.get(), formats);
@@ -48,13 +93,13 @@ final class Job {
         }
     }
 
-    private StudyResult compute(StudyInput study) {
+    private StudyResult compute(StudyInput study, Checkpoint checkpoint) {
         if (quiet || !terminal.interactive()) {
-            return StudyRunner.run(study, Progress.NONE);
+            return StudyRunner.run(study, Progress.NONE, checkpoint);
         }
         ProgressLine line = new ProgressLine(terminal.err(), study.id());
         try {
-            return StudyRunner.run(study, line);
+            return StudyRunner.run(study, line, checkpoint);
         } finally {
             line.clear();
         }

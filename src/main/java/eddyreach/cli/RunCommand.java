@@ -84,8 +84,7 @@ final class RunCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--formats names no format, needs png or svg or png,svg");
         }
-        run(studies, Optional.ofNullable(into), pictures(), quiet);
-        return ExitCode.DONE;
+        return run(studies, Optional.ofNullable(into), pictures(), quiet) ? ExitCode.DONE : ExitCode.STOPPED;
     }
 
     private Set<Format> pictures() {
@@ -100,7 +99,8 @@ final class RunCommand implements Callable<Integer> {
         run(List.of("m18-derating"), Optional.empty(), EnumSet.of(Format.PNG), false);
     }
 
-    private void run(List<String> references, Optional<String> target, Set<Format> wanted, boolean silent)
+    /** False when it was stopped; studies that come later are then not run. */
+    private boolean run(List<String> references, Optional<String> target, Set<Format> wanted, boolean silent)
             throws IOException {
         List<StudyInput> inputs = read(references, !wanted.isEmpty());
         Map<StudyInput, Path> folders = folders(inputs, target);
@@ -114,8 +114,11 @@ final class RunCommand implements Callable<Integer> {
                 terminal.out().println();
             }
             first = false;
-            job.run(input, Optional.of(folders.get(input)), wanted);
+            if (!job.run(input, Optional.of(folders.get(input)), wanted)) {
+                return false;
+            }
         }
+        return true;
     }
 
     /** All studies, before any is run; the errors of all are told together. */

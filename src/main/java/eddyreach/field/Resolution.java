@@ -28,6 +28,8 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     /** Radius of the core and offset of a target together, in radii of the core, up to which they serve. */
     private static final double BESIDE = 2.4;
 
+    private static final double REMOTE = 6;
+
     private static final double MOST_CUT = 1e-2;
 
     private static final double WIDE_BAND = 1.2;
@@ -69,6 +71,13 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     /** The same without fields, at a fraction of the memory. */
     public Resolution withoutFields() {
         return new Resolution(body, target, waves, reach, bandwidth, false);
+    }
+
+    /** The same with its outer boundary six times as far away, for fields beside a switch, which die out slowly. */
+    public Resolution remote() {
+        Fineness wide =
+                new Fineness(body.degree(), body.corner(), body.skin(), body.growth(), body.cap(), REMOTE * body.far());
+        return new Resolution(wide, target, waves, reach, bandwidth, fields);
     }
 
     /**

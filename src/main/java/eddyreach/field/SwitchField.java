@@ -87,6 +87,16 @@ public final class SwitchField {
         return basis;
     }
 
+    /** Response with square roots of the weights on both sides, row by row; real then imaginary part. */
+    double[][] response(double omega) {
+        return pair.response(omega);
+    }
+
+    /** Emitted waves with square roots of the weights; real then imaginary part. */
+    double[][] link(double omega) {
+        return pair.link(omega);
+    }
+
     /** The operator at one angular frequency, ready to be joined with targets. */
     public Join at(double omega) {
         return new Join(basis, omega, pair.response(omega), pair.link(omega));

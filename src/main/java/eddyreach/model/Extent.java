@@ -16,7 +16,7 @@ public final class Extent {
      */
     public static final double UNSEEN = 6;
 
-    /** Of radius and offset together: as many waves as that takes still cost seconds. */
+    /** Of radius and offset together: the many waves beyond it would take minutes. */
     private static final double MOST = 12;
 
     private Extent() {}

@@ -47,6 +47,8 @@ public interface StudyInput {
         MATERIALS("materials"),
         MOUNT("mount"),
         BACKGROUND("background"),
+        NEIGHBOUR("neighbour"),
+        RECESS("recess"),
         THICKNESS("thickness"),
         SIZE("size"),
         CONDUCTIVITY("conductivity"),

@@ -94,7 +94,7 @@ public final class StudyReader {
     /** Error that is accepted unless told, over that of a single distance on the axis. */
     private static double looseness(StudyInput.Kind kind) {
         return switch (kind) {
-            case APPROACH, MATERIALS, MOUNT, BACKGROUND -> 1;
+            case APPROACH, MATERIALS, MOUNT, BACKGROUND, RECESS, NEIGHBOUR -> 1;
             case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> CURVES;
             case ZONE, PASS -> BESIDE;
         };
@@ -106,6 +106,8 @@ public final class StudyReader {
             case APPROACH, MATERIALS -> ApproachReader.bind(context);
             case MOUNT -> MountStudyReader.mount(context);
             case BACKGROUND -> MountStudyReader.background(context);
+            case NEIGHBOUR -> NeighbourReader.bind(context);
+            case RECESS -> RecessReader.bind(context);
             case THICKNESS, SIZE, CONDUCTIVITY, LAYERS -> SweepReader.bind(context);
             case ZONE -> SidewaysReader.zone(context);
             case PASS -> SidewaysReader.pass(context);

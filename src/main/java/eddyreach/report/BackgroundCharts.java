@@ -3,6 +3,12 @@ package eddyreach.report;
 import eddyreach.study.BackgroundResult;
 import eddyreach.study.SwitchDistance;
 import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Paint;
+import java.awt.TexturePaint;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.IntervalMarker;
@@ -21,7 +27,27 @@ final class BackgroundCharts {
     private static final String BACKGROUND = "distance of the background from the active face, mm";
     private static final String SWITCHING = "on and off distance of the target, mm";
 
+    /** The latched band is hatched, as on maps. */
+    private static final Paint HATCH = hatch();
+
     private BackgroundCharts() {}
+
+    private static Paint hatch() {
+        int scale = PictureWriter.SCALE;
+        int n = 8 * scale;
+        BufferedImage tile = new BufferedImage(n, n, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = tile.createGraphics();
+        Picture.quality(g);
+        g.setColor(new Color(0xf4f2f0));
+        g.fillRect(0, 0, n, n);
+        g.setColor(new Color(0xd08a78));
+        g.setStroke(Theme.line(scale));
+        for (int shift = -n; shift <= n; shift += n) {
+            g.draw(new Line2D.Double(shift - 1.0, n + 1.0, shift + n + 1.0, -1));
+        }
+        g.dispose();
+        return new TexturePaint(tile, new Rectangle2D.Double(0, 0, 8, 8));
+    }
 
     /** On and off distance of each target, with what it is without a background. */
     static JFreeChart distances(BackgroundResult result) {
@@ -72,7 +98,7 @@ final class BackgroundCharts {
         double[] d = result.distance();
         plot.getDomainAxis().setRange(d[0] * Labels.MM, d[d.length - 1] * Labels.MM);
         if (result.alone().outcome() == SwitchDistance.Outcome.SWITCHES) {
-            IntervalMarker latched = new IntervalMarker(0, result.alone().off() * Labels.MM, Theme.BAND);
+            IntervalMarker latched = new IntervalMarker(0, result.alone().off() * Labels.MM, HATCH);
             latched.setAlpha(1);
             latched.setLabel("latched by the background");
             label(latched, RectangleAnchor.TOP_LEFT, TextAnchor.TOP_LEFT);
@@ -88,7 +114,7 @@ final class BackgroundCharts {
     private static void label(Marker marker, RectangleAnchor at, TextAnchor anchor) {
         marker.setLabelFont(Theme.text(10));
         marker.setLabelPaint(Theme.INK);
-        marker.setLabelBackgroundColor(new Color(255, 255, 255, 0));
+        marker.setLabelBackgroundColor(new Color(255, 255, 255, 200));
         marker.setLabelAnchor(at);
         marker.setLabelTextAnchor(anchor);
     }

@@ -2,6 +2,7 @@ package eddyreach.report;
 
 import eddyreach.geometry.Part;
 import eddyreach.model.Mount;
+import eddyreach.study.DimensionEffect;
 import eddyreach.study.MountCase;
 import eddyreach.study.MountTarget;
 import eddyreach.study.SwitchDistance;
@@ -50,6 +51,11 @@ final class MountJson {
                 .with("targets", c.targets().stream().map(t -> target(t, json)).toList())
                 .with("losses_without_target", JsonParts.budget(c.budget()))
                 .with("unknowns", c.unknowns())
+                .with("safe", c.safe())
+                .with(
+                        "nearest_safe",
+                        c.proposals().stream().map(ProposalText::json).toList())
+                .with("effects", c.effects().stream().map(MountJson::effect).toList())
                 .with("warnings", JsonParts.warnings(c.warnings()));
     }
 
@@ -80,6 +86,14 @@ final class MountJson {
                 .with("amplitude_v", JsonParts.numbers(t.curve().amplitude()))
                 .with("conductance_s", JsonParts.numbers(t.curve().conductance()))
                 .with("impedance_error_ohm", JsonParts.numbers(t.curve().impedanceError()));
+    }
+
+    private static Map<String, Object> effect(DimensionEffect e) {
+        return new JsonNode()
+                .with("dimension", e.dimension())
+                .with("value_m", e.value())
+                .with("change_of_on_distance_by_change_of_dimension", e.slope())
+                .with("spread", e.spread());
     }
 
     static Map<String, Object> rule(UsualRule r) {

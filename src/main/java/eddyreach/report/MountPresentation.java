@@ -2,6 +2,7 @@ package eddyreach.report;
 
 import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
+import eddyreach.model.SwitchModel;
 import eddyreach.study.Curve;
 import eddyreach.study.FieldPicture;
 import eddyreach.study.MountCase;
@@ -34,12 +35,7 @@ record MountPresentation(MountResult result) implements Presentation {
         }
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()) {
-                pictures.add(new Picture(
-                        "section-" + c.mount().id(),
-                        "Section: " + c.mount().name(),
-                        head + " · " + c.verdict().label(),
-                        result.name(),
-                        new MountDrawing(result.model(), c)));
+                pictures.addAll(single(result.model(), c, head, result.name()));
             }
         }
         Ramp ramp = Ramp.decades(
@@ -57,6 +53,37 @@ record MountPresentation(MountResult result) implements Presentation {
                     new FieldDrawing(field, ramp, flux)));
         }
         return pictures;
+    }
+
+    /** Section and effect of each dimension of one mount. */
+    static List<Picture> single(SwitchModel model, MountCase c, String head, String source) {
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(new Picture(
+                "section-" + c.mount().id(),
+                "Section: " + c.mount().name(),
+                head + " · " + c.verdict().label(),
+                source,
+                new MountDrawing(model, c)));
+        if (!c.effects().isEmpty()) {
+            pictures.add(new Picture(
+                    "dimensions-" + c.mount().id(),
+                    "What each dimension does to the switch-on distance",
+                    head + " · " + c.mount().name() + " · target "
+                            + c.targets().get(0).target().label(),
+                    source,
+                    new EffectChart(c.effects())));
+        }
+        return pictures;
+    }
+
+    @Override
+    public Map<String, Supplier<String>> drawings() {
+        Map<String, Supplier<String>> drawings = new LinkedHashMap<>();
+        result.cases().stream()
+                .filter(c -> !c.mount().isEmpty())
+                .forEach(c ->
+                        drawings.put("section-" + c.mount().id() + ".dxf", () -> DxfDrawing.of(result.model(), c)));
+        return drawings;
     }
 
     @Override

@@ -1,20 +1,17 @@
 package eddyreach.report;
 
 import eddyreach.model.Mount;
+import eddyreach.model.SwitchModel;
 import eddyreach.study.MountCase;
 import eddyreach.study.MountResult;
 import eddyreach.study.MountTarget;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.UsualRule;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The answer of a study of mounts: what happens without a target, what targets do, and the trade's rules beside it. */
 final class MountText {
-
-    /** Share of the reserve that a careful mount leaves untouched at most: common practice is 50 to 70 %. */
-    private static final double CAREFUL = 0.5;
-
-    private static final double LIMIT = 0.7;
 
     private static final int[] WITHOUT = {-18, 6, 7, 12, 8, -24};
     private static final int[] WITH = {-18, -14, 12, 12, 7, -10};
@@ -24,7 +21,7 @@ final class MountText {
                     + " air, 100 % is on without a target; a careful limit is 50 to 70 % (common practice). Worst: over -25, 23 and 70 C and"
                     + " a trim to 0.9 and 1.1 sn, for a switch whose electronics makes up for its own drift in free air.";
 
-    private static final String GUARD =
+    static final String GUARD =
             "A proximity switch of this kind is no guard: it must not be what protects people. Safety functions"
                     + " need devices, standards and people made for them (ISO 13849-1, IEC 62061, ISO 14119), explosive atmospheres those"
                     + " of IEC 60079. Drawings are explorations, not for manufacture; try the mount before cutting the series.";
@@ -37,6 +34,11 @@ final class MountText {
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()) {
                 page.paragraph(c.mount().id() + ", " + c.mount().name() + ": " + sentence(c));
+                c.proposals().forEach(p -> page.paragraph(ProposalText.of(p)));
+                if (!c.effects().isEmpty()) {
+                    page.paragraph("0.1 mm more moves on by: "
+                            + c.effects().stream().map(TryPlan::perTenth).collect(Collectors.joining(", ")) + ".");
+                }
                 result.rules().stream()
                         .filter(r -> r.mount().equals(c.mount().id()))
                         .forEach(r -> page.paragraph("Usual rule (common practice): " + text(r)));
@@ -44,7 +46,30 @@ final class MountText {
         }
         page.gap();
         page.paragraph(DEFINITION);
+        if (result.cases().stream().anyMatch(c -> !c.proposals().isEmpty())) {
+            page.paragraph(ProposalText.DEFINITION);
+        }
+        result.cases().stream()
+                .filter(c -> c.mount().wall().isPresent())
+                .max((a, b) -> Boolean.compare(a.safe(), b.safe()))
+                .ifPresent(c -> plan(
+                        result.model(),
+                        c,
+                        result.cases().get(0).targets().get(0).distance(),
+                        page));
+        page.gap();
         page.paragraph(GUARD);
+    }
+
+    /** How to try a mount before it is cut. */
+    static void plan(SwitchModel model, MountCase c, SwitchDistance free, TextPage page) {
+        List<String> steps = TryPlan.of(model, c, free);
+        page.gap();
+        page.heading(
+                "Try it before cutting: " + c.mount().id() + ", " + c.mount().name());
+        for (int i = 0; i < steps.size(); i++) {
+            page.paragraph((i + 1) + ". " + steps.get(i));
+        }
     }
 
     static String text(UsualRule r) {
@@ -125,9 +150,9 @@ final class MountText {
                     .append(
                             !c.alwaysReleases()
                                     ? "where it does not release any more"
-                                    : worst.used() <= CAREFUL
+                                    : worst.used() <= MountCase.CAREFUL
                                             ? "within the careful limit"
-                                            : worst.used() <= LIMIT
+                                            : worst.used() <= MountCase.LIMIT
                                                     ? "at the careful limit of 50 to 70 %"
                                                     : "over the careful limit of 50 to 70 %");
             bare(c, s);

@@ -6,7 +6,9 @@ import eddyreach.study.BackgroundResult;
 import eddyreach.study.CoatingResult;
 import eddyreach.study.ConductivityResult;
 import eddyreach.study.MountResult;
+import eddyreach.study.NeighbourResult;
 import eddyreach.study.PassResult;
+import eddyreach.study.RecessResult;
 import eddyreach.study.SizeResult;
 import eddyreach.study.StudyResult;
 import eddyreach.study.ThicknessResult;
@@ -23,6 +25,11 @@ public interface Presentation {
 
     /** The tables: file name and comma-separated text. */
     Map<String, Supplier<String>> tables();
+
+    /** Drawings for other programs, beside the pictures: file name and text. */
+    default Map<String, Supplier<String>> drawings() {
+        return Map.of();
+    }
 
     /** Adds what this kind of study found to the JSON document. */
     void addTo(JsonNode document, JsonParts parts);
@@ -55,8 +62,14 @@ public interface Presentation {
         if (result instanceof MountResult mount) {
             return new MountPresentation(mount);
         }
+        if (result instanceof RecessResult recess) {
+            return new RecessPresentation(recess);
+        }
         if (result instanceof BackgroundResult background) {
             return new BackgroundPresentation(background);
+        }
+        if (result instanceof NeighbourResult neighbour) {
+            return new NeighbourPresentation(neighbour);
         }
         if (result instanceof ZoneResult zone) {
             return new ZonePresentation(zone);

@@ -53,6 +53,9 @@ public final class ResultFiles {
                 entries.add(new Entry(picture.name() + format.ending(), () -> PictureWriter.bytes(picture, format)));
             }
         }
+        if (!formats.isEmpty()) {
+            Presentation.of(result).drawings().forEach((name, drawing) -> entries.add(text(name, drawing)));
+        }
         return write(result, folder, pictures, entries);
     }
 
@@ -145,6 +148,6 @@ public final class ResultFiles {
 
     /** Only plain names with our endings: a damaged document must not lead to another folder. */
     private static boolean own(String name) {
-        return name.matches("[A-Za-z0-9][A-Za-z0-9.-]*\\.(png|svg|csv|html|md|json)");
+        return name.matches("[A-Za-z0-9][A-Za-z0-9.-]*\\.(png|svg|dxf|csv|html|md|json)");
     }
 }

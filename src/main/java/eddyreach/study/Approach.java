@@ -53,16 +53,7 @@ final class Approach {
 
     private Curve curve(Map<Double, Bench.State> known, Bench.Effect effect, Bench.Effect coarseEffect) {
         int n = study.points();
-        Curve c = new Curve(
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n]);
+        Curve c = Curve.of(n);
         double freeInductance = fine.bench().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = study.firstDistance() + (study.lastDistance() - study.firstDistance()) * i / (n - 1);

@@ -22,4 +22,19 @@ public record Curve(
         double[] inductance,
         double[] frequency,
         double[] conductance,
-        double[] amplitude) {}
+        double[] amplitude) {
+
+    /** Room for n distances. */
+    static Curve of(int n) {
+        return new Curve(
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n]);
+    }
+}

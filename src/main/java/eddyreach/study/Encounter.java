@@ -14,8 +14,8 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class Encounter {
 
-    /** Fewest intervals in which the switch points are looked for. */
-    private static final int INTERVALS = 24;
+    /** Intervals in which the switch points are looked for. */
+    static final int INTERVALS = 24;
 
     private final Ladder.Step fine;
     private final Ladder.Step coarse;
@@ -23,6 +23,7 @@ final class Encounter {
     private final Scene rough;
     private final double last;
     private final double share;
+    private final int intervals;
     private final Map<Double, Bench.State> known = new ConcurrentHashMap<>();
 
     /**
@@ -34,12 +35,19 @@ final class Encounter {
      * @param share share of the impedance's error that is assumed not to cancel against the trim's
      */
     Encounter(Ladder.Step fine, Ladder.Step coarse, Scene scene, Scene rough, double last, double share) {
+        this(fine, coarse, scene, rough, last, share, INTERVALS);
+    }
+
+    /** The same with another number of intervals. */
+    Encounter(
+            Ladder.Step fine, Ladder.Step coarse, Scene scene, Scene rough, double last, double share, int intervals) {
         this.fine = fine;
         this.coarse = coarse;
         this.scene = scene;
         this.rough = rough;
         this.last = last;
         this.share = share;
+        this.intervals = intervals;
     }
 
     private Bench.State state(double distance) {
@@ -49,7 +57,7 @@ final class Encounter {
     /** Where the output switches. */
     SwitchDistance distance() {
         double floor = scene.floor();
-        SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, INTERVALS)
+        SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
                 .find(g -> state(g + floor).conductance(), scene.without().conductance());
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
@@ -82,16 +90,7 @@ final class Encounter {
 
     /** The tank over even distances from the nearest possible one to the last. */
     Curve curve(double first, int n) {
-        Curve c = new Curve(
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n],
-                new double[n]);
+        Curve c = Curve.of(n);
         double from = Math.max(first, scene.floor());
         Bench.State without = scene.without();
         for (int i = 0; i < n; i++) {

@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.geometry.Part;
 import eddyreach.model.Mount;
+import eddyreach.switching.Trim;
 import java.util.List;
 
 /**
@@ -16,6 +17,8 @@ import java.util.List;
  * @param targets what the targets do, in the order of the study
  * @param budget losses without a target
  * @param unknowns unknowns of the switch's field problem
+ * @param proposals nearest safe dimensions of its recess, when it has a wall and is not safe
+ * @param effects how the switch-on distance of the first target follows its dimensions
  * @param warnings limits of validity that are touched
  */
 public record MountCase(
@@ -28,12 +31,22 @@ public record MountCase(
         List<MountTarget> targets,
         LossBudget budget,
         int unknowns,
+        List<Proposal> proposals,
+        List<DimensionEffect> effects,
         List<Warning> warnings) {
+
+    /** Share of the reserve that a careful design uses at most: common practice, 50 to 70 %. */
+    public static final double CAREFUL = 0.5;
+
+    /** The less careful end of that. */
+    public static final double LIMIT = 0.7;
 
     public MountCase {
         parts = List.copyOf(parts);
         corners = List.copyOf(corners);
         targets = List.copyOf(targets);
+        proposals = List.copyOf(proposals);
+        effects = List.copyOf(effects);
         warnings = List.copyOf(warnings);
     }
 
@@ -76,6 +89,11 @@ public record MountCase(
         public String label() {
             return label;
         }
+
+        /** What follows from the loss conductance of the tank without a target, S. */
+        static Verdict of(double conductance, Trim trim) {
+            return conductance >= trim.on() ? LATCHED : conductance >= trim.off() ? HOLDS : RELEASED;
+        }
     }
 
     /** The corner in which the least reserve is left. */
@@ -88,5 +106,21 @@ public record MountCase(
     /** True when the output releases without a target at every temperature and trim, the switch's own drift made up for. */
     public boolean alwaysReleases() {
         return corners.stream().allMatch(c -> c.verdict() == Verdict.RELEASED);
+    }
+
+    /**
+     * True when it releases with care at 23 degrees Celsius and its trim, stays below the less careful limit in the worst corner, and moves
+     * no target by more than a tenth of s_r.
+     */
+    public boolean safe() {
+        return alwaysReleases()
+                && reserve.used() <= CAREFUL
+                && worst().used() <= LIMIT
+                && targets.stream().allMatch(MountTarget::within);
+    }
+
+    MountCase with(List<Proposal> found) {
+        return new MountCase(
+                mount, parts, undamped, reserve, corners, verdict, targets, budget, unknowns, found, effects, warnings);
     }
 }

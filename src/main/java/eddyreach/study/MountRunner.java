@@ -3,27 +3,20 @@ package eddyreach.study;
 import eddyreach.geometry.Part;
 import eddyreach.model.Mount;
 import eddyreach.model.MountInput;
+import eddyreach.model.Recess;
 import eddyreach.model.Target;
-import eddyreach.switching.Trim;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Runs studies of the kind {@code mount}. The switch stays as the factory trims it: in free air, on its standard target. */
 public final class MountRunner {
-
-    /** Temperatures at which the output must still release, degrees Celsius (IEC 60947-5-2, from memory: -25 to 70). */
-    private static final double[] TEMPERATURES = {Bench.AMBIENT, -25, 70};
-
-    /** Effective distances that trimming may leave, in rated distances (IEC 60947-5-2, from memory). */
-    private static final double[] TRIMS = {0.9, 1.1};
-
-    /** Steps that stand for a cone, by step of the ladder: the error bars then see what they cost. */
-    private static final int[] CONE_STEPS = {4, 6, 9, 13};
 
     private final MountInput study;
     private final List<Mount> mounts;
@@ -31,23 +24,25 @@ public final class MountRunner {
     private final Progress progress;
     private final Bench[][] benches;
 
-    /** Change of the conductance in free air by each temperature, S. */
-    private final double[] drift;
+    private final Corners corners;
+    private final MountProbe probe;
+    private final SafeDimensions safe;
 
-    private MountRunner(MountInput study, Progress progress) {
+    /** Whether a deeper recess is a switch sunk deeper. */
+    private final Predicate<Mount> sinks;
+
+    private MountRunner(
+            MountInput study, Ladder ladder, Predicate<Mount> sinks, BooleanSupplier stop, Progress progress) {
         this.study = study;
+        this.ladder = ladder;
         this.progress = progress;
         mounts = Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
                 .toList();
-        List<Target> all = new ArrayList<>(study.targets());
-        all.add(study.standard());
-        ladder = new Ladder(study, all, progress);
         benches = new Bench[ladder.last() + 1][mounts.size()];
-        Bench fresh = ladder.step(Ladder.FIRST - 1).bench();
-        drift = Arrays.stream(TEMPERATURES)
-                .parallel()
-                .map(t -> at(fresh, t).free().conductance() - fresh.free().conductance())
-                .toArray();
+        corners = new Corners(study, ladder);
+        probe = new MountProbe(study, ladder, study.targets(), study.distances().last());
+        safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
+        this.sinks = sinks;
     }
 
     /**
@@ -56,7 +51,22 @@ public final class MountRunner {
      * @throws ArithmeticException if a computation fails its own checks
      */
     public static MountResult run(MountInput study, Progress progress) {
-        return new MountRunner(study, progress).result();
+        List<Target> all = new ArrayList<>(study.targets());
+        all.add(study.standard());
+        Ladder ladder = new Ladder(study, all, progress);
+        return new MountRunner(study, ladder, m -> m.surface() > 0, () -> false, progress).result();
+    }
+
+    /**
+     * The mounts of another study.
+     *
+     * @param study mounts and targets
+     * @param ladder the switch in free air, made for these targets
+     * @param sinks whether a deeper recess is a switch sunk deeper
+     * @param stop whether to leave proposals out from now on
+     */
+    static MountResult judge(MountInput study, Ladder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
+        return new MountRunner(study, ladder, m -> sinks, stop, progress).result();
     }
 
     private MountResult result() {
@@ -64,6 +74,7 @@ public final class MountRunner {
         List<MountCase> cases = new ArrayList<>();
         List<FieldPicture> fields = new ArrayList<>();
         for (int m = 0; m < mounts.size(); m++) {
+            progress.at("safe dimensions", m, mounts.size());
             Bench bench = benches[Ladder.FIRST][m];
             Situation free = situation(bench, mounts.get(m));
             cases.add(mountCase(m, free, found.get(m), found.get(0)));
@@ -126,7 +137,7 @@ public final class MountRunner {
     }
 
     private List<Part> parts(int m, int step) {
-        return mounts.get(m).parts(study.switchModel().coreRadius(), CONE_STEPS[step]);
+        return mounts.get(m).parts(study.switchModel().coreRadius(), MountProbe.CONE_STEPS[step]);
     }
 
     private Found encounter(int step, int m, Target target) {
@@ -157,7 +168,7 @@ public final class MountRunner {
     private MountCase mountCase(int m, Situation free, List<Found> found, List<Found> inFreeAir) {
         Mount mount = mounts.get(m);
         Bench bench = benches[Ladder.FIRST][m];
-        Bench.State s = without(bench, mount);
+        Bench.State s = Corners.without(bench, mount);
         double sr = study.switchModel().effectiveDistance();
         List<MountTarget> targets = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
@@ -172,18 +183,24 @@ public final class MountRunner {
                     (f.distance().on() - before.on()) / sr,
                     error / sr));
         }
-        List<MountCase.Corner> corners = corners(bench, mount);
-        return new MountCase(
+        List<MountCase.Corner> all = corners.of(bench, benches[Ladder.FIRST - 1][m], mount);
+        MountCase plain = new MountCase(
                 mount,
                 parts(m, Ladder.FIRST),
                 operating(s),
                 reserve(m),
-                corners,
-                corners.get(0).verdict(),
+                all,
+                all.get(0).verdict(),
                 targets,
                 Budgets.of(free, mount.background().map(b -> "background").orElse(null)),
                 bench.field().unknowns(),
+                List.of(),
+                new DimensionEffects(study.switchModel(), probe, targets.get(0).target())
+                        .of(mount, benches[Ladder.FIRST - 1][m], targets.get(0).distance()),
                 warnings(mount, found));
+        return mount.wall().isEmpty() || plain.safe()
+                ? plain
+                : plain.with(safe.of(new Recess(mount, sinks.test(mount))));
     }
 
     private Operating operating(Bench.State s) {
@@ -202,73 +219,19 @@ public final class MountRunner {
                 .orElseGet(() -> Situation.free(bench));
     }
 
-    /** The tank in a mount without a target, but with the mount's background. */
-    private static Bench.State without(Bench bench, Mount mount) {
-        return mount.background()
-                .map(b -> bench.state(bench.target(b.plate().asTarget()), b.distance()))
-                .orElse(bench.free());
-    }
-
     private MountCase.Reserve reserve(int m) {
         double fine = used(Ladder.FIRST, m);
         double error = DistanceFinder.SAFETY * Math.abs(fine - used(Ladder.FIRST - 1, m));
         double on = ladder.step(Ladder.FIRST).trim().on();
-        double total = without(benches[Ladder.FIRST][m], mounts.get(m)).conductance() / on;
+        double total = Corners.without(benches[Ladder.FIRST][m], mounts.get(m)).conductance() / on;
         return new MountCase.Reserve(total, fine, error);
     }
 
     private double used(int step, int m) {
         Ladder.Step s = ladder.step(step);
         double free = s.bench().free().conductance();
-        return (without(benches[step][m], mounts.get(m)).conductance() - free)
+        return (Corners.without(benches[step][m], mounts.get(m)).conductance() - free)
                 / (s.trim().on() - free);
-    }
-
-    /**
-     * Temperature changes winding, core, housing and mount, not the thresholds. What it changes of the switch's own loss in free air is
-     * taken as made up for by the electronics, as it is in most switches, and told beside that as if it were not.
-     */
-    private List<MountCase.Corner> corners(Bench bench, Mount mount) {
-        Bench fresh = ladder.step(Ladder.FIRST).bench();
-        var standard = fresh.target(study.standard());
-        double free = fresh.free().conductance();
-        double sn = study.switchModel().ratedDistance();
-        // the coarser step serves for what temperature changes
-        Bench rough = benches[Ladder.FIRST - 1][mounts.indexOf(mount)];
-        double now = without(bench, mount).conductance() - without(rough, mount).conductance();
-        double[] mounted = Arrays.stream(TEMPERATURES)
-                .parallel()
-                .map(t -> without(at(rough, t), mount).conductance() + now)
-                .toArray();
-        List<MountCase.Corner> corners = new ArrayList<>();
-        for (double trim : new double[] {study.switchModel().effectiveDistance() / sn, TRIMS[0], TRIMS[1]}) {
-            Trim thresholds = Trim.atFactory(
-                    g -> fresh.state(standard, g).conductance(),
-                    trim * sn,
-                    study.switchModel().differentialTravel());
-            for (int i = 0; i < TEMPERATURES.length; i++) {
-                double bare = mounted[i];
-                double made = bare - drift[i];
-                corners.add(new MountCase.Corner(
-                        TEMPERATURES[i],
-                        trim,
-                        (made - free) / (thresholds.on() - free),
-                        verdict(made, thresholds),
-                        (bare - free) / (thresholds.on() - free),
-                        verdict(bare, thresholds)));
-            }
-        }
-        return corners;
-    }
-
-    private static Bench at(Bench bench, double celsius) {
-        return celsius == Bench.AMBIENT ? bench : bench.at(celsius);
-    }
-
-    private static MountCase.Verdict verdict(double conductance, Trim trim) {
-        return conductance >= trim.on()
-                ? MountCase.Verdict.LATCHED
-                : conductance >= trim.off() ? MountCase.Verdict.HOLDS : MountCase.Verdict.RELEASED;
     }
 
     private List<Warning> warnings(Mount mount, List<Found> found) {

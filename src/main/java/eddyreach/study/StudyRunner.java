@@ -3,7 +3,9 @@ package eddyreach.study;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.BackgroundInput;
 import eddyreach.model.MountInput;
+import eddyreach.model.NeighbourInput;
 import eddyreach.model.PassInput;
+import eddyreach.model.RecessInput;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SweepInput;
 import eddyreach.model.ZoneInput;
@@ -28,6 +30,18 @@ public final class StudyRunner {
      * @throws ArithmeticException if a computation fails its own checks
      */
     public static StudyResult run(StudyInput study, Progress progress) {
+        return run(study, progress, Checkpoint.NONE);
+    }
+
+    /**
+     * Runs a study and tells how far it is; those that take long can be stopped, and go on from where an earlier run was stopped.
+     *
+     * @throws ArithmeticException if a computation fails its own checks
+     */
+    public static StudyResult run(StudyInput study, Progress progress, Checkpoint checkpoint) {
+        if (study instanceof RecessInput recess) {
+            return RecessRunner.run(recess, progress, checkpoint);
+        }
         if (study instanceof ApproachInput approach) {
             return ApproachRunner.run(approach, progress);
         }
@@ -36,6 +50,9 @@ public final class StudyRunner {
         }
         if (study instanceof BackgroundInput background) {
             return BackgroundRunner.run(background, progress);
+        }
+        if (study instanceof NeighbourInput neighbour) {
+            return NeighbourRunner.run(neighbour, progress);
         }
         if (study instanceof ZoneInput zone) {
             return ZoneRunner.run(zone, progress);

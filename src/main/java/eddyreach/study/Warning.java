@@ -28,6 +28,8 @@ public record Warning(Kind kind, String subject, double value, String text) {
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,
+        BEATS_ONE_WAY,
+        BESIDE_ESTIMATED,
         NOT_ASSESSED
     }
 }

@@ -11,6 +11,7 @@ import eddyreach.closedform.LayeredPlate;
 import eddyreach.closedform.LoopField;
 import eddyreach.closedform.RectangularCoil;
 import eddyreach.closedform.SmallBodies;
+import eddyreach.closedform.SphereInField;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
@@ -227,6 +228,30 @@ class OffAxisTest {
             assertThat(dz.getImaginary() / axial.getImaginary())
                     .as("offset %s", offset)
                     .isCloseTo(there * there / (hz * hz), within(6e-3));
+        }
+    }
+
+    /**
+     * A small ball of any metal anywhere near the coil: dZ = j w mu0 m H0 / I^2 with the moment of a sphere in a uniform field (Landau and Lifshitz,
+     * section 59) along the coil's own field there, whatever its direction.
+     */
+    @Test
+    void smallBallAnywhereNearACoil() {
+        double a = 0.15e-3;
+        WaveBasis basis = WaveBasis.of(64, 24 / 5.5e-3);
+        SwitchField coil = airCoil(basis);
+        for (Material m : List.of(ReferenceSwitch.COPPER, ReferenceSwitch.STEEL)) {
+            TargetField ball = new SphereTarget("ball", a, m, basis, 20);
+            Complex moment = SphereInField.momentFactor(a, m.conductivity(20), m.permeability(), OMEGA)
+                    .multiply(2 * Math.PI * a * a * a);
+            for (double gap : new double[] {1.5e-3, 4e-3}) {
+                for (double offset : new double[] {0.5e-3, 2.5e-3, 4e-3, 5.5e-3, 9e-3}) {
+                    LoopField.Vector h = LoopField.coil(AIR, offset, 2e-3 + gap + a, 1);
+                    Complex expected = moment.multiply(h.r() * h.r() + h.z() * h.z())
+                            .multiply(new Complex(0, OMEGA * Material.MU0));
+                    assertClose(coil.beside(OMEGA, 1e-4).at(ball, offset).impedance(gap), expected, 0.01);
+                }
+            }
         }
     }
 

@@ -53,6 +53,16 @@ class MountReportTest {
     @TempDir
     private Path folder;
 
+    private static final String RECESS = """
+            eddyreach: study
+            name: a recess
+            kind: recess
+            switch: m8-non-flush
+            wall: {materials: [fe360], thickness: 12 mm}
+            diameters: {from: 9 mm, to: 24 mm, points: 4}
+            depths: {from: 1 mm, to: 7 mm, points: 3}
+            """;
+
     private static final Map<String, StudyResult> KNOWN = new HashMap<>();
 
     private StudyResult run(String text) throws IOException {
@@ -68,7 +78,7 @@ class MountReportTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {MOUNT, BACKGROUND})
+    @ValueSource(strings = {MOUNT, BACKGROUND, RECESS})
     void textFitsItsColumnsAndPicturesShowSomething(String study) throws IOException {
         StudyResult result = run(study);
         String text = TextReport.of(result, Optional.empty(), false);
@@ -101,6 +111,11 @@ class MountReportTest {
                 .doesNotHaveDuplicates();
         assertThat(Presentation.of(result).pictures())
                 .extracting(Picture::name)
-                .containsExactly("amplitude", "section-" + mount.id(), "field-free-air", "field-" + mount.id());
+                .containsExactly(
+                        "amplitude",
+                        "section-" + mount.id(),
+                        "dimensions-" + mount.id(),
+                        "field-free-air",
+                        "field-" + mount.id());
     }
 }

@@ -1,11 +1,13 @@
 package eddyreach.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.field.Resolution;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.Extent;
+import eddyreach.model.InputException;
 import eddyreach.model.Library;
 import eddyreach.model.Offsets;
 import eddyreach.model.PassInput;
@@ -140,18 +142,29 @@ class ShippedSidewaysTest {
         assertThat(Extent.endless(disc.beside(45e-3), core)).isFalse();
     }
 
-    /** A disc that counts as endless before the middle of the face loses its effect as its edge comes near. */
+    /** A disc that counts as endless before the middle of the face: with its edge over the axis about half of its loss is left. */
     @Test
     void theEdgeOfAWideDiscMattersWhenItComesNear() {
         Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "90 mm"));
-        Target edge = disc.beside(36e-3);
+        Target edge = disc.beside(disc.radius());
         Ladder.Step step = coarse(edge);
         double sr = zone.switchModel().effectiveDistance();
         double free = step.bench().free().conductance();
         double middle = step.bench().state(step.bench().target(disc), sr).conductance() - free;
         double near = step.bench().state(step.bench().target(edge), sr).conductance() - free;
         assertThat(step.bench().fields().endless(disc)).isTrue();
-        assertThat(near).isBetween(0.5 * middle, 0.98 * middle);
+        assertThat(near / middle).isBetween(0.35, 0.65);
+    }
+
+    @Test
+    void aTargetTooWideToBeComputedWithItsEdgeNearIsRefused() {
+        Map<String, String> words = Map.of(
+                "material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "900 mm", "offset", "460 mm");
+        assertThatThrownBy(() -> target(words))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("offset")
+                .hasMessageContaining("460 mm")
+                .hasMessageContaining("12 radii");
     }
 
     private Ladder.Step coarse(Target target) {

@@ -1,0 +1,274 @@
+package eddyreach.study;
+
+import eddyreach.field.BackedTarget;
+import eddyreach.field.TargetField;
+import eddyreach.field.ThroughTarget;
+import eddyreach.model.NeighbourInput;
+import eddyreach.model.StudyInput;
+import eddyreach.model.Target;
+import java.util.Arrays;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * What the passive presence of a neighbour, its metal, its core and its tank, does to switch-on distances, at two steps of the ladder whose
+ * difference is the error bar.
+ */
+final class NeighbourShifts {
+
+    /** Distances in which a shifted switch-on distance is looked for, over what it is without a neighbour. */
+    private static final double NEAREST = 0.3;
+
+    private static final double FARTHEST = 2.2;
+
+    private static final double ACCURACY = 1e-9;
+    private static final int MAX_EVALUATIONS = 60;
+
+    /** Step of the slope of the conductance over the distance, in diameters of the face. */
+    private static final double STEP = 1e-3;
+
+    /** Distances at which it is looked for whether the neighbour alone holds the output on. */
+    private static final int LOOKS = 60;
+
+    private final NeighbourInput study;
+    private final Ladder ladder;
+    private final Partner[] partners;
+    private final boolean facing;
+
+    /**
+     * @param study the study
+     * @param ladder the first switch
+     * @param partners the other one at the steps of the ladder
+     */
+    NeighbourShifts(NeighbourInput study, Ladder ladder, Partner[] partners) {
+        this.study = study;
+        this.ladder = ladder;
+        this.partners = partners.clone();
+        facing = study.arrangement() == NeighbourInput.Arrangement.FACE_TO_FACE;
+    }
+
+    /** A target on the axis of the first switch. */
+    Before before(Target target) {
+        return new Before(target);
+    }
+
+    /** The other one with its coil open, and with its tank tuned to either end of the tolerance. */
+    enum State {
+        OPEN,
+        LOW,
+        HIGH
+    }
+
+    private double tuning(State state) {
+        return state == State.LOW ? 1 - study.tolerance() : 1 + study.tolerance();
+    }
+
+    /** The first switch at one step with the other one in one state at one spacing. */
+    private final class Pair {
+
+        private final int step;
+        private final Bench bench;
+        private final double spacing;
+        private final TargetField partner;
+        private final Complex change;
+
+        Pair(int step, State state, double spacing) {
+            this.step = step;
+            this.spacing = spacing;
+            bench = ladder.step(step).bench();
+            Partner p = partners[step];
+            double omega = bench.free().omega();
+            if (facing) {
+                partner = state == State.OPEN ? p.open() : p.closed(tuning(state));
+                change = Complex.ZERO;
+            } else {
+                partner = null;
+                Complex metal = p.passive(omega, spacing);
+                change = state == State.OPEN ? metal : metal.add(p.tank(omega, p.mutual(spacing), tuning(state)));
+            }
+        }
+
+        private Complex beside(double omega) {
+            return change.multiply(omega / bench.free().omega());
+        }
+
+        /** The tank without a target. */
+        Bench.State without() {
+            return facing ? bench.state(partner, spacing) : bench.state((omega, g) -> beside(omega), spacing);
+        }
+
+        Bench.State with(Before target, double distance) {
+            if (facing) {
+                double behind = Math.max(0, spacing - distance - target.thickness);
+                return bench.state(new BackedTarget(target.through[step], partner, behind), distance);
+            }
+            Bench.Effect effect = bench.effect(target.alone[step]);
+            return bench.state((omega, g) -> effect.change(omega, g).add(beside(omega)), distance);
+        }
+
+        /** Switch-on distance of a target that has one without a neighbour; NaN when the output no longer switches there. */
+        double on(Before target) {
+            var trim = ladder.step(step).trim();
+            if (without().conductance() >= trim.off()) {
+                return Double.NaN;
+            }
+            double low = NEAREST * target.on[step];
+            double high = FARTHEST * target.on[step];
+            if (facing) {
+                high = Math.min(high, spacing - target.thickness);
+            }
+            UnivariateFunction f = g -> with(target, g).conductance() / trim.on() - 1;
+            return high <= low || f.value(low) <= 0 || f.value(high) >= 0
+                    ? Double.NaN
+                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, low, high);
+        }
+
+        /** Change of the distance per change of the impedance, m/ohm, by the slope of the conductance at a distance. */
+        double perOhm(Before target, double distance) {
+            double h = STEP * study.switchModel().faceDiameter();
+            Bench.State here = with(target, distance);
+            double slope = (with(target, distance - h).conductance() - here.conductance()) / h;
+            return here.conductance() / here.resistance() / Math.abs(slope);
+        }
+    }
+
+    /** A target before the first switch at both steps. */
+    final class Before {
+
+        private final Target target;
+        private final double thickness;
+        private final TargetField[] alone = new TargetField[partners.length];
+        private final ThroughTarget[] through = new ThroughTarget[partners.length];
+        private final double[] on = new double[partners.length];
+
+        private Before(Target target) {
+            this.target = target;
+            thickness = target.thickness();
+            for (int i = 0; i < partners.length; i++) {
+                Bench bench = ladder.step(i).bench();
+                alone[i] = bench.reflector(target);
+                if (facing) {
+                    through[i] = new ThroughTarget(
+                            target.parts(),
+                            bench.basis(),
+                            bench.band(),
+                            bench.celsius(),
+                            bench.resolution(),
+                            bench.scale());
+                }
+            }
+            for (int i = 0; i < partners.length; i++) {
+                on[i] = free(i);
+            }
+        }
+
+        /** Its switch-on distance without a neighbour, m. */
+        double on() {
+            return on[Ladder.FIRST];
+        }
+
+        private double free(int i) {
+            Ladder.Step step = ladder.step(i);
+            UnivariateFunction f = g ->
+                    step.bench().state(alone[i], g).conductance() / step.trim().on() - 1;
+            double reach = StudyInput.defaultReach(study.switchModel());
+            return f.value(0) <= 0 || f.value(reach) >= 0
+                    ? Double.NaN
+                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, 0, reach);
+        }
+    }
+
+    /** Shifts of the switch-on distance at one spacing, as shares. */
+    record Shift(double metal, double tank, double error) {
+
+        /** True when it is less than a share, with its error bar or without. */
+        boolean below(double share, boolean careful) {
+            return Math.abs(tank) + (careful ? error : 0) <= share;
+        }
+    }
+
+    /** What the neighbour does at a spacing, m. */
+    Shift shift(Before before, double spacing) {
+        double metal = relative(before, Ladder.FIRST, State.OPEN, spacing);
+        double worst = metal;
+        double error = error(before, State.OPEN, metal, spacing);
+        for (State state : new State[] {State.LOW, State.HIGH}) {
+            double shift = relative(before, Ladder.FIRST, state, spacing);
+            error = Math.max(error, error(before, state, shift, spacing));
+            if (!(Math.abs(shift) <= Math.abs(worst))) {
+                worst = shift;
+            }
+        }
+        return new Shift(metal, worst, error);
+    }
+
+    private double relative(Before before, int step, State state, double spacing) {
+        return new Pair(step, state, spacing).on(before) / before.on[step] - 1;
+    }
+
+    /** From the coarser step, and side by side from what the model leaves out; NaN where the output does not switch. */
+    private double error(Before before, State state, double shift, double spacing) {
+        double coarse = relative(before, Ladder.FIRST - 1, state, spacing);
+        double on = before.on[Ladder.FIRST];
+        double floor = DistanceFinder.FLOOR * study.switchModel().faceDiameter() / on;
+        double steps = Math.max(floor, DistanceFinder.SAFETY * Math.abs(coarse - shift));
+        if (facing || Double.isNaN(shift)) {
+            return steps;
+        }
+        Partner p = partners[Ladder.FIRST];
+        Bench bench = ladder.step(Ladder.FIRST).bench();
+        double omega = bench.free().omega();
+        double ohm = p.passiveError(omega, spacing);
+        if (state != State.OPEN) {
+            Complex m = p.mutual(spacing);
+            ohm += 2
+                    * mutualError(m, spacing)
+                    / m.abs()
+                    * p.tank(omega, m, tuning(state)).abs();
+        }
+        return steps + new Pair(Ladder.FIRST, state, spacing).perOhm(before, on * (1 + shift)) * ohm / on;
+    }
+
+    /** True when the neighbour alone, in any state, lets the output go. */
+    boolean releases(double spacing) {
+        double off = ladder.step(Ladder.FIRST).trim().off();
+        return Arrays.stream(State.values())
+                .allMatch(s -> new Pair(Ladder.FIRST, s, spacing).without().conductance() < off);
+    }
+
+    /** Error bar of the mutual inductance at the finer step, H. */
+    double mutualError(Complex fine, double spacing) {
+        double step = fine.subtract(partners[Ladder.FIRST - 1].mutual(spacing)).abs();
+        return DistanceFinder.SAFETY * step + partners[Ladder.FIRST].rescattering(spacing) * fine.abs();
+    }
+
+    /**
+     * Largest spacing at which the neighbour alone, its coil open, holds the output on, m; 0 for none. Looked for down to contact face to
+     * face, where a tank would couple too tightly to be told from the first one's.
+     */
+    double latched() {
+        if (!facing || !holds(0)) {
+            return 0;
+        }
+        double off = ladder.step(Ladder.FIRST).trim().off();
+        double last = study.spacings().last();
+        double on = 0;
+        for (int i = 1; i <= LOOKS; i++) {
+            double d = last * i * i / (LOOKS * LOOKS);
+            if (!holds(d)) {
+                return new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, x -> without(x) / off - 1, on, d);
+            }
+            on = d;
+        }
+        return last;
+    }
+
+    private boolean holds(double spacing) {
+        return without(spacing) >= ladder.step(Ladder.FIRST).trim().off();
+    }
+
+    private double without(double spacing) {
+        return new Pair(Ladder.FIRST, State.OPEN, spacing).without().conductance();
+    }
+}

@@ -1,0 +1,178 @@
+package eddyreach.study;
+
+import eddyreach.coil.WindingResistance;
+import eddyreach.field.CoilRegion;
+import eddyreach.field.FacingSwitch;
+import eddyreach.field.FarField;
+import eddyreach.field.Field;
+import eddyreach.field.Resolution;
+import eddyreach.field.SideBySide;
+import eddyreach.field.SwitchField;
+import eddyreach.field.TargetField;
+import eddyreach.geometry.Section;
+import eddyreach.materials.Material;
+import eddyreach.model.SwitchModel;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * Another switch near the one on a bench, at the bench's resolution, waves and frequencies.
+ *
+ * <p>Its active element is taken as absent: what its running oscillator does is told by {@link Beats}.
+ */
+final class Partner {
+
+    /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
+    private static final double NEAR = 12;
+
+    private static final double HALF = 0.5;
+
+    private final Bench bench;
+    private final WindingResistance winding;
+    private final SwitchField field;
+    private final double capacitance;
+    private final double[] section;
+
+    /** What the fields of both give side by side. */
+    private record Beside(FarField own, Field ownField, FarField other, Field otherField) {}
+
+    private final Beside beside;
+
+    /**
+     * @param bench the first switch
+     * @param model the other one
+     * @param capacitance of its tank, F
+     * @param abreast whether it stands beside the first, which takes fields of both
+     */
+    Partner(Bench bench, SwitchModel model, double capacitance, boolean abreast) {
+        this.bench = bench;
+        this.capacitance = capacitance;
+        winding = new WindingResistance(model.winding());
+        if (abreast) {
+            double omega = bench.free().omega();
+            SwitchField own = solve(
+                    bench.model(),
+                    bench.scale(),
+                    new WindingResistance(bench.model().winding()),
+                    true);
+            field = model.equals(bench.model()) ? own : solve(model, model.coreRadius(), winding, true);
+            FarField first = FarField.of(own, omega);
+            FarField second = FarField.of(field, omega);
+            beside = new Beside(
+                    first,
+                    first.around(own.solveFree(omega).field(), NEAR * bench.scale()),
+                    second,
+                    second.around(field.solveFree(omega).field(), NEAR * model.coreRadius()));
+        } else {
+            field = model.equals(bench.model()) ? bench.field() : solve(model, model.coreRadius(), winding, false);
+            beside = null;
+        }
+        section = extent(model);
+    }
+
+    private SwitchField solve(SwitchModel m, double scale, WindingResistance w, boolean remote) {
+        Resolution r = bench.resolution();
+        Resolution taken = remote
+                ? new Resolution(r.body(), r.target(), r.waves(), r.reach(), r.bandwidth(), true).remote()
+                : r.withoutFields();
+        return new SwitchField(
+                m.parts(),
+                omega -> new CoilRegion(m.winding().section(), m.winding().turns(), w.muLoss(omega, bench.celsius())),
+                bench.basis(),
+                bench.band(),
+                bench.celsius(),
+                taken,
+                scale);
+    }
+
+    /** Radius and length of what acts on fields, m. */
+    private static double[] extent(SwitchModel model) {
+        double radius = model.winding().section().r1();
+        double low = model.winding().section().z0();
+        for (var part : model.parts()) {
+            if (part.material().hasEffect()) {
+                Section s = part.section();
+                radius = Math.max(radius, s.r1());
+                low = Math.min(low, s.z0());
+            }
+        }
+        return new double[] {radius, -low};
+    }
+
+    /** Impedance of the loop of its coil and capacitor, ohm, with its own frequency moved by a factor. */
+    private Complex loop(double omega, double tuning) {
+        double reactance = tuning * tuning / (omega * capacitance);
+        return field.impedance(omega)
+                .add(winding.besideField(omega, bench.celsius()))
+                .subtract(Complex.I.multiply(reactance));
+    }
+
+    /** Face to face with its coil open. */
+    TargetField open() {
+        return FacingSwitch.open(field);
+    }
+
+    /** Face to face with its tank, whose frequency is moved by a factor. */
+    TargetField closed(double tuning) {
+        return FacingSwitch.closed(field, omega -> loop(omega, tuning));
+    }
+
+    /** Mutual inductance at the frequency without a target, H. */
+    Complex mutual(double spacing) {
+        double omega = bench.free().omega();
+        if (beside != null) {
+            return SideBySide.mutual(beside.ownField, beside.otherField, spacing);
+        }
+        FacingSwitch open = FacingSwitch.open(field);
+        return open.mutual(bench.field().at(omega).solve(open.at(omega), spacing), omega);
+    }
+
+    /**
+     * What the first-order mutual inductance side by side leaves out, as a share of it: from one body to the other, back, and there again. The
+     * bodies answer as cylinders or spheres without field inside, (a^2 l/4) or (a^3/2) over the cube of the spacing, either way.
+     */
+    double rescattering(double spacing) {
+        if (beside == null) {
+            return 0;
+        }
+        double cube = spacing * spacing * spacing;
+        return answer(extent(bench.model())) * answer(section) / (cube * cube);
+    }
+
+    private static double answer(double[] body) {
+        return Math.max(body[0] * body[0] * body[1] / 4, Math.pow(body[0], 3) / 2);
+    }
+
+    /**
+     * Side by side: how core and housing of the other one change the first one's impedance, ohm, for one ampere: {@code j w mu0 alpha H^2},
+     * with the first one's field at the other's face and the polarisability against fields that die out over half the spacing.
+     */
+    Complex passive(double omega, double spacing) {
+        double h = field(spacing)[0];
+        return Complex.I
+                .multiply(omega * Material.MU0 * h * h)
+                .multiply(FarField.polarisability(field, omega, 2 / spacing));
+    }
+
+    /** Error bar of that, ohm: all of what a uniform field of the largest strength, along or (counted twice) across, would make of it. */
+    double passiveError(double omega, double spacing) {
+        double[] h = field(spacing);
+        double most = Math.max(beside.other.polarisability().abs(), 2 * Math.PI * answer(section));
+        return omega * Material.MU0 * most * (h[0] * h[0] + 2 * h[1] * h[1]);
+    }
+
+    /** Axial field at the other's face and radial field half a spacing behind it, where a dipole's is largest; A/m per ampere. */
+    private double[] field(double spacing) {
+        double[] r = {spacing};
+        var face = beside.ownField.sample(r, new double[] {0});
+        var deep = beside.ownField.sample(r, new double[] {-HALF * spacing});
+        return new double[] {
+            Math.hypot(face.bzRe()[0], face.bzIm()[0]) / Material.MU0,
+            Math.hypot(deep.brRe()[0], deep.brIm()[0]) / Material.MU0
+        };
+    }
+
+    /** Side by side: what its tank adds, {@code w^2 M^2 / Z}, ohm. */
+    Complex tank(double omega, Complex mutual, double tuning) {
+        return mutual.multiply(mutual).multiply(omega * omega).divide(loop(omega, tuning));
+    }
+}

@@ -1,0 +1,144 @@
+package eddyreach.study;
+
+import eddyreach.model.Mount;
+import eddyreach.model.Recess;
+import eddyreach.model.SwitchModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Finds the nearest safe dimensions of a recess: by bisection at the coarse step, on the machinist's grid, then confirmed at the step that
+ * gives results, over temperature and trim, and by a direct solve. Where that does not confirm, the next step of the grid is tried.
+ */
+final class SafeDimensions {
+
+    /** Steps of the grid that are tried when the finer result is less favourable. */
+    private static final int TRIES = 6;
+
+    private final SwitchModel model;
+    private final MountProbe probe;
+    private final Corners corners;
+    private final BooleanSupplier stop;
+
+    /**
+     * @param model the switch
+     * @param probe looks at mounts
+     * @param corners temperature and trim
+     * @param stop asked between solves; what is not found by then is left out
+     */
+    SafeDimensions(SwitchModel model, MountProbe probe, Corners corners, BooleanSupplier stop) {
+        this.model = model;
+        this.probe = probe;
+        this.corners = corners;
+        this.stop = stop;
+    }
+
+    /** True when a mount is safe, worst corner included. */
+    static boolean safe(MountProbe.Reading reading, List<MountCase.Corner> all) {
+        return reading.safe() && worst(all) <= MountCase.LIMIT;
+    }
+
+    private static double worst(List<MountCase.Corner> all) {
+        return all.stream().mapToDouble(MountCase.Corner::used).max().orElseThrow();
+    }
+
+    /** Smallest diameter for the depth, and for the diameter the largest depth to sink it or the smallest that clears the face. */
+    List<Proposal> of(Recess recess) {
+        ForkJoinTask<Optional<Proposal>> depth =
+                ForkJoinTask.adapt(() -> search(recess, Proposal.Kind.DEPTH)).fork();
+        Optional<Proposal> diameter = recess.depth() > 0 ? search(recess, Proposal.Kind.DIAMETER) : Optional.empty();
+        List<Proposal> all = new ArrayList<>();
+        diameter.ifPresent(all::add);
+        depth.join().ifPresent(all::add);
+        return all;
+    }
+
+    /**
+     * The grid of a search: value = direction x step x (start + i), i from 0 to count.
+     *
+     * @param first the value next to the given one, m
+     * @param step from one value to the next, m, signed
+     * @param count number of the last value
+     */
+    private record Grid(double first, double step, int count) {
+
+        static Grid up(double from, double to) {
+            double first = Math.ceil(from / Proposal.STEP - 1e-9) * Proposal.STEP;
+            return new Grid(first, Proposal.STEP, (int) Math.floor((to - first) / Proposal.STEP + 1e-9));
+        }
+
+        static Grid down(double from) {
+            int n = (int) Math.floor(from / Proposal.STEP + 1e-9);
+            return new Grid(n * Proposal.STEP, -Proposal.STEP, n);
+        }
+
+        double at(int i) {
+            return first + step * i;
+        }
+    }
+
+    private Optional<Proposal> search(Recess recess, Proposal.Kind kind) {
+        boolean wider = kind == Proposal.Kind.DIAMETER;
+        Grid grid = wider
+                ? Grid.up(Math.nextUp(recess.diameter()), recess.widest(model))
+                : recess.sinks()
+                        ? Grid.down(Math.nextDown(recess.depth()))
+                        : Grid.up(Math.nextUp(recess.depth()), recess.deepest(model));
+        int first = 0;
+        int last = grid.count();
+        if (last < 0 || stop.getAsBoolean()) {
+            return Optional.empty();
+        }
+        Optional<Proposal.Found> found = Optional.empty();
+        if (probe.coarse(mount(recess, kind, grid.at(last))).safe()) {
+            // the first value that is safe, if safety does not come and go
+            while (first < last && !stop.getAsBoolean()) {
+                int middle = (first + last) / 2;
+                if (probe.coarse(mount(recess, kind, grid.at(middle))).safe()) {
+                    last = middle;
+                } else {
+                    first = middle + 1;
+                }
+            }
+            for (int i = last; i <= Math.min(grid.count(), last + TRIES) && found.isEmpty(); i++) {
+                if (stop.getAsBoolean()) {
+                    return Optional.empty();
+                }
+                found = confirmed(mount(recess, kind, grid.at(i)), grid.at(i));
+            }
+        }
+        return Optional.of(
+                new Proposal(kind, recess.diameter(), recess.depth(), recess.sinks(), grid.at(grid.count()), found));
+    }
+
+    private static Mount mount(Recess recess, Proposal.Kind kind, double value) {
+        return kind == Proposal.Kind.DIAMETER
+                ? recess.with(value, recess.depth())
+                : recess.with(recess.diameter(), value);
+    }
+
+    private Optional<Proposal.Found> confirmed(Mount mount, double value) {
+        Bench rough = probe.bench(mount, 0);
+        Bench bench = probe.bench(mount, Ladder.FIRST);
+        MountProbe.Reading reading = probe.fine(mount, rough, bench);
+        if (!reading.safe()) {
+            return Optional.empty();
+        }
+        List<MountCase.Corner> all = corners.of(bench, rough, mount);
+        if (!safe(reading, all)) {
+            return Optional.empty();
+        }
+        MountProbe.Sight sight = reading.sights().get(0);
+        return Optional.of(new Proposal.Found(
+                value,
+                reading.used(),
+                worst(all),
+                sight.distance().on(),
+                sight.distance().onError(),
+                sight.shift(),
+                probe.direct(mount, bench, reading)));
+    }
+}

@@ -1,0 +1,170 @@
+package eddyreach.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import eddyreach.model.Library;
+import eddyreach.model.MountInput;
+import eddyreach.model.SourceFile;
+import eddyreach.model.StudyReader;
+import eddyreach.study.MountResult;
+import eddyreach.study.StudyRunner;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The group codes of the format (release 12): pairs, sections, tables, layers, entities, end. */
+class DxfDrawingTest {
+
+    private static final String STUDY = """
+            eddyreach: study
+            name: a mount
+            kind: mount
+            switch: m8-flush
+            field pictures: false
+            mounts:
+              - name: odd
+                label: stepped, 20 µm off
+                sunk by: 1.5 mm
+                wall: {material: fe360, thickness: 9 mm, diameter: 30 mm, recess: {diameter: 14 mm, depth: 4 mm}}
+            distances: {to: 5 mm, points: 11}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private record Group(int code, String value) {}
+
+    /** An entity or a table entry: its type and the groups up to the next one. */
+    private record Item(String type, List<Group> groups) {
+
+        String text(int code) {
+            return groups.stream()
+                    .filter(g -> g.code() == code)
+                    .findFirst()
+                    .orElseThrow()
+                    .value();
+        }
+
+        double number(int code) {
+            return Double.parseDouble(text(code));
+        }
+
+        boolean joins(double x0, double y0, double x1, double y1) {
+            return near(x0, y0, 10) && near(x1, y1, 11) || near(x0, y0, 11) && near(x1, y1, 10);
+        }
+
+        private boolean near(double x, double y, int code) {
+            return Math.abs(number(code) - x) < 1e-6 && Math.abs(number(code + 10) - y) < 1e-6;
+        }
+    }
+
+    private static List<Group> groups(String text) {
+        String[] lines = text.split("\r\n", -1);
+        assertThat(lines.length % 2).as("pairs, and an end of the last line").isEqualTo(1);
+        List<Group> groups = new ArrayList<>();
+        for (int i = 0; i + 1 < lines.length; i += 2) {
+            groups.add(new Group(Integer.parseInt(lines[i].strip()), lines[i + 1]));
+        }
+        return groups;
+    }
+
+    private static List<Item> section(List<Group> all, String name) {
+        List<Item> items = new ArrayList<>();
+        boolean inside = false;
+        for (int i = 0; i < all.size(); i++) {
+            Group g = all.get(i);
+            if (g.code() == 0 && g.value().equals("SECTION")) {
+                inside = all.get(i + 1).value().equals(name);
+                i++;
+            } else if (g.code() == 0 && g.value().equals("ENDSEC")) {
+                inside = false;
+            } else if (inside && g.code() == 0) {
+                items.add(new Item(g.value(), new ArrayList<>()));
+            } else if (inside && !items.isEmpty()) {
+                items.get(items.size() - 1).groups().add(g);
+            }
+        }
+        return items;
+    }
+
+    @Test
+    void theSectionIsADrawingOfRelease12InMillimetres() throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), STUDY);
+        MountInput study = (MountInput) StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of("")));
+        MountResult result = (MountResult) StudyRunner.run(study);
+        List<Path> files = ResultFiles.write(result, folder.resolve("out"), Set.of(PictureWriter.Format.PNG));
+        Path dxf = folder.resolve("out/section-odd.dxf");
+        assertThat(files).contains(dxf);
+        byte[] bytes = Files.readAllBytes(dxf);
+        for (byte b : bytes) {
+            assertThat(b == '\r' || b == '\n' || b >= ' ' && b <= '~').isTrue();
+        }
+        List<Group> all = groups(new String(bytes, StandardCharsets.US_ASCII));
+        assertThat(all.get(all.size() - 1)).isEqualTo(new Group(0, "EOF"));
+        List<String> sections = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).equals(new Group(0, "SECTION"))) {
+                sections.add(all.get(i + 1).value());
+            }
+        }
+        assertThat(sections).containsExactly("HEADER", "TABLES", "BLOCKS", "ENTITIES");
+        assertThat(all.stream().filter(g -> g.equals(new Group(0, "ENDSEC")))).hasSize(4);
+        assertThat(all).containsSubsequence(new Group(9, "$ACADVER"), new Group(1, "AC1009"));
+
+        List<Item> tables = section(all, "TABLES");
+        assertThat(tables.stream().filter(t -> t.type().equals("TABLE"))).hasSize(3);
+        assertThat(tables.stream().filter(t -> t.type().equals("ENDTAB"))).hasSize(3);
+        Set<String> types = named(tables, "LTYPE");
+        assertThat(types).containsExactlyInAnyOrder("CONTINUOUS", "CENTER");
+        assertThat(tables.stream().filter(t -> t.type().equals("LAYER"))).allMatch(t -> types.contains(t.text(6)));
+        Set<String> layers = named(tables, "LAYER");
+        assertThat(layers).containsExactlyInAnyOrder("0", "SWITCH", "MOUNT", "TARGET", "AXIS", "DIMENSIONS", "TITLE");
+
+        List<Item> entities = section(all, "ENTITIES");
+        assertThat(entities).allMatch(e -> Set.of("LINE", "TEXT", "SOLID").contains(e.type()));
+        assertThat(entities.stream().map(e -> e.text(8)).collect(Collectors.toSet()))
+                .containsExactlyInAnyOrder("SWITCH", "MOUNT", "TARGET", "AXIS", "DIMENSIONS", "TITLE");
+        List<String> texts = entities.stream()
+                .filter(e -> e.type().equals("TEXT"))
+                .map(e -> e.text(1))
+                .toList();
+        assertThat(texts).contains("exploration, not for manufacture", "%%c14", "%%c30", "4", "9", "1.5");
+
+        // the recess: from its edge in the surface down to its bottom, on both sides, and the bottom out of the bore
+        double bore = result.cases().get(1).mount().wall().orElseThrow().bore() * 1e3 / 2;
+        for (int side = -1; side <= 1; side += 2) {
+            assertLine(entities, "MOUNT", side * 7, 1.5, side * 7, -2.5);
+            assertLine(entities, "MOUNT", side * 7, -2.5, side * bore, -2.5);
+            assertLine(entities, "MOUNT", side * bore, -2.5, side * bore, -7.5);
+            assertLine(entities, "MOUNT", side * 15, 1.5, side * 15, -7.5);
+        }
+        double on = result.cases().get(1).targets().get(0).distance().on() * 1e3;
+        double lowest = entities.stream()
+                .filter(e -> e.text(8).equals("TARGET"))
+                .mapToDouble(e -> Math.min(e.number(20), e.number(21)))
+                .min()
+                .orElseThrow();
+        assertThat(lowest).isCloseTo(on, within(1e-6));
+    }
+
+    private static Set<String> named(List<Item> tables, String type) {
+        return tables.stream()
+                .filter(t -> t.type().equals(type))
+                .map(t -> t.text(2))
+                .collect(Collectors.toSet());
+    }
+
+    private static void assertLine(List<Item> entities, String layer, double x0, double y0, double x1, double y1) {
+        assertThat(entities)
+                .as("line on %s from %s %s to %s %s", layer, x0, y0, x1, y1)
+                .anyMatch(e -> e.type().equals("LINE") && e.text(8).equals(layer) && e.joins(x0, y0, x1, y1));
+    }
+}
