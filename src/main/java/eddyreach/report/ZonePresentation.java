@@ -149,11 +149,11 @@ record ZonePresentation(ZoneResult result) implements Presentation {
         page.items(
                 List.of(
                         "The offset is that of the target's axis from the switch's, the distance that from the active face to the target's"
-                                + " near face. The picture shows both sides; all is the same in every direction.",
+                                + " near face. The picture shows both sides; round targets act the same in every direction.",
                         "A target is recognised when its axis and near face come inside the solid line, and lost when they go outside"
                                 + " the dashed one; in between the output stays as it was.",
-                        "These are nominal distances at 23 °C. Single pieces, temperature and supply move the zone: leave at least a fifth of"
-                                + " it as reserve (common practice), or ask about the part at the offset in question for the band.",
+                        "These are nominal distances at 23 °C. Single pieces, temperature and supply move the zone: on the axis the standard"
+                                + " target is surely seen only up to 0.81 sn. Ask about the part at the offset in question for its band.",
                         "A part that comes from the side must get clear of the zone of the dashed line before the output goes off."));
     }
 
