@@ -18,6 +18,15 @@ final class ApproachReader {
     static Function<StudyHeader, StudyInput> bind(StudyReader.Context context) {
         Node root = context.root();
         List<Target> targets = bindTargets(root, context.kind(), context.targets());
+        context.switchModel().ifPresent(model -> {
+            for (Node node : root.optionalList("targets")) {
+                targets.stream()
+                        .filter(t -> node.isMap() && t.id().equals(node.text("name")))
+                        .findFirst()
+                        .flatMap(t -> Extent.problem(t, model))
+                        .ifPresent(p -> node.problem("offset", p));
+            }
+        });
         Distances distances = Distances.bind(context);
         boolean pictures = root.flag("field pictures", true);
         return header -> new ApproachInput(

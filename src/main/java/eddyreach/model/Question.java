@@ -56,6 +56,9 @@ public final class Question {
                 new TargetReader(materials, model.map(SwitchModel::standardSide).orElse(Double.NaN));
         Optional<Target> target = reader.bindTarget(node);
         node.finish();
+        if (model.isPresent() && target.isPresent()) {
+            Extent.problem(target.get(), model.get()).ifPresent(p -> node.problem("offset", p));
+        }
         problems.throwIfAny();
         return study(id, model.orElseThrow(), target.orElseThrow(), materials)
                 .withAlternatives(Family.of(model.orElseThrow(), library));

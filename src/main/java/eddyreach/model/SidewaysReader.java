@@ -23,9 +23,19 @@ final class SidewaysReader {
         return targets;
     }
 
+    /** Refuses targets that reach too far out at the largest offset. */
+    private static Offsets offsets(StudyReader.Context context, List<Target> targets, int points) {
+        Offsets offsets = Offsets.bind(context, targets, points);
+        context.switchModel()
+                .ifPresent(model -> targets.forEach(t -> Extent.problem(t.beside(offsets.last()), model)
+                        .ifPresent(p ->
+                                context.root().problem("offsets", t.id() + ": " + p + ", or a smaller offsets.to"))));
+        return offsets;
+    }
+
     static Function<StudyHeader, StudyInput> zone(StudyReader.Context context) {
         List<Target> targets = targets(context);
-        Offsets offsets = Offsets.bind(context, targets, ZONE_POINTS);
+        Offsets offsets = offsets(context, targets, ZONE_POINTS);
         double reach = context.switchModel().map(StudyInput::defaultReach).orElse(Distances.FARTHEST);
         double last = context.root().quantity("reach", Dimension.LENGTH, 1e-4, Distances.FARTHEST, reach);
         return header -> new ZoneInput(header, targets, offsets, last);
@@ -33,7 +43,7 @@ final class SidewaysReader {
 
     static Function<StudyHeader, StudyInput> pass(StudyReader.Context context) {
         List<Target> targets = targets(context);
-        Offsets offsets = Offsets.bind(context, targets, PASS_POINTS);
+        Offsets offsets = offsets(context, targets, PASS_POINTS);
         double distance = context.root().quantity("distance", Dimension.LENGTH, 0, Distances.FARTHEST);
         return header -> new PassInput(header, targets, distance, offsets);
     }

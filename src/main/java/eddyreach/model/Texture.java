@@ -43,11 +43,12 @@ public sealed interface Texture {
         if (this instanceof Solid || !m.hasEffect()) {
             return m;
         }
-        String what =
-                this instanceof Perforated p ? String.format(Locale.ROOT, "%.0f %% open", 100 * p.openArea()) : "mesh";
+        String what = this instanceof Mesh mesh
+                ? "mesh, pitch " + Describe.length(mesh.pitch())
+                : String.format(Locale.ROOT, "%.0f %% open", 100 * ((Perforated) this).openArea());
         return new Material(
                 String.format(Locale.ROOT, "%s-times-%.4f", m.id(), conductivityRatio()),
-                m.name() + ", " + what,
+                m.name() + " (" + what + ")",
                 m.conductivity20() * conductivityRatio(),
                 m.temperatureCoefficient(),
                 m.muReal(),

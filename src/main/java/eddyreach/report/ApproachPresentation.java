@@ -43,6 +43,11 @@ record ApproachPresentation(ApproachResult result) implements Presentation {
     }
 
     @Override
+    public boolean sideways() {
+        return result.targets().stream().anyMatch(t -> t.target().offset() > 0);
+    }
+
+    @Override
     public void write(Page page) {
         ApproachPage.write(result, page);
     }

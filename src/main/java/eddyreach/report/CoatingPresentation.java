@@ -139,8 +139,10 @@ record CoatingPresentation(CoatingResult result) implements Presentation {
 
     @Override
     public void write(TextPage page) {
-        page.paragraph("Base " + base() + ", bare: on at " + SweepParts.on(result.bare()) + " mm, off at "
-                + SweepParts.off(result.bare()) + " mm. On distance over "
+        String bare = Double.isFinite(result.bare().on())
+                ? "on at " + SweepParts.on(result.bare()) + " mm, off at " + SweepParts.off(result.bare()) + " mm"
+                : result.bare().outcome().label();
+        page.paragraph("Base " + base() + ", bare: " + bare + ". On distance over "
                 + (result.againstBare() ? "that of the bare base" : "sr, since the bare base has none")
                 + ", by thickness of the coating:");
         page.gap();

@@ -6,7 +6,9 @@ import eddyreach.study.PassTarget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Shows targets that slide past the face. */
 record PassPresentation(PassResult result) implements Presentation {
@@ -85,6 +87,39 @@ record PassPresentation(PassResult result) implements Presentation {
         for (PassTarget t : result.targets()) {
             page.paragraph(t.target().label() + ": " + summary(t) + ".");
         }
+    }
+
+    @Override
+    public boolean sideways() {
+        return true;
+    }
+
+    @Override
+    public void write(Page page) {
+        page.paragraph("Question: where does the output change when a part slides past at "
+                + Labels.millimetres(result.distance()) + " mm? The switch: "
+                + result.model().name() + "."
+                + (result.note().isBlank() ? "" : " " + result.note()));
+        page.answer(result.targets().stream()
+                        .map(t -> t.target().label() + ": " + summary(t))
+                        .collect(Collectors.joining("; "))
+                + ".");
+        page.heading("Where the output changes");
+        page.table(
+                List.of("target", "on at, mm", "off at, mm", "on over, mm"),
+                Set.of(1, 2, 3),
+                result.targets().stream()
+                        .map(t -> Page.Row.of(t.target().label(), change(t, true), change(t, false), over(t)))
+                        .toList());
+        page.heading("How to read it");
+        page.items(List.of(
+                "Offsets are those of the target's axis: negative before, positive behind the axis of the switch on the way from left"
+                        + " to right. From right to left all is mirrored.",
+                "The output goes on nearer to the axis than it goes off: that is the differential travel, seen from the side.",
+                "On over is the way during which the output is on; divided by the speed of the part it is the time that a controller"
+                        + " has to notice it. The delay of the switch itself is not computed.",
+                "These are nominal values at 23 °C. A target whose amplitude only just crosses the line, or just does not, may do"
+                        + " otherwise with another piece or another temperature."));
     }
 
     /** What the output does, in a few words. */

@@ -42,6 +42,11 @@ public interface Presentation {
         return List.of();
     }
 
+    /** Whether a target's axis lies beside the switch's. */
+    default boolean sideways() {
+        return false;
+    }
+
     /** Writes the answer on the page that is sent on; pictures, inputs, limits and cautions follow by themselves. */
     default void write(Page page) {
         TextPage text = new TextPage(false);

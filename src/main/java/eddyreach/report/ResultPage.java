@@ -43,7 +43,7 @@ final class ResultPage {
         page.heading("What went in");
         switchTable(result, page);
         materials(result, presentation, page);
-        limits(result, page);
+        limits(result, presentation, page);
         page.heading("Cautions");
         CAUTIONS.forEach(page::caution);
         return page;
@@ -103,10 +103,13 @@ final class ResultPage {
                 rows);
     }
 
-    private static void limits(StudyResult result, Page page) {
+    private static void limits(StudyResult result, Presentation presentation, Page page) {
         List<String> notes = new ArrayList<>();
         notes.add(
-                "All is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
+                presentation.sideways()
+                        ? "Switch and target are each round about an axis of their own; the axes are parallel, so that the target faces"
+                                + " the switch without a tilt; nothing else is near."
+                        : "All is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
         notes.add("Materials are linear: no saturation, no hysteresis, no strong constant field.");
         result.allWarnings().stream()
                 .map(w -> w.subject() + ": " + w.text() + (w.text().endsWith(".") ? "" : "."))

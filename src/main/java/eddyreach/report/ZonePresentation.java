@@ -7,7 +7,9 @@ import eddyreach.study.ZoneTarget;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Shows detection zones. */
 record ZonePresentation(ZoneResult result) implements Presentation {
@@ -111,6 +113,48 @@ record ZonePresentation(ZoneResult result) implements Presentation {
         for (ZoneTarget t : result.targets()) {
             page.paragraph(t.target().label() + ": " + sentence(t));
         }
+    }
+
+    @Override
+    public boolean sideways() {
+        return true;
+    }
+
+    @Override
+    public void write(Page page) {
+        page.paragraph("Question: from how far, and how far beside the axis, does this switch see a part? The switch: "
+                + result.model().name() + "."
+                + (result.note().isBlank() ? "" : " " + result.note()));
+        page.answer(result.targets().stream()
+                .map(t -> t.target().label() + ": " + sentence(t))
+                .collect(Collectors.joining(" ")));
+        page.heading("Distances beside the axis");
+        List<Page.Row> rows = new ArrayList<>();
+        for (ZoneTarget t : result.targets()) {
+            int n = t.offset().length - 1;
+            for (int k = 0; k <= STEPS; k++) {
+                int i = n * k / STEPS;
+                SwitchDistance d = t.distances().get(i);
+                rows.add(Page.Row.of(
+                        k == 0 ? t.target().label() : "",
+                        Labels.millimetres(t.offset()[i]),
+                        Double.isFinite(d.on())
+                                ? Labels.uncertain(d.on(), d.onError())
+                                : d.outcome().label(),
+                        Labels.uncertain(d.off(), d.offError())));
+            }
+        }
+        page.table(List.of("target", "offset, mm", "on, mm", "off, mm"), Set.of(1, 2, 3), rows);
+        page.heading("How to read it");
+        page.items(
+                List.of(
+                        "The offset is that of the target's axis from the switch's, the distance that from the active face to the target's"
+                                + " near face. The picture shows both sides; round targets act the same in every direction.",
+                        "A target is recognised when its axis and near face come inside the solid line, and lost when they go outside"
+                                + " the dashed one; in between the output stays as it was.",
+                        "These are nominal distances at 23 °C. Single pieces, temperature and supply move the zone: on the axis the standard"
+                                + " target is surely seen only up to 0.81 sn. Ask about the part at the offset in question for its band.",
+                        "A part that comes from the side must get clear of the zone of the dashed line before the output goes off."));
     }
 
     private static String sentence(ZoneTarget t) {

@@ -99,6 +99,11 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                     : "the same part of " + steel.name();
             add(all, Change.Kind.STEEL_FLAG, words, trial.on(flag), now);
         }
+        if (target.offset() > 0 && Double.isFinite(target.radius())) {
+            add(all, Change.Kind.ON_AXIS, "its axis on that of the switch", trial.on(target.beside(0)), now);
+        }
+        Variants.closed(target)
+                .ifPresent(t -> add(all, Change.Kind.CLOSED_RING, "its slit bridged by metal", trial.on(t), now));
         Target.Outline.Square square = new Target.Outline.Square(model.standardSide());
         if (target.sheet().isPresent() && target.radius() < 0.98 * square.equivalentRadius()) {
             String words = "the size of the standard target, square " + length(square.side());

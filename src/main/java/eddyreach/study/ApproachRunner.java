@@ -146,6 +146,7 @@ public final class ApproachRunner {
                         targets.get(0),
                         o.distance(),
                         factor,
+                        study.switchModel().faceDiameter(),
                         fine.free().omega(),
                         Wavenumber.dominant(study.switchModel(), shown),
                         budget),

@@ -90,7 +90,10 @@ final class Bench {
                 .mapToDouble(t -> TargetFields.width(t, scale))
                 .max()
                 .orElse(0);
-        farthest = targets.stream().mapToDouble(Target::offset).max().orElse(0);
+        farthest = targets.stream()
+                .mapToDouble(t -> TargetFields.offset(t, scale))
+                .max()
+                .orElse(0);
         basis = resolution.waves(scale, widest, farthest);
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
@@ -241,6 +244,11 @@ final class Bench {
     /** The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses. */
     TargetField reflector(Target target) {
         return fields.of(target, resolution.withoutFields());
+    }
+
+    /** The field problem of a target about its own axis, made to serve up to its offset. */
+    TargetField about(Target target) {
+        return fields.about(target, resolution);
     }
 
     /** How targets are computed before this switch. */

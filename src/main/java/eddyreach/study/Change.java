@@ -12,6 +12,8 @@ public record Change(Kind kind, String text, double on, double gain) {
 
     /** The kinds of change. */
     public enum Kind {
+        ON_AXIS,
+        CLOSED_RING,
         STEEL_FLAG,
         STANDARD_SIZE,
         THICKNESS,

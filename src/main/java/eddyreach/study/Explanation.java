@@ -90,7 +90,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
     static Explanation of(StudyInput study, Trials trials, Target target, TargetResult result, double omega) {
         List<Sensitivity> sensitivities = sensitivities(study, trials, target, result);
         List<String> sentences = new ArrayList<>();
-        Optional<Layer> front = front(target);
+        Optional<Layer> front = front(target, omega);
         double shown = result.budget().distance();
         double wavenumber = Wavenumber.dominant(study.switchModel(), shown);
         front.ifPresent(f -> {
@@ -104,8 +104,8 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         return new Explanation(sentences, sensitivities);
     }
 
-    /** The first layer that the field notices. */
-    private static Optional<Layer> front(Target target) {
+    /** The first layer that stops the field; the first that it notices when none does: a plating lets it through to the base. */
+    private static Optional<Layer> front(Target target, double omega) {
         if (target.body() instanceof Body.Ball ball) {
             return Optional.of(new Layer(ball.material(), ball.diameter()));
         }
@@ -115,9 +115,15 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
                         .toList()
                 : target.layers();
         return layers.stream()
-                .filter(l -> l.material().hasEffect())
+                .filter(l -> l.material().hasEffect() && !thin(l, omega))
                 .findFirst()
+                .or(() -> layers.stream().filter(l -> l.material().hasEffect()).findFirst())
                 .or(() -> layers.stream().findFirst());
+    }
+
+    private static boolean thin(Layer layer, double omega) {
+        Material m = layer.material();
+        return m.conductivity20() > 0 && layer.thickness() < THIN * m.skinDepth(omega, Bench.AMBIENT);
     }
 
     private static Optional<String> skin(Target target, Layer front, double omega) {
@@ -126,10 +132,10 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
             return Optional.empty();
         }
         double delta = m.skinDepth(omega, Bench.AMBIENT);
-        String layer = target.body().materials().size() > 1 ? "the first metal" : "the part";
+        String layer = target.body().materials().stream().distinct().count() > 1 ? "its " + m.name() : "the part";
         return Optional.of(String.format(
                 Locale.ROOT,
-                "At %s the skin depth of %s is %s; %s is %s thick, %s skin depths.",
+                "At %s the skin depth of %s is %s; %s is %s thick at its thinnest, %s skin depths.",
                 Units.text(round(omega / (2 * Math.PI), 3), Dimension.FREQUENCY),
                 m.name(),
                 length(delta),
@@ -235,7 +241,11 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         if (regime == Regime.TRANSPARENT || regime == Regime.DRAWING) {
             return Optional.of("Only metal helps: a steel flag on the part.");
         }
-        double thinner = factor(list, "thickness halved") - factor;
+        double best = factor(list, "thickness halved");
+        if (regime == Regime.SHEET && Double.isNaN(best)) {
+            return Optional.empty();
+        }
+        double thinner = best - factor;
         double thicker = factor(list, "thickness doubled") - factor;
         if (thinner > FLAT && thinner >= thicker) {
             return Optional.of("Thinner would be seen from farther.");

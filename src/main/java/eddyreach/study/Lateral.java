@@ -1,6 +1,5 @@
 package eddyreach.study;
 
-import eddyreach.field.BesideTarget;
 import eddyreach.field.TargetField;
 import eddyreach.model.Target;
 import eddyreach.switching.Crossing;
@@ -30,21 +29,27 @@ final class Lateral {
     private final Ladder.Step fine;
     private final Ladder.Step coarse;
     private final Target target;
+    private final Target widest;
     private final TargetField fineField;
     private final TargetField coarseField;
     private final double lastDistance;
 
-    Lateral(Ladder.Step fine, Ladder.Step coarse, Target target, double lastDistance) {
+    /**
+     * @param farthest the largest offset that will be asked for, m
+     * @param lastDistance the largest distance, m
+     */
+    Lateral(Ladder.Step fine, Ladder.Step coarse, Target target, double farthest, double lastDistance) {
         this.fine = fine;
         this.coarse = coarse;
         this.target = target;
         this.lastDistance = lastDistance;
-        fineField = fine.bench().target(target);
-        coarseField = coarse.bench().target(target);
+        widest = Sideways.at(target, farthest, fine.bench().scale());
+        fineField = fine.bench().about(widest);
+        coarseField = coarse.bench().about(widest);
     }
 
-    private static TargetField beside(TargetField field, double offset) {
-        return offset > 0 ? new BesideTarget(field, offset) : field;
+    private TargetField beside(TargetField field, double offset) {
+        return fine.bench().fields().beside(widest, field, offset);
     }
 
     Target target() {

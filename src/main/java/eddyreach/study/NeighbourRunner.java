@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.geometry.Section;
 import eddyreach.model.Distances;
+import eddyreach.model.Extent;
 import eddyreach.model.Layer;
 import eddyreach.model.Mounting;
 import eddyreach.model.NeighbourInput;
@@ -64,7 +65,7 @@ final class NeighbourRunner {
                 .mapToDouble(Section::r1)
                 .max()
                 .orElse(other.coreRadius());
-        double width = 2 * Math.min(radius, TargetFields.ENDLESS * scale);
+        double width = 2 * Math.min(radius, Extent.ENDLESS * scale);
         return new Target(
                 "other",
                 "other",

@@ -29,7 +29,10 @@ final class PassRunner {
         ladder = new Ladder(
                 study,
                 Sideways.withStandard(
-                        study.standard(), study.targets(), study.offsets().last()),
+                        study.standard(),
+                        study.targets(),
+                        study.offsets().last(),
+                        study.switchModel().coreRadius()),
                 progress);
     }
 
@@ -51,13 +54,19 @@ final class PassRunner {
     private PassTarget pass(Target target) {
         PassTarget pass = null;
         for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
-            pass = pass(new Lateral(ladder.step(step), ladder.step(step - 1), target, study.distance()));
+            pass = pass(new Lateral(
+                    ladder.step(step),
+                    ladder.step(step - 1),
+                    target,
+                    study.offsets().last(),
+                    study.distance()));
             if (!(pass.error() > study.accuracy())) {
                 break;
             }
         }
         return pass.with(Sideways.warnings(
                         target,
+                        study.offsets().last(),
                         pass.error(),
                         study.accuracy(),
                         ladder.step(Ladder.FIRST).bench()))

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -49,6 +50,7 @@ final class Reason {
      * @param standard the standard target
      * @param distance what was found
      * @param factor its factor
+     * @param face diameter of the active face, m
      * @param omega angular frequency, rad/s
      * @param wavenumber dominant wavenumber of the field at the target, 1/m
      * @param budget losses at the distance found
@@ -58,6 +60,7 @@ final class Reason {
             Target standard,
             SwitchDistance distance,
             double factor,
+            double face,
             double omega,
             double wavenumber,
             LossBudget budget) {
@@ -68,8 +71,12 @@ final class Reason {
         String start = Double.isFinite(factor)
                 ? String.format(Locale.ROOT, "%.2f: ", factor)
                 : distance.outcome().label() + ": ";
-        if (target.offset() > 0) {
+        if (target.offset() > 0 && Double.isFinite(target.radius())) {
             start += "its axis lies " + length(target.offset()) + " beside the switch's; ";
+        }
+        if (target.offset() > target.radius() + face / 2) {
+            return start + "it lies wholly beside the face, " + length(target.offset() - target.radius() - face / 2)
+                    + " from its rim at the nearest, where the field is weak.";
         }
         Reason reason = new Reason(omega, wavenumber);
         if (target.equals(standard)) {
@@ -84,8 +91,17 @@ final class Reason {
         }
         return start
                 + (target.layers().size() > 1
-                        ? reason.layers(target, budget)
+                        ? reason.metal(target).map(reason::single).orElseGet(() -> reason.layers(target, budget))
                         : reason.single(target.layers().get(0)));
+    }
+
+    /** The only layer that matters, if it is in front: a foil on board acts as the foil. */
+    private Optional<Layer> metal(Target target) {
+        List<Layer> acting =
+                target.layers().stream().filter(l -> l.material().hasEffect()).toList();
+        return acting.size() == 1 && target.layers().get(0).equals(acting.get(0))
+                ? Optional.of(acting.get(0))
+                : Optional.empty();
     }
 
     private String layers(Target target, LossBudget budget) {
@@ -290,12 +306,12 @@ final class Reason {
         String side = x > 1.2 ? ", and thicker acts more as a mirror" : x < 0.8 ? ", and thinner loses less" : "";
         return String.format(
                 Locale.ROOT,
-                "%s is %.2g of its skin depth of %s, so it acts as a plain resistor: about %.0f %% of the most that a sheet can take, which"
+                "%s is %s of its skin depth of %s, so it acts as a plain resistor: %s of the most that a sheet can take, which"
                         + " is near %s%s.",
                 length(t),
-                t / delta,
+                t < 1e-3 * delta ? "less than a thousandth" : String.format(Locale.ROOT, "%.2g", t / delta),
                 length(delta),
-                100 * 2 * x / (1 + x * x),
+                x < 0.005 ? "less than 1 %" : String.format(Locale.ROOT, "about %.0f %%", 100 * 2 * x / (1 + x * x)),
                 length(best),
                 side);
     }
@@ -304,11 +320,14 @@ final class Reason {
         return length(m.skinDepth(omega, Bench.AMBIENT));
     }
 
-    /** A length in mm, or in um below 0.1 mm, with two or three significant digits. */
+    /** A length in mm, in um below 0.1 mm or in nm below 0.1 um, with two or three significant digits. */
     static String length(double metres) {
         double um = metres * 1e6;
+        if (um < 0.1) {
+            return String.format(Locale.ROOT, "%.0f nm", 1000 * um);
+        }
         return um < 100
-                ? String.format(Locale.ROOT, um < 0.1 ? "%.2g um" : um < 10 ? "%.1f um" : "%.0f um", um)
+                ? String.format(Locale.ROOT, um < 10 ? "%.1f um" : "%.0f um", um)
                 : String.format(Locale.ROOT, um < 10000 ? "%.2f mm" : "%.0f mm", um / 1000);
     }
 }

@@ -7,6 +7,7 @@ import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Extent;
 import eddyreach.model.Layer;
 import eddyreach.model.Mount;
 import eddyreach.model.Target;
@@ -74,7 +75,7 @@ final class Scene {
                         Role.MOUNT,
                         new Section(
                                 0,
-                                Math.min(b.plate().diameter() / 2, TargetFields.ENDLESS * bench.scale()),
+                                Math.min(b.plate().diameter() / 2, Extent.ENDLESS * bench.scale()),
                                 b.distance(),
                                 b.distance() + b.plate().thickness()),
                         b.plate().material()))

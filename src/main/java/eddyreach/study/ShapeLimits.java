@@ -5,12 +5,14 @@ import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.model.Body;
+import eddyreach.model.Extent;
 import eddyreach.model.Layer;
 import eddyreach.model.Target;
 import eddyreach.model.Texture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What a target's shape is simplified to, as warnings; the numerical error bar knows nothing of it. */
 final class ShapeLimits {
@@ -40,6 +42,7 @@ final class ShapeLimits {
             }
         }
         slit(target, list);
+        beside(target, bench.scale()).ifPresent(list::add);
         if (bench.fields().cut(target)) {
             list.add(new Warning(
                     Warning.Kind.WIDE_RINGS_CUT,
@@ -49,9 +52,26 @@ final class ShapeLimits {
                             Locale.ROOT,
                             "so wide against the core that it is computed without what lies more than %.0f core radii"
                                     + " from the axis",
-                            TargetFields.ENDLESS)));
+                            Extent.ENDLESS)));
         }
         return list;
+    }
+
+    /** A target that lies too far beside the switch to be noticed. */
+    static Optional<Warning> beside(Target target, double core) {
+        if (!Extent.unseen(target, core)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                Warning.Kind.BESIDE_UNSEEN,
+                target.id(),
+                target.offset(),
+                String.format(
+                        Locale.ROOT,
+                        "its nearest edge lies %.0f mm beside the axis, more than %.0f radii of the core, where the field"
+                                + " is too weak to matter: taken as not there",
+                        (target.offset() - target.radius()) * 1e3,
+                        Extent.UNSEEN)));
     }
 
     private static Warning rectangle(String id, Target.Outline.Rectangle r) {

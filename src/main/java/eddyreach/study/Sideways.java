@@ -1,6 +1,7 @@
 package eddyreach.study;
 
 import eddyreach.materials.Material;
+import eddyreach.model.Extent;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -13,12 +14,17 @@ final class Sideways {
 
     private Sideways() {}
 
-    /** The targets at the largest offset, m, with the standard target, on which the switch is trimmed, in front. */
-    static List<Target> withStandard(Target standard, List<Target> targets, double farthest) {
+    /** The targets at the largest offset, m, with the standard target, on which the switch is trimmed, in front; m. */
+    static List<Target> withStandard(Target standard, List<Target> targets, double farthest, double core) {
         List<Target> all = new ArrayList<>();
         all.add(standard);
-        targets.forEach(t -> all.add(t.beside(farthest)));
+        targets.forEach(t -> all.add(at(t, farthest, core)));
         return all;
+    }
+
+    /** A target at an offset, or at the largest at which it is noticed, m. */
+    static Target at(Target target, double offset, double core) {
+        return target.beside(Math.min(offset, Extent.farthest(target, core)));
     }
 
     /**
@@ -60,13 +66,13 @@ final class Sideways {
     }
 
     /** The limits of validity that a target touches. */
-    static List<Warning> warnings(Target target, double error, double accuracy, Bench bench) {
+    static List<Warning> warnings(Target target, double farthest, double error, double accuracy, Bench bench) {
         List<Warning> list = new ArrayList<>();
         for (Material m : new LinkedHashSet<>(target.body().materials())) {
             Limits.permeability(target.id(), m).ifPresent(list::add);
         }
         outline(target).ifPresent(list::add);
-        if (bench.fields().endless(target)) {
+        if (bench.fields().endless(target.beside(farthest))) {
             list.add(new Warning(
                     Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));
         }

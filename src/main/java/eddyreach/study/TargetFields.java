@@ -13,6 +13,7 @@ import eddyreach.field.WaveBasis;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.model.Body;
+import eddyreach.model.Extent;
 import eddyreach.model.Target;
 import java.util.List;
 
@@ -26,9 +27,6 @@ import java.util.List;
  */
 record TargetFields(WaveBasis basis, Band band, double celsius, double scale) {
 
-    /** Radius in radii of the core from which a target is computed as endless: a foil's loss changes by less than 1 % there. */
-    static final double ENDLESS = 6;
-
     /** Radius of the disc whose operator needs as many waves as a target's, m; 0 when they serve as they are. */
     static double width(Target target, double scale) {
         if (target.body() instanceof Body.Ball ball) {
@@ -36,19 +34,40 @@ record TargetFields(WaveBasis basis, Band band, double celsius, double scale) {
             // mm is right to 1e-8
             return Math.sqrt(scale * ball.radius());
         }
-        return endless(target, scale) ? 0 : Math.min(target.radius(), ENDLESS * scale);
+        return Extent.endless(target, scale) ? 0 : Math.min(target.radius(), within(target, scale));
+    }
+
+    /** The largest offset that the waves must resolve for a target, m: none for what is endless or not noticed. */
+    static double offset(Target target, double scale) {
+        return Extent.endless(target, scale) || Extent.unseen(target, scale) ? 0 : target.offset();
+    }
+
+    /** How far from its axis a target must be computed, m: what lies farther out is farther than {@link Extent#ENDLESS} from the switch. */
+    private static double within(Target target, double scale) {
+        return Extent.ENDLESS * scale + target.offset();
     }
 
     /** The field problem of a target. */
     TargetField of(Target target, Resolution resolution) {
-        TargetField own = about(target, resolution);
-        return target.offset() > 0 ? new BesideTarget(own, target.offset()) : own;
+        return beside(target, about(target, resolution), target.offset());
     }
 
-    /** The field problem about the target's own axis. */
-    private TargetField about(Target target, Resolution resolution) {
+    /** A target at an offset, m, not above that which its field problem was made for. */
+    TargetField beside(Target target, TargetField own, double offset) {
+        if (Extent.unseen(target.beside(offset), scale)) {
+            return nothing();
+        }
+        return offset > 0 && !endless(target) ? new BesideTarget(own, offset) : own;
+    }
+
+    private TargetField nothing() {
+        return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+    }
+
+    /** The field problem about the target's own axis, made to serve up to its offset. */
+    TargetField about(Target target, Resolution resolution) {
         if (target.withoutEffect()) {
-            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+            return nothing();
         }
         if (endless(target)) {
             return new PlateTarget(plate(target, celsius), basis);
@@ -58,37 +77,33 @@ record TargetFields(WaveBasis basis, Band band, double celsius, double scale) {
         }
         List<Part> parts = within(target);
         if (parts.stream().noneMatch(p -> p.material().hasEffect())) {
-            return omega -> new Reflection.Diagonal(new double[basis.size()], new double[basis.size()]);
+            return nothing();
         }
         return new BodyTarget(parts, basis, band, celsius, resolution, scale);
     }
 
     /** True when a sheet is endless or so wide that its edge does not matter. */
     boolean endless(Target target) {
-        return endless(target, scale);
-    }
-
-    private static boolean endless(Target target, double scale) {
-        return target.body() instanceof Body.Sheet && target.radius() > ENDLESS * scale;
+        return Extent.endless(target, scale);
     }
 
     /** True for a radius, m, from which on a target's edge does not matter. */
     boolean wide(double radius) {
-        return radius > ENDLESS * scale;
+        return radius > Extent.ENDLESS * scale;
     }
 
     /** True when a body of rings reaches so far out that it is cut off where it does not matter. */
     boolean cut(Target target) {
-        return target.body() instanceof Body.Rings && target.radius() > ENDLESS * scale;
+        return target.body() instanceof Body.Rings && target.radius() > within(target, scale);
     }
 
     /** Radius up to which a bounded target is computed, m. */
     double reach(Target target) {
-        return cut(target) ? ENDLESS * scale : target.radius();
+        return cut(target) ? within(target, scale) : target.radius();
     }
 
     private List<Part> within(Target target) {
-        double most = ENDLESS * scale;
+        double most = within(target, scale);
         return target.parts().stream()
                 .filter(p -> p.section().r0() < most)
                 .map(p -> {

@@ -55,6 +55,17 @@ final class Variants {
                 .orElseGet(() -> of(target, m -> m.hasEffect() ? material : m));
     }
 
+    /** Without its slits; empty for what has none. */
+    static Optional<Target> closed(Target target) {
+        return target.body() instanceof Body.Rings r && r.rings().stream().anyMatch(Ring::slit)
+                ? Optional.of(with(
+                        target,
+                        new Body.Rings(r.rings().stream()
+                                .map(x -> new Ring(x.name(), x.section(), x.material(), false))
+                                .toList())))
+                : Optional.empty();
+    }
+
     /** With all layers thicker by a factor; empty for what is no sheet. */
     static Optional<Target> thickness(Target target, double factor) {
         return target.sheet().map(s -> {

@@ -24,6 +24,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         SLIT_AS_NARROW,
         WIDE_RINGS_CUT,
         WIDE_AS_ENDLESS,
+        BESIDE_UNSEEN,
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,

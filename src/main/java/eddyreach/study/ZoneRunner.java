@@ -33,7 +33,10 @@ final class ZoneRunner {
         ladder = new Ladder(
                 study,
                 Sideways.withStandard(
-                        study.standard(), study.targets(), study.offsets().last()),
+                        study.standard(),
+                        study.targets(),
+                        study.offsets().last(),
+                        study.switchModel().coreRadius()),
                 progress);
     }
 
@@ -55,13 +58,19 @@ final class ZoneRunner {
     private ZoneTarget zone(Target target) {
         ZoneTarget zone = null;
         for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
-            zone = zone(new Lateral(ladder.step(step), ladder.step(step - 1), target, study.lastDistance()));
+            zone = zone(new Lateral(
+                    ladder.step(step),
+                    ladder.step(step - 1),
+                    target,
+                    study.offsets().last(),
+                    study.lastDistance()));
             if (!(zone.error() > study.accuracy())) {
                 break;
             }
         }
         return zone.with(Sideways.warnings(
                         target,
+                        study.offsets().last(),
                         zone.error(),
                         study.accuracy(),
                         ladder.step(Ladder.FIRST).bench()))

@@ -94,4 +94,66 @@ class AdviceTest {
         assertThat(a.assurance().anywhereOn()).isFalse();
         assertThat(a.advice().orElseThrow().changes().get(0).kind()).isEqualTo(Change.Kind.STEEL_FLAG);
     }
+
+    @Test
+    void aPartBesideTheAxisIsToldToComeBack() {
+        Map<String, String> words = Map.of(
+                "material", "aluminium", "shape", "cylinder", "diameter", "8 mm", "length", "12 mm", "offset", "6 mm");
+        Advice advice =
+                part("m18-flush", words).assessment().orElseThrow().advice().orElseThrow();
+        TargetResult onAxis = part(
+                "m18-flush",
+                Map.of("material", "aluminium", "shape", "cylinder", "diameter", "8 mm", "length", "12 mm"));
+        assertThat(on(advice, Change.Kind.ON_AXIS)).isCloseTo(onAxis.distance().on(), within(0.1e-3));
+    }
+
+    @Test
+    void aSlitTubeIsToldToCloseItAndHasNoBestThickness() {
+        Map<String, String> words = Map.of(
+                "material",
+                "brass",
+                "shape",
+                "tube",
+                "outer",
+                "20 mm",
+                "inner",
+                "18 mm",
+                "length",
+                "20 mm",
+                "slit",
+                "yes");
+        Assessment a = part("m18-non-flush", words).assessment().orElseThrow();
+        assertThat(a.advice().orElseThrow().changes())
+                .extracting(Change::kind)
+                .contains(Change.Kind.CLOSED_RING)
+                .doesNotContain(Change.Kind.THICKNESS);
+    }
+
+    /** Zinc of 8 um lets the field through: what is said is said of the steel behind it. */
+    @Test
+    void aPlatedWasherIsExplainedByItsBase() {
+        Map<String, String> words = Map.of(
+                "material",
+                "fe360",
+                "shape",
+                "washer",
+                "outer",
+                "20 mm",
+                "inner",
+                "10 mm",
+                "thickness",
+                "2 mm",
+                "coating.material",
+                "zinc",
+                "coating.thickness",
+                "8 um");
+        Assessment a = part("m18-flush", words).assessment().orElseThrow();
+        Explanation why = a.explanation().orElseThrow();
+        assertThat(String.join(" ", why.sentences()))
+                .contains("its mild steel Fe 360 is")
+                .contains("It is magnetic")
+                .doesNotContain("near the best")
+                .doesNotContain("resistance-limited");
+        assertThat(why.sensitivities()).noneMatch(s -> s.change().startsWith("thickness"));
+    }
 }

@@ -11,8 +11,10 @@ import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.mesh.MeshMaker.Fineness;
 import eddyreach.model.ApproachInput;
+import eddyreach.model.Body;
 import eddyreach.model.Layer;
 import eddyreach.model.Mounting;
+import eddyreach.model.Ring;
 import eddyreach.model.StudyHeader;
 import eddyreach.model.StudyInput;
 import eddyreach.model.SwitchModel;
@@ -36,6 +38,11 @@ final class ErrorBarSuite {
     /** Far finer than any step of the ladder that gives results. */
     private static final Resolution REFERENCE = new Resolution(
             new Fineness(7, 0.004, 0.6, 3, 0.5, 40), new Fineness(7, 0.004, 0.6, 3, 0.5, 40), 56, 44, 1.02, false);
+
+    /** Beside the axis no direct solve exists; finer than any step of the ladder in waves and orders, as fine in the mesh. */
+    private static final Fineness BESIDE = new Fineness(6, 0.005, 0.6, 3, 0.4, 30);
+
+    private static final int BESIDE_WAVES = 44;
 
     private static final double COPPER = 58e6;
 
@@ -142,10 +149,34 @@ final class ErrorBarSuite {
                 "steel", "steel", new Target.Outline.Square(model.standardSide()), List.of(new Layer(steel, 1e-3)));
     }
 
+    /** A disc or an endless plate beside the axis, or a ring, closed or slit, on the axis or beside it. */
+    Target oddTarget(SwitchModel model) {
+        double face = model.faceDiameter();
+        double offset = face * between(0.1, 0.8);
+        if (random.nextBoolean()) {
+            return target(model).beside(offset);
+        }
+        Material m = metal("target");
+        double outer = face * between(0.2, 0.8);
+        double inner = outer * (0.2 + 0.6 * random.nextDouble());
+        Ring ring =
+                new Ring("ring", new Section(inner, outer, 0, face * between(0.02, 0.5)), m, random.nextInt(4) == 0);
+        return new Target("t", "t", new Body.Rings(List.of(ring)), random.nextBoolean() ? offset : 0);
+    }
+
     /** The pairs of one case: one per impedance, one for the on distance if the target switches. */
     List<Pair> pairs(int number) {
         SwitchModel model = model(number);
-        Target target = target(model);
+        return pairs(number, model, target(model));
+    }
+
+    /** The same for a target off the axis or a ring. */
+    List<Pair> oddPairs(int number) {
+        SwitchModel model = model(number);
+        return pairs(number, model, oddTarget(model));
+    }
+
+    private List<Pair> pairs(int number, SwitchModel model, Target target) {
         Target standard = standard(model);
         ApproachInput study = new ApproachInput(
                 new StudyHeader(
@@ -177,14 +208,17 @@ final class ErrorBarSuite {
         Bench bench = found.step().bench();
         String what = String.format(
                 Locale.ROOT,
-                "%d: d %.1f mm, %.0f kHz, %s, mu %.0f, %.1f MS/m, %.3g skins",
+                "%d: d %.1f mm, %.0f kHz, %s, %.1f mm off, mu %.0f, %.1f MS/m, %.3g skins",
                 number,
                 model.faceDiameter() * 1e3,
                 model.frequency() * 1e-3,
-                target.sheet().orElseThrow().outline(),
-                target.layers().get(0).material().muReal(),
-                target.layers().get(0).material().conductivity20() * 1e-6,
-                target.thickness() / target.layers().get(0).material().skinDepth(2 * Math.PI * model.frequency(), 23));
+                target.sheet()
+                        .map(s -> s.outline().toString())
+                        .orElseGet(() -> target.body().toString()),
+                target.offset() * 1e3,
+                target.front().muReal(),
+                target.front().conductivity20() * 1e-6,
+                target.thickness() / target.front().skinDepth(2 * Math.PI * model.frequency(), Bench.AMBIENT));
         List<Pair> pairs = new ArrayList<>();
         for (int i : new int[] {3, 10, 20}) {
             double g = found.curve().distance()[i];
@@ -243,7 +277,14 @@ final class ErrorBarSuite {
     private Complex reference(Bench bench, Target target, double omega, double distance) {
         if (bench.fields().endless(target)) {
             Bench over = new Bench(bench.model(), REFERENCE, List.of(), bytes -> {});
-            return over.change(over.target(target), omega, distance);
+            return over.change(over.target(target.beside(0)), omega, distance);
+        }
+        if (target.offset() > 0) {
+            // one end of the band lies at the frequency asked for, so that nothing is interpolated there
+            double bandwidth = Math.max(1.02, omega / bench.free().omega());
+            Resolution finer = new Resolution(BESIDE, BESIDE, BESIDE_WAVES, BESIDE_WAVES, bandwidth, false);
+            Bench over = new Bench(bench.model(), finer, List.of(target), bytes -> {});
+            return over.effect(over.target(target)).change(omega, distance);
         }
         List<Part> parts = target.parts().stream().map(p -> p.shifted(distance)).toList();
         return new DirectSolve(
