@@ -312,6 +312,8 @@ final class NeighbourRunner {
                     0,
                     "what the neighbour's metal does is an estimate from its polarisability, its error bar as large as itself or larger;"
                             + " target and neighbour do not see each other"));
+            // there the bar is the model's, told above
+            return list;
         }
         for (NeighbourResult.Series s : series) {
             double worst = IntStream.range(0, s.error().length)

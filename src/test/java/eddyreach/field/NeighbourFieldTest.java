@@ -128,6 +128,31 @@ class NeighbourFieldTest {
         assertThat(beside.subtract(far.beside(far, away)).abs()).isLessThan(0.02 * beside.abs());
     }
 
+    /**
+     * A cylinder as long as wide that is hardly magnetic answers with chi V / (1 + N chi), N = 0.3116 (magnetometric factor, Joseph 1966; from
+     * memory).
+     */
+    @Test
+    void polarisabilityOfAWeaklyMagneticCylinder() {
+        double a = 5 * MM;
+        double chi = 0.01;
+        Part core = new Part(
+                "core",
+                Role.CORE,
+                new Section(0, a, -12 * MM, -12 * MM + 2 * a),
+                ReferenceSwitch.material("core", 0, 1 + chi, 0));
+        CoilRegion coil = new CoilRegion(new Section(6 * MM, 7 * MM, -2 * MM, -1 * MM), 10, 0);
+        SwitchField field = new SwitchField(
+                List.of(core), w -> coil, WaveBasis.of(48, 40 / RADIUS), BAND, 20, SMOOTH.remote(), RADIUS);
+        double expected = chi * Math.PI * a * a * 2 * a / (1 + 0.3116 * chi);
+        Complex alpha = FarField.of(field, OMEGA).polarisability();
+        assertThat(alpha.getReal()).isCloseTo(expected, within(0.02 * expected));
+        // behind the face the field of such a wave is weaker by exp(-kz): once on the way in, once on the way out
+        double k = 10;
+        double there = expected * Math.exp(-2 * k * 7 * MM);
+        assertThat(FarField.polarisability(field, OMEGA, k).getReal()).isCloseTo(there, within(0.02 * there));
+    }
+
     /** Of two different switches either one may be the first: the gap is solved from the other side then. */
     @Test
     void reciprocity() {
