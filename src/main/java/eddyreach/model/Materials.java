@@ -38,7 +38,7 @@ public final class Materials {
      */
     public static Materials read(SourceFile source) {
         Problems problems = new Problems();
-        Node root = Node.open(source, "materials", problems);
+        Node root = YamlTree.open(source, "materials", problems);
         root.note("note");
         Map<String, Material> byId = new LinkedHashMap<>();
         Map<String, FactorBand> bands = new LinkedHashMap<>();

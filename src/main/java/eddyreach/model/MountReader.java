@@ -42,7 +42,7 @@ final class MountReader {
      */
     static Optional<Mount> read(SourceFile source, Materials materials, Optional<SwitchModel> model) {
         Problems problems = new Problems();
-        Node root = Node.open(source, "mount", problems);
+        Node root = YamlTree.open(source, "mount", problems);
         Optional<Mount> mount = new MountReader(materials, model).bind(root, source.id(), root.text("name"));
         root.finish();
         problems.throwIfAny();
@@ -56,7 +56,7 @@ final class MountReader {
      */
     static String name(SourceFile source, Materials materials) {
         read(source, materials, Optional.empty());
-        return Node.open(source, "mount", new Problems()).text("name");
+        return YamlTree.open(source, "mount", new Problems()).text("name");
     }
 
     /** Binds a group of keys in a study, with a short name as targets have; empty after a problem. */

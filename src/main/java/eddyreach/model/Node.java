@@ -24,7 +24,7 @@ import java.util.regex.Pattern;
  *
  * <pre>
  * Problems problems = new Problems();
- * Node root = Node.open(file, "study", problems);
+ * Node root = YamlTree.open(file, "study", problems);
  * double from = root.quantity("from", Dimension.LENGTH, 0, 0.1);
  * int points = root.integer("points", 2, 1000, 50);
  * root.finish();
@@ -35,7 +35,6 @@ public final class Node {
 
     private static final int LONGEST_LINE = 120;
     private static final int LONGEST_NOTE = 4000;
-    private static final String KIND = "eddyreach";
     private static final Set<String> NOTHING = Set.of("", "~", "null", "Null", "NULL");
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,9}");
 
@@ -80,33 +79,6 @@ public final class Node {
     /** What could not be read and has been reported. */
     static Node broken(Place place) {
         return new Node(place, Form.BROKEN, "", Map.of(), List.of());
-    }
-
-    /**
-     * Opens a file of a kind.
-     *
-     * @param source the file
-     * @param kind value of its key {@code eddyreach}: switch, study or materials
-     * @param problems where to collect what is wrong
-     * @return the root, a group of keys
-     * @throws InputException when the file cannot be read, is no YAML in UTF-8 or is of another kind
-     */
-    public static Node open(SourceFile source, String kind, Problems problems) {
-        Node root = YamlTree.read(source, problems);
-        if (root.form != Form.MAP) {
-            root.problem("holds no keys, needs \"" + KIND + ": " + kind + "\" and what belongs to it");
-            throw problems.exception();
-        }
-        Optional<Node> found = root.child(KIND);
-        if (found.isEmpty()) {
-            root.problem("the key \"" + KIND + ": " + kind + "\" that tells the kind of file is missing");
-            throw problems.exception();
-        }
-        if (!found.get().value.equals(kind)) {
-            found.get().problem("got a file of kind \"" + Texts.excerpt(found.get().value) + "\", needs " + kind);
-            throw problems.exception();
-        }
-        return root;
     }
 
     /** Path of keys from the root, such as {@code housing[2].material}; empty for the root. */

@@ -55,7 +55,7 @@ public final class StudyReader {
      */
     public static StudyInput read(SourceFile source, Library library) {
         Problems problems = new Problems();
-        Node root = Node.open(source, "study", problems);
+        Node root = YamlTree.open(source, "study", problems);
         Materials materials = library.materials();
         String name = root.text("name");
         String note = root.note("note");

@@ -59,7 +59,7 @@ public final class SwitchReader {
 
     private SwitchModel bind(SourceFile source) {
         Problems problems = new Problems();
-        Node root = Node.open(source, "switch", problems);
+        Node root = YamlTree.open(source, "switch", problems);
         String name = root.text("name");
         String note = root.note("note");
         Optional<Mounting> mounting = root.choice("mounting", MOUNTINGS);

@@ -24,6 +24,8 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  */
 final class YamlTree {
 
+    private static final String KIND = "eddyreach";
+
     private static final int DEEPEST = 16;
 
     private final String file;
@@ -34,6 +36,34 @@ final class YamlTree {
         this.file = file;
         this.problems = problems;
         this.events = events;
+    }
+
+    /**
+     * Opens a file of a kind.
+     *
+     * @param source the file
+     * @param kind value of its key {@code eddyreach}: switch, study or materials
+     * @param problems where to collect what is wrong
+     * @return the root, a group of keys
+     * @throws InputException when the file cannot be read, is no YAML in UTF-8 or is of another kind
+     */
+    public static Node open(SourceFile source, String kind, Problems problems) {
+        Node root = read(source, problems);
+        if (!root.isMap()) {
+            root.problem("holds no keys, needs \"" + KIND + ": " + kind + "\" and what belongs to it");
+            throw problems.exception();
+        }
+        Optional<Node> found = root.child(KIND);
+        if (found.isEmpty()) {
+            root.problem("the key \"" + KIND + ": " + kind + "\" that tells the kind of file is missing");
+            throw problems.exception();
+        }
+        if (!found.get().text().equals(kind)) {
+            found.get()
+                    .problem("got a file of kind \"" + Texts.excerpt(found.get().text()) + "\", needs " + kind);
+            throw problems.exception();
+        }
+        return root;
     }
 
     /**

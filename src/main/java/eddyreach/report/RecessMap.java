@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /** Maps of the switch-on distance over diameter and depth of a recess, one per material of the wall. */
 record RecessMap(RecessResult result) implements Picture.Content {
@@ -123,15 +122,15 @@ record RecessMap(RecessResult result) implements Picture.Content {
         double[] x = Arrays.stream(result.diameters()).map(d -> d * Labels.MM).toArray();
         double[] y = Arrays.stream(result.depths()).map(d -> d * Labels.MM).toArray();
         View view = new View(box, x, y);
-        double[][] on = grid(panel, c -> c.distance().on() * Labels.MM);
-        double[][] used = grid(panel, RecessCell::used);
-        double[][] shift = grid(panel, RecessMap::shift);
+        double[][] on = RecessGrid.of(panel, c -> c.distance().on() * Labels.MM);
+        double[][] used = RecessGrid.of(panel, RecessCell::used);
+        double[][] shift = RecessGrid.of(panel, RecessMap::shift);
         g.setColor(Color.WHITE);
         g.fill(box);
         if (panel.done() > 0) {
-            double[] columns = even(x, (int) (PIXELS * box.getWidth()), false);
-            double[] lines = even(y, (int) (PIXELS * box.getHeight()), true);
-            BufferedImage image = ramp.image(x, y, filled(on), columns, lines);
+            double[] columns = RecessGrid.even(x, (int) (PIXELS * box.getWidth()), false);
+            double[] lines = RecessGrid.even(y, (int) (PIXELS * box.getHeight()), true);
+            BufferedImage image = ramp.image(x, y, RecessGrid.filled(on), columns, lines);
             for (int j = 0; j < lines.length; j++) {
                 for (int i = 0; i < columns.length; i++) {
                     double px = box.getX() + (i + 0.5) / PIXELS;
@@ -248,60 +247,6 @@ record RecessMap(RecessResult result) implements Picture.Content {
             case NEVER_ON -> -FAR;
             case BEYOND_RANGE, NEVER_OFF -> FAR;
         };
-    }
-
-    private static double[][] grid(RecessResult.Panel panel, ToDoubleFunction<RecessCell> value) {
-        return panel.rows().stream()
-                .map(row -> row.stream()
-                        .mapToDouble(c -> c.map(value::applyAsDouble).orElse(Double.NaN))
-                        .toArray())
-                .toArray(double[][]::new);
-    }
-
-    /** What is not a number takes the mean of its neighbours, so that shades reach the edge of what is known. */
-    private static double[][] filled(double[][] f) {
-        double[][] g = Arrays.stream(f).map(double[]::clone).toArray(double[][]::new);
-        boolean open = true;
-        while (open) {
-            open = false;
-            boolean found = false;
-            double[][] next = Arrays.stream(g).map(double[]::clone).toArray(double[][]::new);
-            for (int j = 0; j < g.length; j++) {
-                for (int i = 0; i < g[j].length; i++) {
-                    if (Double.isNaN(g[j][i])) {
-                        next[j][i] = neighbours(g, i, j);
-                        open |= Double.isNaN(next[j][i]);
-                        found |= !Double.isNaN(next[j][i]);
-                    }
-                }
-            }
-            g = next;
-            open &= found;
-        }
-        return g;
-    }
-
-    private static double neighbours(double[][] g, int i, int j) {
-        double sum = 0;
-        int n = 0;
-        for (int[] d : new int[][] {{-1, 0}, {1, 0}, {0, -1}, {0, 1}}) {
-            int x = i + d[0];
-            int y = j + d[1];
-            if (y >= 0 && y < g.length && x >= 0 && x < g[y].length && !Double.isNaN(g[y][x])) {
-                sum += g[y][x];
-                n++;
-            }
-        }
-        return n == 0 ? Double.NaN : sum / n;
-    }
-
-    private static double[] even(double[] axis, int n, boolean down) {
-        double[] values = new double[n];
-        for (int i = 0; i < n; i++) {
-            double share = (i + 0.5) / n;
-            values[i] = axis[0] + (down ? 1 - share : share) * (axis[axis.length - 1] - axis[0]);
-        }
-        return values;
     }
 
     private static void isoLines(Graphics2D g, View view, double[][] on, Ramp ramp, List<Rectangle2D> taken) {

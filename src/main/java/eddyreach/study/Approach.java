@@ -61,8 +61,9 @@ final class Approach {
             c.distance()[i] = g;
             c.lossResistance()[i] = s.change().getReal();
             c.inductanceChange()[i] = s.inductance() - freeInductance;
-            c.impedanceError()[i] = DistanceFinder.SAFETY
-                    * s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
+            double difference =
+                    s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
+            c.impedanceError()[i] = DistanceFinder.SAFETY * difference + effect.truncation(g);
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();
             c.frequency()[i] = s.omega() / (2 * Math.PI);

@@ -261,6 +261,11 @@ final class Bench {
     interface Effect {
 
         Complex change(double omega, double distance);
+
+        /** What the azimuthal orders left out may add to the change, ohm, at a distance, m; 0 on the axis. */
+        default double truncation(double distance) {
+            return 0;
+        }
     }
 
     /** The tank with a target at a distance, m. */
@@ -318,23 +323,24 @@ final class Bench {
     private Effect beside(TargetField target, double offset) {
         Shifted low = shifted(target, offset, band.low());
         Shifted high = shifted(target, offset, band.high());
-        return (omega, distance) -> {
-            double t = (omega - band.low()) / (band.high() - band.low());
-            return low.impedance(distance - plane)
-                    .multiply((1 - t) * omega / band.low())
-                    .add(high.impedance(distance - plane).multiply(t * omega / band.high()));
+        return new Effect() {
+            @Override
+            public Complex change(double omega, double distance) {
+                double t = (omega - band.low()) / (band.high() - band.low());
+                return low.impedance(distance - plane)
+                        .multiply((1 - t) * omega / band.low())
+                        .add(high.impedance(distance - plane).multiply(t * omega / band.high()));
+            }
+
+            @Override
+            public double truncation(double distance) {
+                return Math.max(low.truncation(distance - plane), high.truncation(distance - plane));
+            }
         };
     }
 
     private Shifted shifted(TargetField target, double offset, double omega) {
         return field.beside(omega, resolution.cut()).at(target, offset);
-    }
-
-    /** What the azimuthal orders left out may add to the change of impedance, ohm; 0 for a target on the axis. */
-    double truncation(TargetField target, double omega, double distance) {
-        return target instanceof BesideTarget b
-                ? shifted(b.target(), b.offset(), omega).truncation(distance - plane)
-                : 0;
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */

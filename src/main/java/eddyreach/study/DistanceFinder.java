@@ -109,7 +109,7 @@ record DistanceFinder(StudyInput study, Ladder.Step fine, Ladder.Step coarse, do
         double impedance = here.change().subtract(there.change()).abs();
         double per = here.conductance() / here.resistance();
         double alone = share * impedance * per;
-        double cut = fine.bench().truncation(field, here.omega(), crossing.distance()) * per;
+        double cut = fine.bench().effect(field).truncation(crossing.distance()) * per;
         double floor = share > 0 ? FLOOR * study.switchModel().faceDiameter() : 0;
         return Math.max(
                 floor,

@@ -142,7 +142,7 @@ final class Lateral {
             double shift = Math.abs(
                     there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance());
             double impedance = here.change().subtract(there.change()).abs();
-            double cut = fine.bench().truncation(beside(fineField, offset), here.omega(), distance);
+            double cut = effect.truncation(distance);
             double per = here.conductance() / here.resistance();
             return DistanceFinder.SAFETY * Math.max(shift, DistanceFinder.SHARE * impedance * per) + cut * per;
         }

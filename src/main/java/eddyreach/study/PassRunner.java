@@ -19,21 +19,14 @@ final class PassRunner {
     private static final double SLOPE_STEP = 1e-3;
 
     private final PassInput study;
-    private final Ladder ladder;
+    private final LateralLadder ladder;
     private final Progress progress;
     private final AtomicInteger done = new AtomicInteger();
 
     private PassRunner(PassInput study, Progress progress) {
         this.study = study;
         this.progress = progress;
-        ladder = new Ladder(
-                study,
-                Sideways.withStandard(
-                        study.standard(),
-                        study.targets(),
-                        study.offsets().last(),
-                        study.switchModel().coreRadius()),
-                progress);
+        ladder = new LateralLadder(study, study.targets(), study.offsets(), study.distance(), progress);
     }
 
     static PassResult run(PassInput study, Progress progress) {
@@ -41,10 +34,9 @@ final class PassRunner {
     }
 
     private PassResult result() {
-        Ladder.Step first = ladder.step(Ladder.FIRST);
         return new PassResult(
                 study.header(),
-                TrimmedSwitch.of(first, Situation.free(first.bench())),
+                ladder.trimmed(),
                 study.distance(),
                 study.targets().stream().map(this::pass).toList(),
                 List.of());
@@ -52,25 +44,8 @@ final class PassRunner {
 
     /** The pass at the first step of the ladder whose error bars suffice, or else at the last. */
     private PassTarget pass(Target target) {
-        PassTarget pass = null;
-        for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
-            pass = pass(new Lateral(
-                    ladder.step(step),
-                    ladder.step(step - 1),
-                    target,
-                    study.offsets().last(),
-                    study.distance()));
-            if (!(pass.error() > study.accuracy())) {
-                break;
-            }
-        }
-        return pass.with(Sideways.warnings(
-                        target,
-                        study.offsets().last(),
-                        pass.error(),
-                        study.accuracy(),
-                        ladder.step(Ladder.FIRST).bench()))
-                .withOutline(Sideways.outlineShift(target));
+        PassTarget found = ladder.climb(target, this::pass, PassTarget::error);
+        return found.with(ladder.warnings(target, found.error())).withOutline(Sideways.outlineShift(target));
     }
 
     private PassTarget pass(Lateral lateral) {

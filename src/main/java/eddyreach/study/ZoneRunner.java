@@ -23,21 +23,14 @@ final class ZoneRunner {
     private static final int MAX_EVALUATIONS = 60;
 
     private final ZoneInput study;
-    private final Ladder ladder;
+    private final LateralLadder ladder;
     private final Progress progress;
     private final AtomicInteger done = new AtomicInteger();
 
     private ZoneRunner(ZoneInput study, Progress progress) {
         this.study = study;
         this.progress = progress;
-        ladder = new Ladder(
-                study,
-                Sideways.withStandard(
-                        study.standard(),
-                        study.targets(),
-                        study.offsets().last(),
-                        study.switchModel().coreRadius()),
-                progress);
+        ladder = new LateralLadder(study, study.targets(), study.offsets(), study.lastDistance(), progress);
     }
 
     static ZoneResult run(ZoneInput study, Progress progress) {
@@ -49,32 +42,13 @@ final class ZoneRunner {
         for (Target target : study.targets()) {
             targets.add(zone(target));
         }
-        Ladder.Step first = ladder.step(Ladder.FIRST);
-        return new ZoneResult(
-                study.header(), TrimmedSwitch.of(first, Situation.free(first.bench())), targets, List.of());
+        return new ZoneResult(study.header(), ladder.trimmed(), targets, List.of());
     }
 
     /** The zone at the first step of the ladder whose error bars suffice, or else at the last. */
     private ZoneTarget zone(Target target) {
-        ZoneTarget zone = null;
-        for (int step = Ladder.FIRST; step <= ladder.last(); step++) {
-            zone = zone(new Lateral(
-                    ladder.step(step),
-                    ladder.step(step - 1),
-                    target,
-                    study.offsets().last(),
-                    study.lastDistance()));
-            if (!(zone.error() > study.accuracy())) {
-                break;
-            }
-        }
-        return zone.with(Sideways.warnings(
-                        target,
-                        study.offsets().last(),
-                        zone.error(),
-                        study.accuracy(),
-                        ladder.step(Ladder.FIRST).bench()))
-                .withOutline(Sideways.outlineShift(target));
+        ZoneTarget found = ladder.climb(target, this::zone, ZoneTarget::error);
+        return found.with(ladder.warnings(target, found.error())).withOutline(Sideways.outlineShift(target));
     }
 
     private ZoneTarget zone(Lateral lateral) {

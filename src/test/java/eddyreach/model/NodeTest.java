@@ -24,7 +24,7 @@ class NodeTest {
         SourceFile source = ModelFiles.write(folder, "x.yaml", content);
         InputException e = catchThrowableOfType(InputException.class, () -> {
             Problems problems = new Problems();
-            Node root = Node.open(source, "study", problems);
+            Node root = YamlTree.open(source, "study", problems);
             binding.accept(root);
             root.finish();
             problems.throwIfAny();

@@ -22,7 +22,7 @@ class ShapesTest {
 
     private List<Target> read(String targets) {
         Problems problems = new Problems();
-        Node root = Node.open(
+        Node root = YamlTree.open(
                 ModelFiles.write(folder, "t.yaml", "eddyreach: study\ntargets:\n" + targets), "study", problems);
         List<Target> bound = new TargetReader(MATERIALS, 18e-3).bindAll(root.list("targets"));
         root.finish();

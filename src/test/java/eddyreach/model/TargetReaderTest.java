@@ -18,7 +18,7 @@ class TargetReaderTest {
 
     private List<Target> read(String targets) {
         Problems problems = new Problems();
-        Node root = Node.open(
+        Node root = YamlTree.open(
                 ModelFiles.write(folder, "t.yaml", "eddyreach: study\ntargets:\n" + targets), "study", problems);
         List<Target> bound = new TargetReader(MATERIALS, 18e-3).bindAll(root.list("targets"));
         root.finish();

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.Test;
 class ErrorBarTest {
 
     private static final double INSIDE = 0.95;
-    private static final double ODD_INSIDE = 0.9;
     private static final double GENEROUS = 10;
 
     /** First seed of the cases that the bar's factor, share and floor were chosen on. */
@@ -28,8 +27,11 @@ class ErrorBarTest {
     /** First seed of the cases that judge the bar; none of them was looked at when it was chosen. */
     private static final long JUDGED = 500_000;
 
-    /** First seed of the cases off the axis and of rings; nothing was chosen on them. */
-    private static final long ODD = 700_000;
+    /**
+     * First seed of the cases off the axis and of rings. On those from 700 000 it was seen that the bars of impedances lacked the orders left
+     * out; these judge the bar with them.
+     */
+    private static final long ODD = 800_000;
 
     /** As many cases as asked for; random switches that cannot be trimmed do not count. */
     private static List<ErrorBarSuite.Pair> run(long seed, int cases) {
@@ -70,24 +72,18 @@ class ErrorBarTest {
     @Tag("long")
     void manyCases() throws IOException {
         List<ErrorBarSuite.Pair> pairs = run(JUDGED, Integer.getInteger("cases", 200));
-        judge(pairs, "error-bars.txt", INSIDE);
+        judge(pairs, "error-bars.txt");
     }
 
-    /**
-     * Targets off the axis and rings. Of all bars nine tenths are asked: the factor was chosen for discs on the axis, and 102 of the 111 of
-     * the first 30 cases held (91.9 %), the other nine being of impedances, one 3.2 times too small. Distances keep to what is asked elsewhere.
-     */
+    /** Targets off the axis and rings. */
     @Test
     @Tag("long")
     void oddCases() throws IOException {
         List<ErrorBarSuite.Pair> pairs = run(ODD, Integer.getInteger("odd.cases", 30), ErrorBarSuite::oddPairs);
-        judge(pairs, "error-bars-odd.txt", ODD_INSIDE);
-        List<ErrorBarSuite.Pair> distances =
-                pairs.stream().filter(p -> p.what().contains("on distance")).toList();
-        assertThat(share(distances)).as(distances.toString()).isGreaterThanOrEqualTo(INSIDE);
+        judge(pairs, "error-bars-odd.txt");
     }
 
-    private static void judge(List<ErrorBarSuite.Pair> pairs, String file, double inside) throws IOException {
+    private static void judge(List<ErrorBarSuite.Pair> pairs, String file) throws IOException {
         String summary = String.format(
                 Locale.ROOT,
                 "%d pairs, inside %.4f, median bar over error %.2f%n",
@@ -103,7 +99,7 @@ class ErrorBarTest {
                 p.error(),
                 p.bar() / p.error())));
         Files.writeString(Path.of("target", file), text);
-        assertThat(share(pairs)).as(summary).isGreaterThanOrEqualTo(inside);
+        assertThat(share(pairs)).as(summary).isGreaterThanOrEqualTo(INSIDE);
         assertThat(medianRatio(pairs)).as(summary).isLessThanOrEqualTo(GENEROUS);
     }
 }
