@@ -31,7 +31,6 @@ public final class Shifted {
     /** Orders of the target that are always taken in: order 0, with its ring currents, says little about the others. */
     private static final int LEAST = 2;
 
-    private static final int STEPS = 80;
     private static final int HIGHEST = AzimuthalOrders.HIGHEST;
 
     private final OffAxisJoin join;
@@ -258,7 +257,8 @@ public final class Shifted {
             }
         };
         try {
-            new Gmres(size, STEPS).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
+            // waves of switch and target that both draw the field go to and fro many times
+            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
         } catch (ArithmeticException e) {
             throw new ArithmeticException(String.format(
                     Locale.ROOT,

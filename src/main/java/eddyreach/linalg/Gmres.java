@@ -35,10 +35,11 @@ public final class Gmres {
      */
     public Gmres(int n, int steps) {
         this.n = n;
-        basisRe = new double[steps + 1][n];
-        basisIm = new double[steps + 1][n];
-        hRe = new double[steps][steps + 1];
-        hIm = new double[steps][steps + 1];
+        // filled as steps are taken: most systems need few
+        basisRe = new double[steps + 1][];
+        basisIm = new double[steps + 1][];
+        hRe = new double[steps][];
+        hIm = new double[steps][];
         cos = new double[steps];
         sinRe = new double[steps];
         sinIm = new double[steps];
@@ -60,6 +61,8 @@ public final class Gmres {
      */
     public int solve(Operator a, double[] bRe, double[] bIm, double[] xRe, double[] xIm, double tolerance) {
         double goal = tolerance * norm(bRe, bIm);
+        basisRe[0] = new double[n];
+        basisIm[0] = new double[n];
         a.apply(xRe, xIm, basisRe[0], basisIm[0]);
         for (int i = 0; i < n; i++) {
             basisRe[0][i] = bRe[i] - basisRe[0][i];
@@ -75,6 +78,10 @@ public final class Gmres {
                 throw new ArithmeticException("no solution in " + k + " steps: residual " + size + " of " + goal);
             }
             scale(basisRe[k], basisIm[k], 1 / norm(basisRe[k], basisIm[k]));
+            basisRe[k + 1] = new double[n];
+            basisIm[k + 1] = new double[n];
+            hRe[k] = new double[k + 2];
+            hIm[k] = new double[k + 2];
             a.apply(basisRe[k], basisIm[k], basisRe[k + 1], basisIm[k + 1]);
             orthogonalise(k);
             size = rotate(k);

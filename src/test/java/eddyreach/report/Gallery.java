@@ -37,6 +37,13 @@ public final class Gallery {
                 "m18-derating",
                 List.of("factors", "amplitude", "impedance", "plane", "losses", "field-fe360", "field-copper"));
         shown.put("m18-foil-and-sheet", List.of("factors", "current-foil-10um"));
+        shown.put("m18-foil-thickness", List.of("thickness-on"));
+        shown.put("m18-conductivity-map", List.of("map"));
+        shown.put("m18-plating", List.of("coating-on"));
+        shown.put("m18-zone", List.of("zone"));
+        shown.put("m18-pass", List.of("pass"));
+        shown.put("m18-recess", List.of("recess"));
+        shown.put("m18-neighbours", List.of("beats"));
         Files.createDirectories(FOLDER);
         Library library = new Library(Path.of(""));
         for (Map.Entry<String, List<String>> entry : shown.entrySet()) {
