@@ -16,7 +16,7 @@ final class Describe {
 
     static String layers(List<Layer> layers) {
         return layers.stream()
-                .map(l -> l.material().name() + " " + length(l.thickness()))
+                .map(l -> l.material().name() + " " + Units.printed(l.thickness(), Dimension.LENGTH))
                 .collect(Collectors.joining(" on "));
     }
 

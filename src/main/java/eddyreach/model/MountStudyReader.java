@@ -54,7 +54,7 @@ final class MountStudyReader {
                         mounts.add(m);
                     }));
         }
-        List<Target> targets = bindTargets();
+        List<Target> targets = root.has("targets") ? context.targets().bindAll(root.list("targets")) : List.of();
         Distances distances = Distances.bind(context);
         boolean pictures = root.flag("field pictures", true);
         mounts.forEach(m -> targets.forEach(t -> checkFit(m, t, distances)));
@@ -68,17 +68,11 @@ final class MountStudyReader {
         mount.filter(m -> m.background().isPresent())
                 .ifPresent(m -> root.problem("mount", "has a background of its own; give it here only"));
         Optional<Mount.Background> background = root.map("background").flatMap(reader::bindBackground);
-        List<Target> targets = bindTargets();
+        List<Target> targets = context.targets().bindOnAxis(root);
         Distances distances =
                 Distances.bind(context, context.switchModel().map(m -> BACKGROUND_REACH * m.ratedDistance()));
         return header -> new BackgroundInput(
                 header, mount.orElseThrow(), background.orElseThrow(), orStandard(targets, header), distances);
-    }
-
-    private List<Target> bindTargets() {
-        return context.root().has("targets")
-                ? context.targets().bindAll(context.root().list("targets"))
-                : List.of();
     }
 
     private static List<Target> orStandard(List<Target> targets, StudyHeader header) {
@@ -127,6 +121,14 @@ final class MountStudyReader {
                                     + " across and mount \"" + mount.id() + "\" leaves "
                                     + (clear > 0 ? text(clear) : "nothing") + " there; it comes no nearer than "
                                     + text(floor));
+        }
+        if (target.offset() > 0 && (floor < mount.top() || mount.background().isPresent())) {
+            context.root()
+                    .problem(
+                            context.root().has("mount") ? "mount" : "mounts",
+                            "target \"" + target.id() + "\" stands " + text(target.offset())
+                                    + " beside the axis: that cannot be computed inside the metal of mount \""
+                                    + mount.id() + "\" nor before a background");
         }
         if (target.body() instanceof Body.Ball
                 && (floor < mount.top() || mount.background().isPresent())) {

@@ -59,12 +59,7 @@ final class NeighbourReader {
         Optional<SwitchModel> other = root.has("other") ? bindOther() : first;
         root.knows("other");
         Optional<NeighbourInput.Arrangement> arrangement = root.choice("arrangement", ARRANGEMENTS);
-        List<Target> targets = root.has("targets") ? context.targets().bindAll(root.list("targets")) : List.of();
-        root.knows("targets");
-        targets.stream()
-                .filter(t -> t.offset() > 0)
-                .forEach(t -> root.problem(
-                        "targets", "\"" + t.id() + "\" stands beside the axis; here targets stand on the axis"));
+        List<Target> targets = context.targets().bindOnAxis(root);
         double tolerance = root.quantity("tolerance", Dimension.NONE, 0, 0.2, TOLERANCE);
         double alternative = root.quantity("alternative frequency", Dimension.NONE, 1.01, 3, 1 + ALTERNATIVE);
         double demodulator = root.quantity("demodulator", Dimension.FREQUENCY, 1, 1e6, DEMODULATOR);

@@ -230,9 +230,9 @@ public final class Node {
         return min;
     }
 
-    /** An optional choice between true and false. */
+    /** An optional choice between yes and no. */
     public boolean flag(String name, boolean otherwise) {
-        return optionalChoice(name, Map.of("true", true, "false", false)).orElse(otherwise);
+        return optionalChoice(name, Map.of("yes", true, "no", false)).orElse(otherwise);
     }
 
     /**

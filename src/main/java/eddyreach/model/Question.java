@@ -49,7 +49,7 @@ public final class Question {
         try {
             model = Optional.of(SwitchReader.read(library.switchFile(switchReference), materials));
         } catch (InputException e) {
-            problems.addAll(e);
+            e.problems().forEach(p -> problems.add(p.line() == 0 ? named("switch", p) : p));
         }
         Node node = node(words, layers);
         TargetReader reader =
@@ -127,6 +127,10 @@ public final class Question {
     private Node.Entry entry(String key, String text) {
         Place place = place(key);
         return new Node.Entry(place, Node.scalar(place, text, false));
+    }
+
+    private static Problem named(String key, Problem problem) {
+        return new Problem(FILE, 0, 0, key, problem.file() + ": " + problem.message());
     }
 
     private Place place(String key) {

@@ -5,7 +5,6 @@ import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -59,8 +58,7 @@ final class RecessReader {
         if (bore < body * (1 - 1e-9)) {
             wall.orElseThrow().problem("bore", text(bore) + " is narrower than the body of the switch, " + text(body));
         }
-        boolean bottom = root.optionalChoice("at the bottom", Map.of("yes", true, "no", false))
-                .orElse(false);
+        boolean bottom = root.flag("at the bottom", false);
         double surface = bindSurface(bottom);
         double rear = rear();
         double most = Math.min(thickness, bottom ? Double.POSITIVE_INFINITY : surface - rear);
@@ -95,7 +93,7 @@ final class RecessReader {
         if (depths.last() <= depths.first() && !root.has("depths")) {
             root.problem("depths", "the wall, " + text(thickness) + " thick, leaves no room for a recess");
         }
-        List<Target> targets = root.has("targets") ? context.targets().bindAll(root.list("targets")) : List.of();
+        List<Target> targets = context.targets().bindOnAxis(root);
         if (targets.size() > 1) {
             root.problem("targets", "a map is made for one target, got " + targets.size());
         }

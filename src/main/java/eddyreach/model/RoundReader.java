@@ -5,7 +5,6 @@ import eddyreach.materials.Material;
 import eddyreach.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Binds targets that are no sheets: washers, tubes, cylinders, screws, rings and spheres. */
@@ -15,7 +14,6 @@ final class RoundReader {
     private static final double LARGEST_BALL = 0.2;
     private static final double LEAST_BORE = 1e-5;
     private static final int MOST_RINGS = 40;
-    private static final Map<String, Boolean> YES = Map.of("yes", true, "no", false);
 
     private final Materials materials;
 
@@ -74,7 +72,7 @@ final class RoundReader {
         double height = length(node, "head height", TargetReader.SMALLEST, LARGEST);
         double shank = length(node, "shank diameter", TargetReader.SMALLEST, LARGEST);
         double length = length(node, "shank length", TargetReader.SMALLEST, LARGEST);
-        boolean point = node.optionalChoice("point first", YES).orElse(false);
+        boolean point = node.flag("point first", false);
         if (shank >= head) {
             node.problem(
                     "shank diameter",
@@ -92,7 +90,7 @@ final class RoundReader {
         double length = shape == Shape.WASHER
                 ? length(node, "thickness", TargetReader.THINNEST, TargetReader.THICKEST)
                 : length(node, "length", TargetReader.SMALLEST, TargetReader.THICKEST);
-        boolean slit = node.optionalChoice("slit", YES).orElse(false);
+        boolean slit = node.flag("slit", false);
         if (inner >= outer) {
             node.problem(
                     "inner",
@@ -170,7 +168,7 @@ final class RoundReader {
         double outer = length(node, "outer", TargetReader.SMALLEST, LARGEST);
         double from = length(node, "from", 0, TargetReader.THICKEST);
         double to = length(node, "to", 0, TargetReader.THICKEST);
-        boolean slit = node.optionalChoice("slit", YES).orElse(false);
+        boolean slit = node.flag("slit", false);
         boolean sound = true;
         if (inner >= outer) {
             node.problem("inner", Describe.length(inner) + " must be smaller than outer, " + Describe.length(outer));

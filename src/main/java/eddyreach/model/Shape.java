@@ -74,13 +74,13 @@ enum Shape {
 
     private static String complaint(String key, Shape shape, List<String> words) {
         if (key.equals("slit") && shape != RINGS) {
-            return "a slit stops the current round a hole, but this shape is solid; needs shape: washer or tube";
+            return "a slit stops the current round a hole, but this shape is solid; needs a washer or a tube";
         }
         if (key.equals("slit")) {
             return "stands beside rings, give it in each ring";
         }
         int last = words.size() - 1;
-        String all = last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
-        return "belongs to shape: " + all + " only";
+        String all = last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return "goes only with the shape" + (last == 0 ? " " : "s ") + all;
     }
 }

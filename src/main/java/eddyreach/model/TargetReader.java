@@ -59,6 +59,19 @@ public final class TargetReader {
         return targets;
     }
 
+    /** Binds the optional list under the key targets, of which none may stand beside the axis. */
+    List<Target> bindOnAxis(Node root) {
+        root.knows("targets");
+        if (!root.has("targets")) {
+            return List.of();
+        }
+        List<Node> nodes = root.list("targets");
+        nodes.stream()
+                .filter(n -> n.isMap() && n.has("offset"))
+                .forEach(n -> n.problem("offset", "in a study of this kind targets stand on the axis"));
+        return bindAll(nodes);
+    }
+
     /**
      * Binds a list of material ids: for each a target of one layer and the given thickness and outline, named like
      * the material.

@@ -164,6 +164,6 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
     }
 
     private static String length(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
+        return Units.printed(metres, Dimension.LENGTH);
     }
 }

@@ -272,7 +272,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
     }
 
     private static String length(double metres) {
-        return Units.text(round(metres, 2), Dimension.LENGTH);
+        return Units.printed(round(metres, 2), Dimension.LENGTH);
     }
 
     private static String number(double value) {

@@ -320,14 +320,14 @@ final class Reason {
         return length(m.skinDepth(omega, Bench.AMBIENT));
     }
 
-    /** A length in mm, in um below 0.1 mm or in nm below 0.1 um, with two or three significant digits. */
+    /** A length in mm, in µm below 0.1 mm or in nm below 0.1 µm, with two or three significant digits. */
     static String length(double metres) {
         double um = metres * 1e6;
         if (um < 0.1) {
             return String.format(Locale.ROOT, "%.0f nm", 1000 * um);
         }
         return um < 100
-                ? String.format(Locale.ROOT, um < 10 ? "%.1f um" : "%.0f um", um)
+                ? String.format(Locale.ROOT, um < 10 ? "%.1f \u00b5m" : "%.0f \u00b5m", um)
                 : String.format(Locale.ROOT, um < 10000 ? "%.2f mm" : "%.0f mm", um / 1000);
     }
 }

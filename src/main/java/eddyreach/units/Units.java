@@ -103,6 +103,11 @@ public final class Units {
         return Numbers.shortest(si / factor, 6) + " " + symbol;
     }
 
+    /** The same as it is printed in results: with the sign for micro instead of the letter that is typed for it. */
+    public static String printed(double si, Dimension dimension) {
+        return text(si, dimension).replace(" u", " \u00b5");
+    }
+
     private static PhysicalValue parse(String raw, Dimension expected, boolean strict) {
         String text = raw.replaceAll("[\\u00a0\\u2009\\u202f]", " ").strip();
         String needs = strict ? ", needs " + expected.noun() + " such as " + expected.example() : "";

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,9 +37,9 @@ class AskCommandTest {
         assertThat(s.err()).isEmpty();
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .startsWith("aluminium 10 um, endless plate\n")
+                .startsWith("aluminium 10 µm, endless plate\n")
                 .contains("; output normally open.\n\ntarget                     on, mm      off, mm factor")
-                .contains("\npart                  5.", "\naluminium 10 um, endless plate, 1.0")
+                .contains("\npart                  5.", "\naluminium 10 µm, endless plate, 1.0")
                 .endsWith("without the standards for them and competent people.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
@@ -55,7 +59,7 @@ class AskCommandTest {
                 "a");
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .contains("\nzinc 8 um on mild steel Fe 360 1.5 mm, endless plate, 1.1", ": layers act together;")
+                .contains("\nzinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, 1.1", ": layers act together;")
                 .contains("\nFiles: a\n")
                 .contains("\nPictures, in a, as png:\n  factors  ");
         assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
@@ -77,7 +81,7 @@ class AskCommandTest {
                 "zinc 8um");
         assertThat(washer.err()).isEmpty();
         assertThat(washer.out())
-                .startsWith("mild steel Fe 360 washer 20 mm / 10 mm by 2 mm, slit, zinc 8 um all over\n");
+                .startsWith("mild steel Fe 360 washer 20 mm / 10 mm by 2 mm, slit, zinc 8 µm all over\n");
         Session wrong = ask(
                 "--switch",
                 "p14-reference",
@@ -117,8 +121,8 @@ class AskCommandTest {
                         "--length",
                         "1mm",
                         "--slit"))
-                .isEqualTo(wrong("--slit: a slit stops the current round a hole, but this shape is solid; needs shape:"
-                        + " washer or tube"));
+                .isEqualTo(wrong("--slit: a slit stops the current round a hole, but this shape is solid; needs a"
+                        + " washer or a tube"));
         assertThat(ask("--switch", "p14-reference", "--material", "brass", "--shank", "8mm/9mm"))
                 .isEqualTo(new Session(2, "", """
                         --head, head diameter: missing, needs a length such as 0.6 mm
@@ -131,6 +135,34 @@ class AskCommandTest {
     void withoutASizeItIsTheStandardTarget() {
         Session s = ask("--switch", "p14-reference", "--material", "fe360");
         assertThat(s.out()).startsWith("mild steel Fe 360 1 mm\n").contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
+    }
+
+    @Test
+    void besideTheAxis() {
+        Session near = disc("--offset", "6mm");
+        assertThat(near.err()).isEmpty();
+        assertThat(near.out())
+                .startsWith("mild steel Fe 360 1 mm, disc 10 mm, 6 mm off the axis\n")
+                .contains(": its axis lies 6.00\nmm beside the switch's;");
+        assertThat(onDistance(near)).isBetween(0.5, onDistance(disc()));
+        Session far = disc("--offset", "80mm");
+        assertThat(far.code()).isZero();
+        assertThat(far.out()).contains("\npart                            -            -      -         - never on\n");
+        assertThat(disc("--offset", "-6mm")).isEqualTo(wrong("--offset: -6mm is out of range, needs 0 mm to 1 m"));
+        assertThat(disc("--offset", "6")).isEqualTo(wrong("--offset: 6: no unit, needs a length such as 0.6 mm"));
+    }
+
+    private Session disc(String... more) {
+        List<String> line = new ArrayList<>(List.of(
+                "--switch", "p14-reference", "--material", "fe360", "--thickness", "1mm", "--diameter", "10mm"));
+        line.addAll(List.of(more));
+        return ask(line.toArray(String[]::new));
+    }
+
+    private static double onDistance(Session s) {
+        Matcher row = Pattern.compile("\npart +([0-9.]+) ").matcher(s.out());
+        assertThat(row.find()).isTrue();
+        return Double.parseDouble(row.group(1));
     }
 
     @Test
@@ -160,7 +192,7 @@ class AskCommandTest {
     void oddInputIsToldUnderTheNameOfItsOption() throws IOException {
         assertThat(ask("--switch", "p14-referense", "--material", "alu", "--thickness", "-3mm", "--square", "NaN"))
                 .isEqualTo(new Session(2, "", """
-                        p14-referense: there is no switch of this name; did you mean p14-reference?
+                        --switch: p14-referense: there is no switch of this name; did you mean p14-reference?
                         --square: NaN: not a finite number
                         --material: unknown material "alu", needs an id of shared/materials.yaml such as fe360
                         --thickness: -3mm is out of range, needs 1 nm to 1 m

@@ -169,7 +169,7 @@ class HostileStudiesTest {
                 targets:
                   - {name: part, %s}
                 distances: {points: 11}
-                field pictures: false
+                field pictures: no
                 """.formatted(target);
     }
 

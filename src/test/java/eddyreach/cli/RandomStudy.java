@@ -150,7 +150,7 @@ record RandomStudy(String switchFile, String studyFile) {
             if (chance(0.3)) {
                 text.append("  to: ").append(mm(within(core * log(1e-3, 20), 1e-6, 1)));
             }
-            return text.append("field pictures: false\n").toString();
+            return text.append("field pictures: no\n").toString();
         }
 
         private String target(double core) {

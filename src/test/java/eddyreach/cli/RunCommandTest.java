@@ -19,7 +19,7 @@ class RunCommandTest {
             targets:
               - {name: sheet, material: aluminium, thickness: 1 mm, shape: plate}
             distances: {from: 0 mm, to: 12.5 mm, points: 11}
-            field pictures: false
+            field pictures: no
             """;
 
     @TempDir

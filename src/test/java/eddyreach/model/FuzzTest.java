@@ -104,7 +104,7 @@ class FuzzTest {
                   to: 10 mm
                   points: 40
                 accuracy: 0.02 mm
-                field pictures: false
+                field pictures: no
                 """;
         damage(study.getBytes(StandardCharsets.UTF_8), s -> StudyReader.read(s, LIBRARY), MUTATIONS);
     }

@@ -117,6 +117,30 @@ class MountReaderTest {
     }
 
     @Test
+    void besideTheAxisOnlyWhatStaysAboveTheMetal() {
+        String target = "targets: [{name: a, material: fe360, offset: 7 mm}]\n";
+        MountInput level = read(STUDY.replace("MOUNT", "{name: m, wall: {material: fe360, thickness: 9 mm}}") + target);
+        assertThat(level.targets().get(0).offset()).isEqualTo(7e-3);
+        for (String mount : List.of(
+                "{name: m, sunk by: 1 mm, wall: {material: fe360, thickness: 9 mm, recess: {diameter: 40 mm, depth: 2 mm}}}",
+                "{name: m, background: {material: fe360, distance: 40 mm, thickness: 5 mm}}")) {
+            assertThatThrownBy(() -> read(STUDY.replace("MOUNT", mount) + target))
+                    .hasMessageEndingWith(
+                            "mounts: target \"a\" stands 7 mm beside the axis: that cannot be computed inside the"
+                                    + " metal of mount \"m\" nor before a background");
+        }
+        for (String keys : List.of(
+                "kind: background\nbackground: {material: fe360, thickness: 5 mm}\n",
+                "kind: recess\nwall: {materials: [fe360], thickness: 20 mm}\n",
+                "kind: neighbour\narrangement: face to face\n")) {
+            String study = "eddyreach: study\nname: a\nswitch: m18-flush\n" + keys + target;
+            assertThatThrownBy(
+                            () -> StudyReader.read(ModelFiles.write(folder, "s.yaml", study), new Library(Path.of(""))))
+                    .hasMessageEndingWith("targets[1].offset: in a study of this kind targets stand on the axis");
+        }
+    }
+
+    @Test
     void aBallIsRefusedWhereItCannotBeComputed() {
         String text = STUDY.replace(
                         "MOUNT",

@@ -55,7 +55,7 @@ class NodeTest {
                 frequncy: 200 kHz
                 size: -3 mm
                 points: 2.5
-                pictures: yes
+                pictures: true
                 kind: middle
                 group:
                   inner: x
@@ -70,7 +70,7 @@ class NodeTest {
                         x.yaml:3:1 frequncy: unknown key, did you mean "frequency"?
                         x.yaml:4:7 size: -3 mm is out of range, needs 0 mm to 100 mm
                         x.yaml:5:9 points: got 2.5, needs a whole number from 2 to 100
-                        x.yaml:6:11 pictures: got "yes", needs false or true
+                        x.yaml:6:11 pictures: got "true", needs no or yes
                         x.yaml:7:7 kind: got "middle", needs far or near
                         x.yaml:10:3 group.innner: unknown key, did you mean "inner"?
                         x.yaml:11:8 items: got a group of keys, needs a list (lines that begin with "- ")

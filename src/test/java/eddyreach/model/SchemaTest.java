@@ -42,7 +42,7 @@ class SchemaTest {
             diameter: 20 mm
             distances: {from: 0.5 mm, to: 10 mm, points: 40}
             accuracy: 0.02 mm
-            field pictures: false
+            field pictures: no
             """;
 
     @TempDir
@@ -159,7 +159,10 @@ class SchemaTest {
                 "false | material: zinc, mesh: {wire: 0.1 mm, pitch: 1 mm}, thickness: 1 mm",
                 "false | material: zinc, mesh: {wire: 0.1 mm, pitch: 1 mm}, open area: 30 %",
                 "true | shape: disc, diameter: 8 mm, thickness: 1 mm, material: fe360, coating: {material: zinc, thickness: 5 um}",
-                "false | material: fe360, coating: {material: zinc, thickness: 5 um}"
+                "false | material: fe360, coating: {material: zinc, thickness: 5 um}",
+                "true | material: fe360, offset: 6 mm",
+                "true | shape: sphere, diameter: 8 mm, material: zinc, offset: 0 mm",
+                "false | material: fe360, offset: 6"
             })
     void schemaAndReaderAgreeOnTargets(boolean good, String target) {
         String study = STUDY.replaceFirst("(?s)materials: \\[.*?distances", "targets: [{name: a, TARGET}]\ndistances")
@@ -186,7 +189,12 @@ class SchemaTest {
                 "m18-conductivity-map | from: 1, | from: 0.5,",
                 "m18-plating | base: {material: fe360, thickness: 1.5 mm} | base: {material: fe360}",
                 "m18-plating | coatings: | materials:",
-                "m18-plating | kind: layers | kind: approach"
+                "m18-plating | kind: layers | kind: approach",
+                "m18-zone | kind: zone | kind: pass",
+                "m18-zone | label: standard target | offset: 3 mm",
+                "m18-pass | distance: 2.5 mm | offsets: {from: 3 mm}",
+                "m18-pass | kind: pass | kind: zone",
+                "m18-pass | distance: | reach:"
             })
     void schemaAndReaderRefuseTheSameSweeps(String study, String before, String after) {
         String good = ModelFiles.text(Path.of("studies", study + ".yaml"));

@@ -185,17 +185,17 @@ class ShapesTest {
                  a solid rod is shape: cylinder
                 t.yaml:5:3 targets[3].inner: missing, needs the inner diameter, or wall for the thickness of the wall
                 t.yaml:6:66 targets[4].slit: a slit stops the current round a hole, but this shape is solid; needs\
-                 shape: washer or tube
+                 a washer or a tube
                 t.yaml:8:41 targets[5].coating.thickness: 0.5 mm on every side leaves nothing of the part, needs less\
                  than 0.5 mm; the part's sizes include its coating
-                t.yaml:9:22 targets[6].coating: belongs to shape: disc, washer, tube, cylinder or screw only
+                t.yaml:9:22 targets[6].coating: goes only with the shapes disc, washer, tube, cylinder and screw
                 t.yaml:10:23 targets[7].material: mild steel Fe 360 is magnetic: no rule here covers magnetic sheets\
                  with holes or magnetic mesh, needs a metal that is not magnetic
                 t.yaml:11:45 targets[8].open area: 80 % is out of range, needs 0 % to 50 %
                 t.yaml:12:57 targets[9].mesh.pitch: 0.5 mm from wire to wire leaves no opening between wires of 1 mm,\
                  needs more
-                t.yaml:13:56 targets[10].thickness: belongs to shape: standard, plate, disc, square, rectangle or\
-                 washer only
+                t.yaml:13:56 targets[10].thickness: goes only with the shapes standard, plate, disc, square, rectangle\
+                 and washer
                 t.yaml:14:83 targets[11].shank diameter: 8 mm must be smaller than the head diameter, 8 mm
                 t.yaml:16:23 targets[12].material: mild steel Fe 360 is magnetic: no rule here covers magnetic sheets\
                  with holes or magnetic mesh, needs a metal that is not magnetic

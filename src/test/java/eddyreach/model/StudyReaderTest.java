@@ -71,7 +71,7 @@ class StudyReaderTest {
                   - {name: foil, material: aluminium-foil, thickness: 10 um}
                 distances: {from: 0 mm, to: 10 mm, points: 40}
                 accuracy: 20 um
-                field pictures: false
+                field pictures: no
                 """);
         assertThat(input.targets()).extracting(Target::id).containsExactly("fe360", "copper", "foil");
         assertThat(input.targets().get(1).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Disc(20e-3));

@@ -104,7 +104,7 @@ class TargetReaderTest {
                         t.yaml:7:3 targets[2].thickness: missing, needs a length such as 0.6 mm
                         t.yaml:11:13 targets[3].material: stands beside layers, give it in each layer
                         t.yaml:12:12 targets[3].layers[1].thickness: missing, needs a length such as 0.6 mm
-                        t.yaml:13:9 targets[3].side: belongs to shape: square only
+                        t.yaml:13:9 targets[3].side: goes only with the shape square
                         t.yaml:16:10 targets[4].shape: got "blob", needs cylinder, disc, plate, rectangle, rings, screw,\
                          sphere, square, standard, tube or washer
                         t.yaml:18:3 targets[5]: got "five", needs a group of keys

@@ -28,7 +28,7 @@ class DxfDrawingTest {
             name: a mount
             kind: mount
             switch: m8-flush
-            field pictures: false
+            field pictures: no
             mounts:
               - name: odd
                 label: stepped, 20 µm off

@@ -37,7 +37,7 @@ class MountStudyTest {
                 name: test
                 kind: mount
                 switch: %s
-                field pictures: false
+                field pictures: no
                 mounts: [%s]
                 %s""".formatted(switchId, mounts, more));
         return MountRunner.run((MountInput) StudyReader.read(new SourceFile.OnDisk(file), library), Progress.NONE);

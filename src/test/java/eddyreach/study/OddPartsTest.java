@@ -25,7 +25,7 @@ class OddPartsTest {
             name: odd
             kind: approach
             switch: m18-flush
-            field pictures: false
+            field pictures: no
             targets:
               - {name: disc, shape: disc, diameter: 16 mm, thickness: 3 mm, material: stainless-304}
               - {name: cylinder, shape: cylinder, diameter: 16 mm, length: 3 mm, material: stainless-304}

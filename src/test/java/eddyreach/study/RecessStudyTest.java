@@ -55,7 +55,7 @@ class RecessStudyTest {
                 name: test
                 kind: mount
                 switch: m8-non-flush
-                field pictures: false
+                field pictures: no
                 mounts:
                   - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 25 mm, depth: 4.5 mm}}}
                 """), Progress.NONE);
@@ -114,7 +114,7 @@ class RecessStudyTest {
                 name: test
                 kind: mount
                 switch: m8-non-flush
-                field pictures: false
+                field pictures: no
                 mounts:
                   - {name: a, wall: {material: fe360, thickness: 14 mm%s}}
                 """;
@@ -153,7 +153,7 @@ class RecessStudyTest {
                 name: test
                 kind: mount
                 switch: m8-non-flush
-                field pictures: false
+                field pictures: no
                 mounts:
                   - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5 mm}}}
                   - {name: b, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5.3 mm}}}

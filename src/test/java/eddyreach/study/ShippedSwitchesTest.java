@@ -139,7 +139,7 @@ class ShippedSwitchesTest {
                 materials: [stainless-430, cast-iron-grey, nickel, stainless-304, brass, aluminium, copper]
                 distances:
                   points: 31
-                field pictures: false
+                field pictures: no
                 """.formatted(id));
         ApproachInput s = (ApproachInput) StudyReader.read(new SourceFile.OnDisk(file), LIBRARY);
         List<Target> targets = new ArrayList<>(s.targets());
