@@ -42,6 +42,12 @@ public final class ApproachPictures {
         }
         pictures.add(chart(
                 result, "losses", "Where the loss goes", head + " · at the switch-on distance", BarCharts::losses));
+        for (TargetResult found : result.targets()) {
+            Target target = found.target();
+            if (target.offset() > 0 && Double.isFinite(target.radius())) {
+                pictures.add(arrangement(result, head, found));
+            }
+        }
         Ramp ramp = Ramp.decades(
                 result.fields().stream().map(FieldPicture::strength).toList());
         double flux = result.fields().isEmpty()
@@ -67,6 +73,18 @@ public final class ApproachPictures {
                     new CurrentDrawing(current, target(result, current.id()))));
         }
         return pictures;
+    }
+
+    /** A target beside the axis, whose field has no symmetry and is not drawn. */
+    private static Picture arrangement(ApproachResult result, String head, TargetResult found) {
+        boolean seen = Double.isFinite(found.distance().on());
+        double distance = seen ? found.distance().on() : result.model().effectiveDistance();
+        return new Picture(
+                "arrangement-" + fileName(found.target().id()),
+                "Beside the axis: " + found.target().label(),
+                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not seen"),
+                result.name(),
+                new OffsetDrawing(result.model(), found.target(), distance));
     }
 
     private static Picture chart(

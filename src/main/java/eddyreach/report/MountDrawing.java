@@ -29,9 +29,7 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     private static final double BLOCK = 176;
     private static final double ROW = 17;
     private static final double COLUMN = 30;
-    private static final double ARROW = 5;
     private static final double HATCH = 7;
-    private static final double SIZE = 10.5;
 
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
@@ -204,51 +202,21 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         double x0 = view.x(d.from());
         double x1 = view.x(d.to());
         double feature = Math.max(view.box().getMinY(), Math.min(view.box().getMaxY(), view.y(d.at())));
-        thin(g);
+        DimensionLine.thin(g);
         double over = y < feature ? -3 : 3;
         g.draw(new Line2D.Double(x0, feature, x0, y + over));
         g.draw(new Line2D.Double(x1, feature, x1, y + over));
-        g.draw(new Line2D.Double(x0, y, x1, y));
-        arrow(g, x0, y, 1, 0);
-        arrow(g, x1, y, -1, 0);
-        text(g, d.text(), (x0 + x1) / 2, y);
+        DimensionLine.across(g, x0, x1, y, d.text());
     }
 
     private static void along(Graphics2D g, SectionView view, Dimension d, double x) {
         double y0 = view.y(d.from());
         double y1 = view.y(d.to());
-        thin(g);
+        DimensionLine.thin(g);
         double from = view.box().getMaxX() - 2;
         g.draw(new Line2D.Double(from, y0, x + 3, y0));
         g.draw(new Line2D.Double(from, y1, x + 3, y1));
-        boolean room = y0 - y1 > 2.4 * SIZE;
-        g.draw(new Line2D.Double(x, y0 + (room ? 0 : 12), x, y1 - (room ? 0 : 12)));
-        arrow(g, x, y0, 0, room ? -1 : 1);
-        arrow(g, x, y1, 0, room ? 1 : -1);
-        text(g, d.text(), x, room ? (y0 + y1) / 2 : y1 - 17);
-    }
-
-    private static void thin(Graphics2D g) {
-        g.setColor(Theme.INK);
-        g.setStroke(Theme.line(0.6));
-    }
-
-    private static void text(Graphics2D g, String text, double x, double y) {
-        double w = g.getFontMetrics(Theme.text(SIZE)).stringWidth(text);
-        g.setColor(Color.WHITE);
-        g.fill(new Rectangle2D.Double(x - w / 2 - 2, y - 6, w + 4, 12));
-        g.setColor(Theme.INK);
-        Picture.fitted(g, Theme.text(SIZE), text, x, y + 3.7, w + 1, 0.5);
-    }
-
-    /** A filled arrow head with its tip at a point, its shaft leading away in a direction. */
-    private static void arrow(Graphics2D g, double x, double y, double dx, double dy) {
-        Path2D path = new Path2D.Double();
-        path.moveTo(x, y);
-        path.lineTo(x + dx * ARROW - dy * 1.6, y + dy * ARROW + dx * 1.6);
-        path.lineTo(x + dx * ARROW + dy * 1.6, y + dy * ARROW - dx * 1.6);
-        path.closePath();
-        g.fill(path);
+        DimensionLine.along(g, x, y0, y1, d.text());
     }
 
     private void block(Graphics2D g, Rectangle2D area) {
