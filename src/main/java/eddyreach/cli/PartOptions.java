@@ -38,6 +38,12 @@ final class PartOptions {
             description = "how far the axis of the part lies beside that of the switch; on the axis unless given")
     private String offset;
 
+    @Option(
+            names = "--temperature",
+            paramLabel = "TEMPERATURE",
+            description = "temperature of the part if it is not that of the switch, such as 200degC")
+    private String temperature;
+
     @Option(names = "--diameter", paramLabel = "LENGTH", description = "the part is a disc of this diameter")
     private String diameter;
 
@@ -158,6 +164,7 @@ final class PartOptions {
         });
         put(words, "length", length);
         put(words, "offset", offset);
+        put(words, "temperature", temperature);
         put(words, "slit", slit ? "yes" : null);
         split(words, shank, List.of("shank diameter", "shank length"));
         put(words, "point first", pointFirst ? "yes" : null);

@@ -7,6 +7,7 @@ import eddyreach.materials.Material;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** What a target is, apart from its name: on the axis, its nearest point in the plane z = 0. */
 public sealed interface Body {
@@ -27,6 +28,9 @@ public sealed interface Body {
      * @return empty for a ball, which is no ring, and for an endless sheet
      */
     List<Part> parts(String id);
+
+    /** The same of other materials. */
+    Body made(UnaryOperator<Material> change);
 
     /**
      * A flat stack of layers.
@@ -73,6 +77,14 @@ public sealed interface Body {
             }
             return parts;
         }
+
+        @Override
+        public Sheet made(UnaryOperator<Material> change) {
+            List<Layer> changed = layers.stream()
+                    .map(l -> new Layer(change.apply(l.material()), l.thickness()))
+                    .toList();
+            return new Sheet(outline, changed, texture);
+        }
     }
 
     /**
@@ -115,6 +127,13 @@ public sealed interface Body {
                             r.slit()))
                     .toList();
         }
+
+        @Override
+        public Rings made(UnaryOperator<Material> change) {
+            return new Rings(rings.stream()
+                    .map(r -> new Ring(r.name(), r.section(), change.apply(r.material()), r.slit()))
+                    .toList());
+        }
     }
 
     /**
@@ -143,6 +162,11 @@ public sealed interface Body {
         @Override
         public List<Part> parts(String id) {
             return List.of();
+        }
+
+        @Override
+        public Ball made(UnaryOperator<Material> change) {
+            return new Ball(diameter, change.apply(material));
         }
     }
 }

@@ -3,6 +3,7 @@ package eddyreach.model;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Readable names of targets that were given none. */
@@ -33,6 +34,11 @@ final class Describe {
         boolean slit = rings.stream().anyMatch(Ring::slit);
         return materials + ", " + (slit ? "slit, " : "") + length(2 * body.radius()) + " wide and "
                 + length(body.thickness()) + " deep";
+    }
+
+    /** The temperature of a part that is not at that of the switch, degrees Celsius. */
+    static String at(double celsius) {
+        return String.format(Locale.ROOT, " at %.0f \u00b0C", celsius);
     }
 
     /** Nothing on the axis. */

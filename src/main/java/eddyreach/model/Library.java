@@ -24,6 +24,7 @@ import java.util.stream.Stream;
 public final class Library {
 
     private static final String ENDING = ".yaml";
+    private static final String MATERIALS = "shared/materials.yaml";
     private static final Pattern MOUNT = Pattern.compile("(?m)^eddyreach:[ \\t]*mount[ \\t\\r]*$");
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]+");
 
@@ -60,12 +61,14 @@ public final class Library {
     }
 
     /**
-     * The materials of {@code shared/materials.yaml}.
+     * The shipped materials, and those of {@code shared/materials.yaml} in the working folder, which come first where both know an id.
      *
      * @throws InputException when they are not all in order
      */
     public Materials materials() {
-        return Materials.read(byId("shared", "materials", "materials file"));
+        Materials shipped = Materials.read(new SourceFile.Shipped(MATERIALS));
+        Path own = workingFolder.resolve(MATERIALS);
+        return Files.isRegularFile(own) ? shipped.with(Materials.read(new SourceFile.OnDisk(own))) : shipped;
     }
 
     /**
@@ -193,7 +196,7 @@ public final class Library {
 
     /** Names such as {@code models/p14-reference.yaml} of the files within the program. */
     private static Set<String> shipped(String folder) {
-        String anchor = SourceFile.Shipped.ROOT + "shared/materials.yaml";
+        String anchor = SourceFile.Shipped.ROOT + MATERIALS;
         URL url = Library.class.getClassLoader().getResource(anchor);
         if (url == null) {
             throw new IllegalStateException("the program was packed without " + anchor);

@@ -55,6 +55,17 @@ public final class Materials {
         return new Materials(byId, bands);
     }
 
+    /** These, and others that come first where both know an id. */
+    Materials with(Materials others) {
+        Map<String, Material> all = new LinkedHashMap<>(byId);
+        Map<String, FactorBand> usual = new LinkedHashMap<>(bands);
+        // a band belongs to the material that it was given for
+        usual.keySet().removeAll(others.byId.keySet());
+        all.putAll(others.byId);
+        usual.putAll(others.bands);
+        return new Materials(all, usual);
+    }
+
     private static Material bind(String id, Node node) {
         String name = node.text("name");
         double conductivity = conductivity(node);

@@ -20,6 +20,12 @@ public final class TargetReader {
     private static final double WIDEST_PITCH = 0.1;
     private static final int LONGEST = 4;
     private static final int MOST_LAYERS = 12;
+    private static final double ZERO_CELSIUS = 273.15;
+    private static final double COLDEST = ZERO_CELSIUS - 60;
+
+    /** Above this the resistivity of iron is no longer straight, and its permeability falls towards the Curie point at 770 C. */
+    private static final double WARMEST = ZERO_CELSIUS + 400;
+
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Materials materials;
@@ -99,6 +105,10 @@ public final class TargetReader {
         }
         String label = node.text("label", "");
         double offset = node.quantity("offset", Dimension.LENGTH, 0, Distances.FARTHEST, 0);
+        boolean warm = node.has("temperature");
+        double celsius = warm
+                ? node.quantity("temperature", Dimension.TEMPERATURE, COLDEST, WARMEST) - ZERO_CELSIUS
+                : Double.NaN;
         Shape shape = shape(node, false);
         Shape.check(node, shape, false);
         for (String key : List.of("open area", "mesh")) {
@@ -112,7 +122,23 @@ public final class TargetReader {
                 : bindSheet(node, shape).map(s -> new RoundReader.Bound(s, Describe.sheet(s, standardSide)));
         return bound.filter(b -> !name.isEmpty())
                 .map(b -> new Target(
-                        name, label.isEmpty() ? b.label() + Describe.offset(offset) : label, b.body(), offset));
+                        name,
+                        label.isEmpty()
+                                ? b.label() + (warm ? Describe.at(celsius) : "") + Describe.offset(offset)
+                                : label,
+                        warm ? b.body().made(m -> at(m, celsius)) : b.body(),
+                        offset));
+    }
+
+    /** A material that stays at a temperature, degrees Celsius, whatever that of the switch. */
+    private static Material at(Material m, double celsius) {
+        if (m.conductivity20() == 0) {
+            return m;
+        }
+        String id = m.id() + "-at-" + Math.round(celsius);
+        String source = m.source() + "; conductivity by its coefficient" + Describe.at(celsius);
+        return new Material(
+                id, m.name() + Describe.at(celsius), m.conductivity(celsius), 0, m.muReal(), m.muImag(), source);
     }
 
     /**

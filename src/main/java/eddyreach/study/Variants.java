@@ -119,21 +119,7 @@ final class Variants {
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {
-        if (target.body() instanceof Body.Ball b) {
-            return with(target, new Body.Ball(b.diameter(), change.apply(b.material())));
-        }
-        if (target.body() instanceof Body.Rings r) {
-            return with(
-                    target,
-                    new Body.Rings(r.rings().stream()
-                            .map(x -> new Ring(x.name(), x.section(), change.apply(x.material()), x.slit()))
-                            .toList()));
-        }
-        Body.Sheet s = target.sheet().orElseThrow();
-        List<Layer> layers = s.layers().stream()
-                .map(l -> new Layer(change.apply(l.material()), l.thickness()))
-                .toList();
-        return with(target, new Body.Sheet(s.outline(), layers, s.texture()));
+        return with(target, target.body().made(change));
     }
 
     private static Material conducting(Material m, double conductivity20, double coefficient) {

@@ -86,6 +86,10 @@ public final class Units {
         if (dimension.equals(Dimension.LENGTH) && Math.abs(si) >= 0.99e-4 && Math.abs(si) < 1) {
             return Numbers.shortest(si * 1e3, 6) + " mm";
         }
+        if (dimension.equals(Dimension.TEMPERATURE)) {
+            double celsius = si - UnitTable.CELSIUS_OFFSET.doubleValue();
+            return Numbers.shortest(celsius, 6) + " " + UnitTable.CELSIUS;
+        }
         double largest = 0;
         for (Map.Entry<String, UnitTable.Unit> entry : UnitTable.all().entrySet()) {
             UnitTable.Unit unit = entry.getValue();

@@ -41,6 +41,28 @@ class LibraryTest {
     }
 
     @Test
+    void ownMaterialsStandBesideTheShippedOnes() throws IOException {
+        Materials shipped = new Library(elsewhere).materials();
+        Path shared = Files.createDirectories(elsewhere.resolve("shared"));
+        Files.writeString(shared.resolve("materials.yaml"), """
+                eddyreach: materials
+                materials:
+                  hard-steel: {name: hardened steel, conductivity: 4 MS/m, permeability: 60, source: guess}
+                  brass: {name: brass of ours, conductivity: 14 MS/m, source: measured}
+                """);
+        Materials both = new Library(elsewhere).materials();
+        assertThat(both.ids())
+                .containsAll(shipped.ids())
+                .contains("hard-steel")
+                .hasSize(shipped.ids().size() + 1);
+        assertThat(both.get("hard-steel").muReal()).isEqualTo(60);
+        assertThat(both.get("brass").conductivity20()).isEqualTo(14e6);
+        assertThat(shipped.usualFactor("brass")).isPresent();
+        assertThat(both.usualFactor("brass")).as("was given for another brass").isEmpty();
+        assertThat(both.usualFactor("copper")).isEqualTo(shipped.usualFactor("copper"));
+    }
+
+    @Test
     void whatIsNotThereIsSaidClearly() {
         Library library = new Library(elsewhere);
         assertThatThrownBy(() -> library.switchModel("p14-referense"))

@@ -161,6 +161,8 @@ class SchemaTest {
                 "true | shape: disc, diameter: 8 mm, thickness: 1 mm, material: fe360, coating: {material: zinc, thickness: 5 um}",
                 "false | material: fe360, coating: {material: zinc, thickness: 5 um}",
                 "true | material: fe360, offset: 6 mm",
+                "true | material: fe360, temperature: 200 degC",
+                "false | material: fe360, temperature: 200",
                 "true | shape: sphere, diameter: 8 mm, material: zinc, offset: 0 mm",
                 "false | material: fe360, offset: 6"
             })

@@ -1,9 +1,11 @@
 package eddyreach.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.materials.Material;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -62,6 +64,27 @@ class TargetReaderTest {
         assertThat(targets.get(3).layers()).extracting(l -> l.material().id()).containsExactly("zinc", "fe360");
         assertThat(targets.get(3).thickness()).isCloseTo(3.008e-3, within(1e-15));
         assertThat(targets.get(4).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Endless());
+    }
+
+    @Test
+    void aPartMayBeHotOrCold() {
+        List<Target> targets = read("""
+                - {name: hot, material: copper, temperature: 220 °C}
+                - {name: ball, shape: sphere, diameter: 8 mm, material: fe360, temperature: -40 degC}
+                - {name: board, layers: [{material: aluminium-foil, thickness: 10 um}, {material: paper, thickness: 1 mm}], temperature: 373.15 K}
+                """);
+        Material hot = targets.get(0).layers().get(0).material();
+        // 58 MS/m by 0.393 %/K over 200 K
+        assertThat(hot.conductivity(-25)).isEqualTo(hot.conductivity(70)).isCloseTo(58e6 / 1.786, within(1.0));
+        assertThat(targets.get(0).label()).isEqualTo("copper 1 mm at 220 °C");
+        Material cold = targets.get(1).body().materials().get(0);
+        assertThat(cold.conductivity20()).isGreaterThan(MATERIALS.get("fe360").conductivity20());
+        assertThat(cold.muReal()).isEqualTo(150);
+        assertThat(targets.get(2).layers())
+                .extracting(l -> l.material().id())
+                .containsExactly("aluminium-foil-at-100", "paper");
+        assertThatThrownBy(() -> read("- {name: a, material: copper, temperature: 500 degC}"))
+                .hasMessageEndingWith("temperature: 500 degC is out of range, needs -60 degC to 400 degC");
     }
 
     @Test
