@@ -22,9 +22,6 @@ import org.apache.batik.svggen.ImageHandlerBase64Encoder;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
-import org.jfree.chart.plot.XYPlot;
-import org.jfree.data.xy.XYSeries;
-import org.jfree.data.xy.XYSeriesCollection;
 import org.w3c.dom.DOMImplementation;
 import org.w3c.dom.Document;
 
@@ -47,27 +44,6 @@ public final class PictureWriter {
         /** Ending of the file name, with the dot. */
         public String ending() {
             return this == PNG ? ".png" : ".svg";
-        }
-    }
-
-    /**
-     * Loads fonts and drawing classes by drawing a small chart in both formats. A program may do this beside its
-     * computation, to save that time when the pictures are due.
-     */
-    public static void warmUp() {
-        XYSeries series = new XYSeries("");
-        series.add(0, 0);
-        series.add(1, 1);
-        Picture picture = new Picture("warm-up", "x", "x", "x", (g, area) -> {
-            XYPlot plot = new XYPlot(
-                    new XYSeriesCollection(series), Theme.axis("x"), Theme.axis("y"), Theme.lines(new boolean[][] {
-                        {true, true}
-                    }));
-            Theme.style(plot);
-            Theme.chart(plot, true).draw(g, area);
-        });
-        for (Format format : Format.values()) {
-            bytes(picture, format);
         }
     }
 

@@ -3,6 +3,7 @@ package eddyreach.study;
 import eddyreach.field.TargetField;
 import eddyreach.model.ApproachInput;
 import eddyreach.model.Target;
+import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPoints;
 import java.util.HashMap;
 import java.util.Map;
@@ -34,8 +35,9 @@ final class Approach {
      * @param field the target's field problem at that resolution
      * @param curve the tank over the distance
      * @param distance where it switches
+     * @param lostNearer where it is lost again although it comes nearer, m; NaN when it is recognised all the way to contact
      */
-    record Outcome(Ladder.Step step, TargetField field, Curve curve, SwitchDistance distance) {}
+    record Outcome(Ladder.Step step, TargetField field, Curve curve, SwitchDistance distance, double lostNearer) {}
 
     Outcome of(Target target) {
         TargetField fineField = fine.bench().target(target);
@@ -48,7 +50,8 @@ final class Approach {
                 fine,
                 fineField,
                 curve(known, effect, coarse.bench().effect(coarseField)),
-                finder.distance(points, target, fineField, coarseField));
+                finder.distance(points, target, fineField, coarseField),
+                points.lostNearer().map(Crossing::distance).orElse(Double.NaN));
     }
 
     private Curve curve(Map<Double, Bench.State> known, Bench.Effect effect, Bench.Effect coarseEffect) {

@@ -210,6 +210,16 @@ public final class ApproachRunner {
                             at * 1e3,
                             -least)));
         }
+        if (Double.isFinite(o.lostNearer())) {
+            list.add(new Warning(
+                    Warning.Kind.LOST_NEARER,
+                    id,
+                    o.lostNearer(),
+                    String.format(
+                            Locale.ROOT,
+                            "recognised on its way in, but lost again nearer than %.2f mm: so near, its loss is smaller",
+                            o.lostNearer() * 1e3)));
+        }
         double error = o.distance().error();
         if (error > study.accuracy()) {
             list.add(Limits.error(id, error, study.accuracy()));

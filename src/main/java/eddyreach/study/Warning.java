@@ -26,6 +26,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         WIDE_AS_ENDLESS,
         BESIDE_UNSEEN,
         ERROR_ABOVE_REQUEST,
+        LOST_NEARER,
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,
         BEATS_ONE_WAY,

@@ -40,12 +40,6 @@ public record StandardQuantities(double ratedDistance, double faceDiameter) {
         return (1 + BAND) * ratedDistance;
     }
 
-    /** True when an effective operating distance s_r, m, lies within 0.9 s_n to 1.1 s_n, rounding apart. */
-    public boolean allowsEffective(double effective) {
-        double rounding = 1e-12 * ratedDistance;
-        return effective >= minEffective() - rounding && effective <= maxEffective() + rounding;
-    }
-
     /** Smallest usable operating distance over temperature and supply, 0.9 s_r, m. */
     public static double minUsable(double effective) {
         return (1 - BAND) * Require.positive("effective operating distance", effective, "m");

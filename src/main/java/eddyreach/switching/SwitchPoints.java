@@ -25,6 +25,14 @@ public sealed interface SwitchPoints {
                 : Optional.of(all.get(all.size() - 1));
     }
 
+    /** Where the approaching target is lost again although it comes nearer; empty when it is recognised all the way to contact. */
+    default Optional<Crossing> lostNearer() {
+        return approach().stream()
+                .dropWhile(c -> !c.turnsOn())
+                .filter(c -> !c.turnsOn())
+                .findFirst();
+    }
+
     /**
      * The target is recognised and lost again.
      *
@@ -51,11 +59,6 @@ public sealed interface SwitchPoints {
         /** Differential travel: off distance less on distance, m. */
         public double differentialTravel() {
             return offDistance() - onDistance();
-        }
-
-        /** True when the target is recognised all the way from the on distance to contact. */
-        public boolean steadyToContact() {
-            return approach.size() == 1;
         }
     }
 

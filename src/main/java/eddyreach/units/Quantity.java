@@ -69,11 +69,6 @@ public enum Quantity {
         return dimension;
     }
 
-    /** The SI value in the display unit. */
-    public double toDisplay(double si) {
-        return si * factor;
-    }
-
     /** The SI value in the display unit with the given significant digits, without the unit. */
     public String format(double si, int significantDigits) {
         return Numbers.significant(si * factor, significantDigits);

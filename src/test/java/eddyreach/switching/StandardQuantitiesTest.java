@@ -13,11 +13,6 @@ class StandardQuantitiesTest {
         StandardQuantities q = new StandardQuantities(5e-3, 18e-3);
         assertThat(q.minEffective()).isCloseTo(4.5e-3, within(1e-12));
         assertThat(q.maxEffective()).isCloseTo(5.5e-3, within(1e-12));
-        assertThat(q.allowsEffective(5.5e-3)).isTrue();
-        assertThat(q.allowsEffective(4.5e-3)).isTrue();
-        assertThat(q.allowsEffective(5.51e-3)).isFalse();
-        assertThat(q.allowsEffective(4.49e-3)).isFalse();
-        assertThat(q.allowsEffective(Double.NaN)).isFalse();
         assertThat(StandardQuantities.minUsable(5.2e-3)).isCloseTo(4.68e-3, within(1e-12));
         assertThat(StandardQuantities.maxUsable(5.2e-3)).isCloseTo(5.72e-3, within(1e-12));
     }

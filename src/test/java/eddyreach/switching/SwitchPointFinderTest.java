@@ -29,7 +29,7 @@ class SwitchPointFinderTest {
         assertThat(s.onDistance()).isCloseTo(5e-3, within(1e-12));
         assertThat(s.offDistance()).isCloseTo(5.5e-3, within(1e-12));
         assertThat(s.differentialTravel()).isCloseTo(0.5e-3, within(1e-12));
-        assertThat(s.steadyToContact()).isTrue();
+        assertThat(s.lostNearer()).isEmpty();
         double slope = -400e-6 / DECAY * Math.exp(-2.5);
         Crossing on = s.on().orElseThrow();
         assertThat(on.slope()).isCloseTo(slope, within(1e-7 * Math.abs(slope)));
@@ -102,7 +102,7 @@ class SwitchPointFinderTest {
         SwitchPoints.Switches s = (SwitchPoints.Switches) FINDER.find(hump, FREE);
         double on = width * Math.sqrt(Math.log((top - FREE) / (TRIM.on() - FREE)));
         double off = width * Math.sqrt(Math.log((top - FREE) / (TRIM.off() - FREE)));
-        assertThat(s.steadyToContact()).isFalse();
+        assertThat(s.lostNearer()).contains(s.approach().get(1));
         assertThat(s.approach()).extracting(Crossing::turnsOn).containsExactly(true, false);
         assertThat(s.departure()).extracting(Crossing::turnsOn).containsExactly(true, false);
         assertThat(s.onDistance()).isCloseTo(centre + on, within(1e-11));
@@ -159,7 +159,7 @@ class SwitchPointFinderTest {
                 assertThat(s.onDistance()).isCloseTo(decay * Math.log(strength / (TRIM.on() - free)), within(1e-11));
                 assertThat(s.offDistance()).isCloseTo(decay * Math.log(strength / (TRIM.off() - free)), within(1e-11));
                 assertThat(s.differentialTravel()).isPositive();
-                assertThat(s.steadyToContact()).isTrue();
+                assertThat(s.lostNearer()).isEmpty();
                 switched++;
             }
         }
@@ -191,7 +191,7 @@ class SwitchPointFinderTest {
             }
             assertSame(points.approach(), in, RANGE / fine);
             assertSame(points.departure(), out, RANGE / fine);
-            if (points instanceof SwitchPoints.Switches s && !s.steadyToContact()) {
+            if (points.lostNearer().isPresent()) {
                 dropped++;
             }
         }
