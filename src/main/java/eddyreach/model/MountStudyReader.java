@@ -67,6 +67,11 @@ final class MountStudyReader {
                 root.has("mount") ? root.child("mount").flatMap(this::bindOne) : Optional.of(Mount.freeAir());
         mount.filter(m -> m.background().isPresent())
                 .ifPresent(m -> root.problem("mount", "has a background of its own; give it here only"));
+        mount.filter(Mount::edged)
+                .ifPresent(m -> root.problem(
+                        "mount",
+                        "ends at a straight edge " + text(m.wall().orElseThrow().edge())
+                                + " beside the switch, which only studies of the kind mount can describe"));
         Optional<Mount.Background> background = root.map("background").flatMap(reader::bindBackground);
         List<Target> targets = bindTargets();
         Distances distances =

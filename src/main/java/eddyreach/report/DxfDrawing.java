@@ -62,7 +62,12 @@ final class DxfDrawing {
                 .filter(Double::isFinite)
                 .max()
                 .orElse(0);
-        reach = Math.max(free, wall) * Labels.MM;
+        double edge = found.mount().wall().stream()
+                .mapToDouble(w -> MountDrawing.EDGE_SHOWN * w.edge())
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        reach = Math.max(free, Math.max(wall, edge)) * Labels.MM;
     }
 
     /** The whole file. */
@@ -228,8 +233,15 @@ final class DxfDrawing {
     private void wall(Mount.Wall w) {
         double surface = found.mount().surface() * Labels.MM;
         double back = surface - w.thickness() * Labels.MM;
-        boolean ends = w.diameter() / 2 * Labels.MM <= reach;
-        double outer = ends ? w.diameter() / 2 * Labels.MM : reach;
+        for (int side = -1; side <= 1; side += 2) {
+            double end = (side > 0 ? Math.min(w.diameter() / 2, w.edge()) : w.diameter() / 2) * Labels.MM;
+            wall(w, side, surface, back, end);
+        }
+    }
+
+    private void wall(Mount.Wall w, int side, double surface, double back, double end) {
+        boolean ends = end <= reach;
+        double outer = ends ? end : reach;
         List<double[]> points = new ArrayList<>();
         points.add(new double[] {outer, surface});
         double depth = 0;
@@ -241,17 +253,15 @@ final class DxfDrawing {
         points.add(new double[] {w.bore() / 2 * Labels.MM, surface - depth});
         points.add(new double[] {w.bore() / 2 * Labels.MM, back});
         points.add(new double[] {outer, back});
-        for (int side = -1; side <= 1; side += 2) {
-            for (int i = 1; i < points.size(); i++) {
-                double[] a = points.get(i - 1);
-                double[] b = points.get(i);
-                if (a[0] != b[0] || a[1] != b[1]) {
-                    line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
-                }
+        for (int i = 1; i < points.size(); i++) {
+            double[] a = points.get(i - 1);
+            double[] b = points.get(i);
+            if (a[0] != b[0] || a[1] != b[1]) {
+                line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
             }
-            if (ends) {
-                line(MOUNT, side * outer, back, side * outer, surface);
-            }
+        }
+        if (ends) {
+            line(MOUNT, side * outer, back, side * outer, surface);
         }
     }
 
@@ -276,7 +286,9 @@ final class DxfDrawing {
             double y = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? above : below;
             double feature = Math.max(bottom, d.at() * Labels.MM);
             double over = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? unit / 2 : -unit / 2;
-            line(DIMENSIONS, a, feature, a, y + over);
+            if (d.kind() != Dimension.Kind.EDGE_BELOW) {
+                line(DIMENSIONS, a, feature, a, y + over);
+            }
             line(DIMENSIONS, b, feature, b, y + over);
             line(DIMENSIONS, a, y, b, y);
             arrow(a, y, 1, 0);
@@ -320,7 +332,11 @@ final class DxfDrawing {
             lines.add("target " + t.target().label() + " on at "
                     + Labels.millimetres(t.distance().on()) + ", computed, to be confirmed");
         }
-        lines.add("millimetres; round about the axis; 1 to 1");
+        found.mount()
+                .wall()
+                .filter(w -> found.mount().edged())
+                .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
+        lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "round about the axis; 1 to 1");
         double width =
                 0.75 * unit * lines.stream().mapToInt(String::length).max().orElse(0) + 2 * unit;
         double x = right + 3 * unit;

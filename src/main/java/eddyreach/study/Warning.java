@@ -28,6 +28,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         ERROR_ABOVE_REQUEST,
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,
+        STRAIGHT_EDGE,
         BEATS_ONE_WAY,
         BESIDE_ESTIMATED,
         NOT_ASSESSED

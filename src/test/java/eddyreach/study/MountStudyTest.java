@@ -105,6 +105,45 @@ class MountStudyTest {
                 .isEqualTo(5e-3);
     }
 
+    /** The middle of what a wall without the edge and one that ends all round give, both inside the bar; verdicts take the worse. */
+    @Test
+    void aStraightEdge() throws IOException {
+        String wall = "{name: %s, proud by: 3 mm, wall: {material: fe360, thickness: 3 mm%s}}";
+        MountResult result = run(
+                "m8-non-flush",
+                wall.formatted("whole", "") + ", " + wall.formatted("round", ", diameter: 10 mm") + ", "
+                        + wall.formatted("bracket", ", edge: 5 mm"));
+        MountCase whole = of(result, "whole");
+        MountCase round = of(result, "round");
+        MountCase bracket = of(result, "bracket");
+        SwitchDistance a = whole.targets().get(0).distance();
+        SwitchDistance b = round.targets().get(0).distance();
+        MountTarget t = bracket.targets().get(0);
+        SwitchDistance d = t.distance();
+        assertThat(a.on() - b.on()).as("they differ").isGreaterThan(2 * (a.onError() + b.onError()));
+        assertThat(d.on() - d.onError()).isLessThanOrEqualTo(b.on() - b.onError());
+        assertThat(d.on() + d.onError()).isGreaterThanOrEqualTo(a.on() + a.onError());
+        assertThat(d.onError()).isCloseTo((a.on() - b.on()) / 2, within(a.onError() + b.onError()));
+        assertThat(t.shift() + t.spread()).isCloseTo(whole.targets().get(0).shift(), within(1e-12));
+        assertThat(t.within()).isTrue();
+        assertThat(new MountTarget(t.target(), 0, t.curve(), d, 0.09, 0.02, 0.02).within())
+                .as("the worse bound counts")
+                .isFalse();
+        assertThat(bracket.reserve().used() + bracket.reserve().spread())
+                .isCloseTo(whole.reserve().used(), within(1e-12));
+        assertThat(bracket.worst().used()).isEqualTo(whole.worst().used());
+        assertThat(bracket.undamped().conductance())
+                .isBetween(round.undamped().conductance(), whole.undamped().conductance());
+        assertThat(bracket.warnings()).extracting(Warning::kind).contains(Warning.Kind.STRAIGHT_EDGE);
+        // the edge moves the round bound only, and by half
+        DimensionEffect edge = bracket.effects().stream()
+                .filter(e -> e.dimension().equals("edge distance"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(edge.slope()).as("farther away there is more steel").isPositive();
+        assertThat(edge.slope() * 1e-3).as("of no more than is missing").isLessThan(a.on() - b.on());
+    }
+
     /** A slug that dips into a recess: the direct solve below the wall's level goes over into the joined path above it. */
     @Test
     void directAndJoinedMeetAtTheWallsLevel() throws IOException {
