@@ -248,14 +248,6 @@ public record Mount(
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Height above the face of the highest metal, m; 0 when none stands above it. */
-    double top() {
-        return parts(1, 1).stream()
-                .filter(p -> p.material().hasEffect())
-                .mapToDouble(p -> p.section().z1())
-                .reduce(0, Math::max);
-    }
-
     /** Radius of the circle around a target, m: what must fit into a recess. */
     public static double halfWidth(Target target) {
         Target.Outline outline = target.sheet().map(Body.Sheet::outline).orElse(null);

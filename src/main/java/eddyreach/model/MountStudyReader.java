@@ -133,14 +133,13 @@ final class MountStudyReader {
                                     + (clear > 0 ? text(clear) : "nothing") + " there; it comes no nearer than "
                                     + text(floor));
         }
-        if (target.body() instanceof Body.Ball
-                && (floor < mount.top() || mount.background().isPresent())) {
+        if (target.body() instanceof Body.Ball && mount.background().isPresent()) {
             context.root()
                     .problem(
                             context.root().has("mount") ? "mount" : "mounts",
                             "target \"" + target.id()
-                                    + "\" is a ball, which can be computed neither inside the metal of mount \""
-                                    + mount.id() + "\" nor before a background");
+                                    + "\" is a ball, which cannot be computed before the background of mount \""
+                                    + mount.id() + "\"");
         }
         mount.background().ifPresent(b -> {
             double room = b.distance() - target.thickness();

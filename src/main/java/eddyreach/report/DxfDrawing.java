@@ -2,6 +2,7 @@ package eddyreach.report;
 
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
+import eddyreach.model.Body;
 import eddyreach.model.Mount;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
@@ -202,6 +203,9 @@ final class DxfDrawing {
                 Section s = p.shifted(t.distance().on()).section();
                 rectangles(TARGET, s, reach);
             }
+            if (t.target().body() instanceof Body.Ball ball) {
+                circle(TARGET, (t.distance().on() + ball.radius()) * Labels.MM, ball.radius() * Labels.MM);
+            }
         }
     }
 
@@ -330,13 +334,15 @@ final class DxfDrawing {
         MountTarget t = found.targets().get(0);
         if (t.distance().outcome() == SwitchDistance.Outcome.SWITCHES) {
             lines.add("target " + t.target().label() + " on at "
-                    + Labels.millimetres(t.distance().on()) + ", computed, to be confirmed");
+                    + Labels.millimetres(t.distance().on()) + " mm, computed, to be confirmed");
         }
         found.mount()
                 .wall()
                 .filter(w -> found.mount().edged())
                 .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
         lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "round about the axis; 1 to 1");
+        // two percent signs in a name would begin a control code
+        lines.replaceAll(l -> ascii(l).replace("%%", "% %"));
         double width =
                 0.75 * unit * lines.stream().mapToInt(String::length).max().orElse(0) + 2 * unit;
         double x = right + 3 * unit;
@@ -359,6 +365,15 @@ final class DxfDrawing {
         extend(x1, y1);
     }
 
+    /** A circle about a point of the axis. */
+    private void circle(String layer, double y, double radius) {
+        entity("CIRCLE", layer);
+        at(10, 0, y);
+        pair(40, number(radius));
+        extend(-radius, y - radius);
+        extend(radius, y + radius);
+    }
+
     private void write(String layer, double x, double y, double angle, int middle, String text) {
         entity("TEXT", layer);
         at(10, x, y);
@@ -370,6 +385,8 @@ final class DxfDrawing {
             at(11, x, y);
         }
         extend(x, y);
+        double turn = Math.toRadians(angle);
+        extend(x - unit * Math.sin(turn), y + unit * Math.cos(turn));
     }
 
     private void entity(String type, String layer) {
@@ -401,7 +418,7 @@ final class DxfDrawing {
         return Labels.fixed(mm, 6);
     }
 
-    /** The format knows no other characters; a percent sign would begin a control code. */
+    /** The format knows no other characters. */
     private static String ascii(String text) {
         StringBuilder plain = new StringBuilder();
         text.replace("µ", "u")
