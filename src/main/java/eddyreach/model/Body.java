@@ -144,6 +144,25 @@ public sealed interface Body {
      */
     record Ball(double diameter, Material material) implements Body {
 
+        /**
+         * Discs of equal thickness that stand for it, each of the volume of its slice.
+         *
+         * @param id name of the target, from which the parts get theirs
+         * @param steps number of discs
+         */
+        public List<Part> stepped(String id, int steps) {
+            List<Part> parts = new ArrayList<>();
+            for (int i = 0; i < steps; i++) {
+                double from = diameter * i / steps;
+                double to = diameter * (i + 1) / steps;
+                // mean of z (d - z), the square of the radius at z
+                double square = diameter * (from + to) / 2 - (from * from + from * to + to * to) / 3;
+                parts.add(new Part(
+                        id + " step " + (i + 1), Role.TARGET, new Section(0, Math.sqrt(square), from, to), material));
+            }
+            return parts;
+        }
+
         @Override
         public List<Material> materials() {
             return List.of(material);

@@ -59,11 +59,18 @@ public record Mount(
      * @param diameter outer diameter, m, infinite for a wall without an end
      * @param bore diameter of the bore, m
      * @param openings wider parts of the bore, from the surface inwards, one below the other
+     * @param edge distance of a straight edge from the switch's axis, m, at which the plate ends on one side; infinite without one
      */
-    public record Wall(Material material, double thickness, double diameter, double bore, List<Opening> openings) {
+    public record Wall(
+            Material material, double thickness, double diameter, double bore, List<Opening> openings, double edge) {
 
         public Wall {
             openings = List.copyOf(openings);
+        }
+
+        /** The same plate of a diameter, m, without a straight edge. */
+        private Wall round(double across) {
+            return new Wall(material, thickness, across, bore, openings, Double.POSITIVE_INFINITY);
         }
     }
 
@@ -118,6 +125,26 @@ public record Mount(
      */
     public record Standing(Background plate, double distance) {}
 
+    /** True when the wall ends at a straight edge beside the switch, and all is no longer round about the axis. */
+    public boolean edged() {
+        return wall.map(Wall::edge).filter(Double::isFinite).isPresent();
+    }
+
+    /**
+     * The mounts round about the axis between which this one lies: the wall as if it had no straight edge, and ending all round at the
+     * edge's distance. This one alone without an edge.
+     */
+    public List<Mount> bounds() {
+        if (!edged()) {
+            return List.of(this);
+        }
+        Wall w = wall.orElseThrow();
+        return Stream.of(w.diameter(), 2 * w.edge())
+                .map(across ->
+                        new Mount(id, name, note, surface, Optional.of(w.round(across)), cover, rings, background))
+                .toList();
+    }
+
     /** True without anything that stands around the switch or before it. */
     public boolean isEmpty() {
         return wall.isEmpty() && cover.isEmpty() && rings.isEmpty() && background.isEmpty();
@@ -136,7 +163,7 @@ public record Mount(
     }
 
     /**
-     * Its parts, without the background. Walls and covers without an end are cut where they no longer matter.
+     * Its parts, without the background. Walls and covers without an end are cut where they no longer matter; a straight edge is left out.
      *
      * @param scale radius of the core, m
      * @param steps number of steps that stand for a cone, each as wide as the cone is in its middle

@@ -124,11 +124,12 @@ final class MountReader {
             node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
         }
         List<Mount.Opening> openings = bindOpenings(node, bore);
+        double edge = bindEdge(node, diameter, bore, openings);
         if (openings.isEmpty()) {
             if (diameter <= bore) {
                 node.problem("diameter", length(diameter) + " must be larger than the bore, " + length(bore));
             }
-            return wall(material, thickness, diameter, bore, openings);
+            return wall(material, thickness, diameter, bore, openings, edge);
         }
         Mount.Opening first = openings.get(0);
         Mount.Opening last = openings.get(openings.size() - 1);
@@ -148,14 +149,44 @@ final class MountReader {
                         + length(-end));
             }
         });
-        return wall(material, thickness, diameter, bore, openings);
+        return wall(material, thickness, diameter, bore, openings, edge);
     }
 
     private static Optional<Mount.Wall> wall(
-            Optional<Material> material, double thickness, double diameter, double bore, List<Mount.Opening> openings) {
-        return material.isEmpty() || !(thickness > 0 && bore > 0 && diameter > 0)
+            Optional<Material> material,
+            double thickness,
+            double diameter,
+            double bore,
+            List<Mount.Opening> openings,
+            double edge) {
+        return material.isEmpty() || !(thickness > 0 && bore > 0 && diameter > 0 && edge > 0)
                 ? Optional.empty()
-                : Optional.of(new Mount.Wall(material.get(), thickness, diameter, bore, openings));
+                : Optional.of(new Mount.Wall(material.get(), thickness, diameter, bore, openings, edge));
+    }
+
+    /** Distance of a straight edge from the axis, m; infinite without one. */
+    private static double bindEdge(Node node, double diameter, double bore, List<Mount.Opening> openings) {
+        double edge = node.quantity("edge", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY);
+        double widest = openings.stream().mapToDouble(Mount.Opening::front).reduce(0, Math::max);
+        if (edge <= bore / 2) {
+            node.problem(
+                    "edge",
+                    length(edge) + " from the axis, but the bore of " + length(bore) + " reaches " + length(bore / 2)
+                            + " from it");
+        } else if (edge <= widest / 2) {
+            node.problem(
+                    "edge",
+                    length(edge) + " from the axis, but the opening of " + length(widest) + " reaches "
+                            + length(widest / 2) + " from it; an opening that breaks through the edge cannot be"
+                            + " described");
+        }
+        if (Double.isFinite(edge) && edge >= diameter / 2) {
+            node.problem(
+                    "edge",
+                    length(edge) + " from the axis lies outside the wall, whose diameter of " + length(diameter)
+                            + " ends at " + length(diameter / 2));
+        }
+        return edge;
     }
 
     private List<Mount.Opening> bindOpenings(Node node, double bore) {

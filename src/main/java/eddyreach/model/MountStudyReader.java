@@ -67,8 +67,17 @@ final class MountStudyReader {
                 root.has("mount") ? root.child("mount").flatMap(this::bindOne) : Optional.of(Mount.freeAir());
         mount.filter(m -> m.background().isPresent())
                 .ifPresent(m -> root.problem("mount", "has a background of its own; give it here only"));
+        mount.filter(Mount::edged)
+                .ifPresent(m -> root.problem(
+                        "mount",
+                        "ends at a straight edge " + text(m.wall().orElseThrow().edge())
+                                + " beside the switch, which only studies of the kind mount can describe"));
         Optional<Mount.Background> background = root.map("background").flatMap(reader::bindBackground);
         List<Target> targets = context.targets().bindOnAxis(root);
+        targets.stream()
+                .filter(t -> t.body() instanceof Body.Ball)
+                .forEach(t -> root.problem(
+                        "targets", "\"" + t.id() + "\" is a ball, which cannot be computed before a background"));
         Distances distances =
                 Distances.bind(context, context.switchModel().map(m -> BACKGROUND_REACH * m.ratedDistance()));
         return header -> new BackgroundInput(
@@ -130,14 +139,13 @@ final class MountStudyReader {
                                     + " beside the axis: that cannot be computed inside the metal of mount \""
                                     + mount.id() + "\" nor before a background");
         }
-        if (target.body() instanceof Body.Ball
-                && (floor < mount.top() || mount.background().isPresent())) {
+        if (target.body() instanceof Body.Ball && mount.background().isPresent()) {
             context.root()
                     .problem(
                             context.root().has("mount") ? "mount" : "mounts",
                             "target \"" + target.id()
-                                    + "\" is a ball, which can be computed neither inside the metal of mount \""
-                                    + mount.id() + "\" nor before a background");
+                                    + "\" is a ball, which cannot be computed before the background of mount \""
+                                    + mount.id() + "\"");
         }
         mount.background().ifPresent(b -> {
             double room = b.distance() - target.thickness();

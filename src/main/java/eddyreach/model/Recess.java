@@ -41,7 +41,7 @@ public record Recess(Mount base, boolean sinks) {
 
     /** Largest diameter that makes sense, m. */
     public double widest(SwitchModel model) {
-        return Math.min(wall().diameter() - LEAST_WALL, WIDEST * model.faceDiameter());
+        return Math.min(Math.min(wall().diameter(), 2 * wall().edge()) - LEAST_WALL, WIDEST * model.faceDiameter());
     }
 
     /** Largest depth that wall and switch allow, m. */
@@ -83,7 +83,7 @@ public record Recess(Mount base, boolean sinks) {
                 base.name(),
                 base.note(),
                 base.surface() + moved,
-                Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), w.bore(), openings)),
+                Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), w.bore(), openings, w.edge())),
                 base.cover(),
                 rings,
                 base.background());

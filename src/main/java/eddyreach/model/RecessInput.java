@@ -61,7 +61,8 @@ public record RecessInput(
                         "recess in " + material.name(),
                         "",
                         bottom ? size.depth() : surface,
-                        Optional.of(new Mount.Wall(material, thickness, outer, bore, List.of(opening))),
+                        Optional.of(new Mount.Wall(
+                                material, thickness, outer, bore, List.of(opening), Double.POSITIVE_INFINITY)),
                         Optional.empty(),
                         List.of(),
                         Optional.empty()),

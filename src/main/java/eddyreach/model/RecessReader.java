@@ -97,9 +97,6 @@ final class RecessReader {
         if (targets.size() > 1) {
             root.problem("targets", "a map is made for one target, got " + targets.size());
         }
-        targets.stream()
-                .filter(t -> t.body() instanceof Body.Ball)
-                .forEach(t -> root.problem("targets", "a ball cannot be computed inside a recess"));
         return header -> new RecessInput(
                 header,
                 materials,

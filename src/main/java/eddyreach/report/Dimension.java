@@ -11,9 +11,9 @@ import java.util.List;
  * A dimension of a mount as a drawing gives it, in the switch's coordinates.
  *
  * @param kind where it is drawn
- * @param from radius -d/2 of a diameter, or lower height, m
- * @param to radius d/2 of a diameter, or upper height, m
- * @param at height at which a diameter is taken, m; 0 for a height
+ * @param from radius -d/2 of a diameter, 0 of a distance from the axis, or lower height, m
+ * @param to radius d/2 of a diameter, distance from the axis, or upper height, m
+ * @param at height at which a diameter or a distance from the axis is taken, m; 0 for a height
  */
 record Dimension(Kind kind, double from, double to, double at) {
 
@@ -21,13 +21,20 @@ record Dimension(Kind kind, double from, double to, double at) {
     enum Kind {
         DIAMETER_ABOVE,
         DIAMETER_BELOW,
-        HEIGHT
+        /** From the axis to a straight edge, drawn below. */
+        EDGE_BELOW,
+        HEIGHT;
+
+        /** True when it is drawn below the section. */
+        boolean below() {
+            return this == DIAMETER_BELOW || this == EDGE_BELOW;
+        }
     }
 
     /** Millimetres to a hundredth, without trailing zeros, with the sign of a diameter where it is one. */
     String text() {
         String number = Labels.fixed((to - from) * Labels.MM, 2).replaceFirst("\\.?0+$", "");
-        return kind == Kind.HEIGHT ? number : "Ø " + number;
+        return kind == Kind.HEIGHT || kind == Kind.EDGE_BELOW ? number : "Ø " + number;
     }
 
     /** All dimensions of a mount, the widest diameter first and the shortest height first. */
@@ -45,6 +52,9 @@ record Dimension(Kind kind, double from, double to, double at) {
             diameter(list, Kind.DIAMETER_BELOW, w.bore(), surface - w.thickness());
             if (Double.isFinite(w.diameter())) {
                 diameter(list, Kind.DIAMETER_BELOW, w.diameter(), surface - w.thickness());
+            }
+            if (mount.edged()) {
+                list.add(new Dimension(Kind.EDGE_BELOW, 0, w.edge(), surface - w.thickness()));
             }
             height(list, surface - w.thickness(), surface);
             height(list, Math.min(0, surface), Math.max(0, surface));
@@ -85,7 +95,8 @@ record Dimension(Kind kind, double from, double to, double at) {
     }
 
     private static void diameter(List<Dimension> list, Kind kind, double diameter, double at) {
-        boolean known = list.stream().anyMatch(d -> d.kind() != Kind.HEIGHT && Math.abs(d.to() - diameter / 2) < 1e-9);
+        boolean known = list.stream()
+                .anyMatch(d -> d.from() < 0 && d.kind() != Kind.HEIGHT && Math.abs(d.to() - diameter / 2) < 1e-9);
         if (!known && diameter > 0) {
             list.add(new Dimension(kind, -diameter / 2, diameter / 2, at));
         }

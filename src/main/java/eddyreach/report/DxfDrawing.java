@@ -2,6 +2,7 @@ package eddyreach.report;
 
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
+import eddyreach.model.Body;
 import eddyreach.model.Mount;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
@@ -62,7 +63,12 @@ final class DxfDrawing {
                 .filter(Double::isFinite)
                 .max()
                 .orElse(0);
-        reach = Math.max(free, wall) * Labels.MM;
+        double edge = found.mount().wall().stream()
+                .mapToDouble(w -> MountDrawing.EDGE_SHOWN * w.edge())
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        reach = Math.max(free, Math.max(wall, edge)) * Labels.MM;
     }
 
     /** The whole file. */
@@ -197,6 +203,9 @@ final class DxfDrawing {
                 Section s = p.shifted(t.distance().on()).section();
                 rectangles(TARGET, s, reach);
             }
+            if (t.target().body() instanceof Body.Ball ball) {
+                circle(TARGET, (t.distance().on() + ball.radius()) * Labels.MM, ball.radius() * Labels.MM);
+            }
         }
     }
 
@@ -228,8 +237,15 @@ final class DxfDrawing {
     private void wall(Mount.Wall w) {
         double surface = found.mount().surface() * Labels.MM;
         double back = surface - w.thickness() * Labels.MM;
-        boolean ends = w.diameter() / 2 * Labels.MM <= reach;
-        double outer = ends ? w.diameter() / 2 * Labels.MM : reach;
+        for (int side = -1; side <= 1; side += 2) {
+            double end = (side > 0 ? Math.min(w.diameter() / 2, w.edge()) : w.diameter() / 2) * Labels.MM;
+            wall(w, side, surface, back, end);
+        }
+    }
+
+    private void wall(Mount.Wall w, int side, double surface, double back, double end) {
+        boolean ends = end <= reach;
+        double outer = ends ? end : reach;
         List<double[]> points = new ArrayList<>();
         points.add(new double[] {outer, surface});
         double depth = 0;
@@ -241,17 +257,15 @@ final class DxfDrawing {
         points.add(new double[] {w.bore() / 2 * Labels.MM, surface - depth});
         points.add(new double[] {w.bore() / 2 * Labels.MM, back});
         points.add(new double[] {outer, back});
-        for (int side = -1; side <= 1; side += 2) {
-            for (int i = 1; i < points.size(); i++) {
-                double[] a = points.get(i - 1);
-                double[] b = points.get(i);
-                if (a[0] != b[0] || a[1] != b[1]) {
-                    line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
-                }
+        for (int i = 1; i < points.size(); i++) {
+            double[] a = points.get(i - 1);
+            double[] b = points.get(i);
+            if (a[0] != b[0] || a[1] != b[1]) {
+                line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
             }
-            if (ends) {
-                line(MOUNT, side * outer, back, side * outer, surface);
-            }
+        }
+        if (ends) {
+            line(MOUNT, side * outer, back, side * outer, surface);
         }
     }
 
@@ -276,7 +290,9 @@ final class DxfDrawing {
             double y = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? above : below;
             double feature = Math.max(bottom, d.at() * Labels.MM);
             double over = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? unit / 2 : -unit / 2;
-            line(DIMENSIONS, a, feature, a, y + over);
+            if (d.kind() != Dimension.Kind.EDGE_BELOW) {
+                line(DIMENSIONS, a, feature, a, y + over);
+            }
             line(DIMENSIONS, b, feature, b, y + over);
             line(DIMENSIONS, a, y, b, y);
             arrow(a, y, 1, 0);
@@ -318,9 +334,15 @@ final class DxfDrawing {
         MountTarget t = found.targets().get(0);
         if (t.distance().outcome() == SwitchDistance.Outcome.SWITCHES) {
             lines.add("target " + t.target().label() + " on at "
-                    + Labels.millimetres(t.distance().on()) + ", computed, to be confirmed");
+                    + Labels.millimetres(t.distance().on()) + " mm, computed, to be confirmed");
         }
-        lines.add("millimetres; round about the axis; 1 to 1");
+        found.mount()
+                .wall()
+                .filter(w -> found.mount().edged())
+                .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
+        lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "round about the axis; 1 to 1");
+        // two percent signs in a name would begin a control code
+        lines.replaceAll(l -> ascii(l).replace("%%", "% %"));
         double width =
                 0.75 * unit * lines.stream().mapToInt(String::length).max().orElse(0) + 2 * unit;
         double x = right + 3 * unit;
@@ -343,6 +365,15 @@ final class DxfDrawing {
         extend(x1, y1);
     }
 
+    /** A circle about a point of the axis. */
+    private void circle(String layer, double y, double radius) {
+        entity("CIRCLE", layer);
+        at(10, 0, y);
+        pair(40, number(radius));
+        extend(-radius, y - radius);
+        extend(radius, y + radius);
+    }
+
     private void write(String layer, double x, double y, double angle, int middle, String text) {
         entity("TEXT", layer);
         at(10, x, y);
@@ -354,6 +385,8 @@ final class DxfDrawing {
             at(11, x, y);
         }
         extend(x, y);
+        double turn = Math.toRadians(angle);
+        extend(x - unit * Math.sin(turn), y + unit * Math.cos(turn));
     }
 
     private void entity(String type, String layer) {
@@ -385,7 +418,7 @@ final class DxfDrawing {
         return Labels.fixed(mm, 6);
     }
 
-    /** The format knows no other characters; a percent sign would begin a control code. */
+    /** The format knows no other characters. */
     private static String ascii(String text) {
         StringBuilder plain = new StringBuilder();
         text.replace("µ", "u")

@@ -3,8 +3,11 @@ package eddyreach.report;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
+import eddyreach.study.FieldPair;
 import eddyreach.study.FieldPicture;
+import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -18,11 +21,15 @@ import java.util.List;
  * A section through the axis, to scale: field strength as shading, flux lines, the parts and the winding, mirrored to
  * both sides of the axis.
  *
- * @param field what is drawn
+ * @param field what is drawn on the right, with its names
+ * @param left what is drawn on the left, of the same extent
+ * @param leftName what that is; empty when both sides are the same
+ * @param rightName what the right side is
  * @param ramp shading of the field strength; the same for all pictures of a study, so that they compare
  * @param step flux between neighbouring lines, Wb; the same for all pictures too
  */
-record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Picture.Content {
+record FieldDrawing(FieldPicture field, FieldPicture left, String leftName, String rightName, Ramp ramp, double step)
+        implements Picture.Content {
 
     private static final int LINES = 18;
     private static final double NAMES_WIDTH = 116;
@@ -30,9 +37,21 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
     private static final double LEFT = 54;
     private static final double BOTTOM = 40;
     private static final double NAME_GAP = 15;
+    private static final double SIDE = 8;
+    private static final double SIZE = 11;
 
     /** Points of a flux line closer than this on the sheet are left out. */
     private static final double LEAST_STEP = 0.8;
+
+    /** One field on both sides. */
+    FieldDrawing(FieldPicture field, Ramp ramp, double step) {
+        this(field, field, "", "", ramp, step);
+    }
+
+    /** Two fields, one on either side. */
+    FieldDrawing(FieldPair pair, Ramp ramp, double step) {
+        this(pair.right(), pair.left(), pair.leftName(), pair.rightName(), ramp, step);
+    }
 
     /** Flux between neighbouring lines, Wb, that suits a picture. */
     static double fluxStep(FieldPicture field) {
@@ -57,17 +76,14 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
     public void draw(Graphics2D g, Rectangle2D area) {
         SectionView view = view(area);
         Rectangle2D box = view.box();
-        shade(g, view);
-        for (Part part : field.parts()) {
-            PartDrawing.fill(g, view, part);
+        if (leftName.isEmpty()) {
+            field(g, view, field);
+        } else {
+            half(g, view, left, box.getMinX());
+            half(g, view, field, view.x(0));
+            name(g, view, leftName, box.getMinX() + SIDE);
+            name(g, view, rightName, view.x(0) + SIDE);
         }
-        field.ball().ifPresent(b -> PartDrawing.ball(g, view, b, true));
-        fluxLines(g, view);
-        field.ball().ifPresent(b -> PartDrawing.ball(g, view, b, false));
-        for (Part part : field.parts()) {
-            PartDrawing.outline(g, view, part);
-        }
-        PartDrawing.winding(g, view, field.winding());
         g.setColor(Theme.INK);
         g.setStroke(Theme.dashed(1, 6, 4));
         g.draw(new Line2D.Double(box.getX(), view.y(0), box.getMaxX(), view.y(0)));
@@ -89,6 +105,38 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
                 1);
     }
 
+    private void field(Graphics2D g, SectionView view, FieldPicture of) {
+        shade(g, view, of);
+        for (Part part : of.parts()) {
+            PartDrawing.fill(g, view, part);
+        }
+        of.ball().ifPresent(b -> PartDrawing.ball(g, view, b, true));
+        fluxLines(g, view, of);
+        of.ball().ifPresent(b -> PartDrawing.ball(g, view, b, false));
+        for (Part part : of.parts()) {
+            PartDrawing.outline(g, view, part);
+        }
+        PartDrawing.winding(g, view, of.winding());
+    }
+
+    /** A field on one side of the axis only. */
+    private void half(Graphics2D g, SectionView view, FieldPicture of, double from) {
+        Shape clip = g.getClip();
+        Rectangle2D box = view.box();
+        g.clip(new Rectangle2D.Double(from, box.getMinY(), box.getWidth() / 2, box.getHeight()));
+        field(g, view, of);
+        g.setClip(clip);
+    }
+
+    private static void name(Graphics2D g, SectionView view, String text, double x) {
+        double w = g.getFontMetrics(Theme.medium(SIZE)).stringWidth(text);
+        double y = view.box().getMinY() + SIDE;
+        g.setColor(Color.WHITE);
+        g.fill(new Rectangle2D.Double(x, y, w + 8, SIZE + 6));
+        g.setColor(Theme.INK);
+        Picture.fitted(g, Theme.medium(SIZE), text, x + 4, y + SIZE + 1, w + 1, 0);
+    }
+
     /** The largest picture to equal scale that leaves room for axes, names and legend, centred. */
     private SectionView view(Rectangle2D area) {
         double[] r = field.r();
@@ -104,7 +152,7 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         return new SectionView(new Rectangle2D.Double(x, y, w, h), x + w / 2, y + z[z.length - 1] * scale, scale);
     }
 
-    private void shade(Graphics2D g, SectionView view) {
+    private void shade(Graphics2D g, SectionView view, FieldPicture of) {
         Rectangle2D box = view.box();
         double[] columns = new double[(int) Math.ceil(box.getWidth())];
         double[] rows = new double[(int) Math.ceil(box.getHeight())];
@@ -115,17 +163,17 @@ record FieldDrawing(FieldPicture field, Ramp ramp, double step) implements Pictu
         for (int j = 0; j < rows.length; j++) {
             rows[j] = z[z.length - 1] - (j + 0.5) / rows.length * box.getHeight() / view.scale();
         }
-        Sheet.image(g, ramp.image(field.r(), z, field.strength(), columns, rows), box);
+        Sheet.image(g, ramp.image(of.r(), of.z(), of.strength(), columns, rows), box);
     }
 
-    private void fluxLines(Graphics2D g, SectionView view) {
+    private void fluxLines(Graphics2D g, SectionView view, FieldPicture of) {
         if (!(step > 0)) {
             return;
         }
-        DoubleSummaryStatistics range = range(field);
+        DoubleSummaryStatistics range = range(of);
         Path2D all = new Path2D.Double();
         for (int k = (int) Math.floor(range.getMin() / step); (k + 0.5) * step < range.getMax(); k++) {
-            for (double[] line : Contours.lines(field.r(), field.z(), field.flux(), (k + 0.5) * step)) {
+            for (double[] line : Contours.lines(of.r(), of.z(), of.flux(), (k + 0.5) * step)) {
                 append(all, line, view, 1);
                 append(all, line, view, -1);
             }

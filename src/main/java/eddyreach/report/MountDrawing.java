@@ -16,6 +16,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -31,12 +32,15 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     private static final double COLUMN = 30;
     private static final double HATCH = 7;
 
+    /** Half width of the picture over the distance of an edge. */
+    static final double EDGE_SHOWN = 1.25;
+
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
         List<Dimension> all = Dimension.of(found.mount(), model);
-        List<Dimension> above = of(all, Dimension.Kind.DIAMETER_ABOVE);
-        List<Dimension> below = of(all, Dimension.Kind.DIAMETER_BELOW);
-        List<Dimension> heights = of(all, Dimension.Kind.HEIGHT);
+        List<Dimension> above = of(all, k -> k == Dimension.Kind.DIAMETER_ABOVE);
+        List<Dimension> below = of(all, Dimension.Kind::below);
+        List<Dimension> heights = of(all, k -> k == Dimension.Kind.HEIGHT);
         SectionView view = view(area, above.size(), below.size(), heights.size());
         section(g, view);
         for (int i = 0; i < above.size(); i++) {
@@ -51,8 +55,8 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         block(g, area);
     }
 
-    private static List<Dimension> of(List<Dimension> all, Dimension.Kind kind) {
-        return all.stream().filter(d -> d.kind() == kind).toList();
+    private static List<Dimension> of(List<Dimension> all, Predicate<Dimension.Kind> kind) {
+        return all.stream().filter(d -> kind.test(d.kind())).toList();
     }
 
     private SectionView view(Rectangle2D area, int above, int below, int heights) {
@@ -78,7 +82,10 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
                                 .flatMap(w -> w.openings().stream().map(Mount.Opening::front)),
                         found.mount().rings().stream().map(p -> 2 * p.section().r1()))
                 .reduce(model.faceDiameter(), Math::max);
-        return 0.62 * widest + 0.3 * model.faceDiameter();
+        double free = 0.62 * widest + 0.3 * model.faceDiameter();
+        return found.mount().edged()
+                ? Math.max(free, EDGE_SHOWN * found.mount().wall().orElseThrow().edge())
+                : free;
     }
 
     private double bottom() {
@@ -158,9 +165,10 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     /** The wall with its true outline: a cone is drawn as a cone, whatever steps it is computed with. */
     private Area wall(Mount.Wall w, SectionView view) {
         double surface = found.mount().surface();
-        double outer = Math.min(w.diameter() / 2, 2 * radius());
+        double end = Math.min(w.diameter() / 2, 2 * radius());
         Area area = new Area();
         for (int side = -1; side <= 1; side += 2) {
+            double outer = side > 0 ? Math.min(end, w.edge()) : end;
             Path2D path = new Path2D.Double();
             path.moveTo(view.x(side * outer), view.y(surface));
             double depth = 0;
@@ -204,7 +212,8 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         double feature = Math.max(view.box().getMinY(), Math.min(view.box().getMaxY(), view.y(d.at())));
         DimensionLine.thin(g);
         double over = y < feature ? -3 : 3;
-        g.draw(new Line2D.Double(x0, feature, x0, y + over));
+        // the axis is there already
+        g.draw(new Line2D.Double(x0, d.kind() == Dimension.Kind.EDGE_BELOW ? y - over : feature, x0, y + over));
         g.draw(new Line2D.Double(x1, feature, x1, y + over));
         DimensionLine.across(g, x0, x1, y, d.text());
     }
@@ -229,7 +238,10 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         mount.background()
                 .ifPresent(b -> lines.add("background: " + b.plate().material().name()));
         lines.add(position(mount).orElse("face level with the surface"));
-        lines.add("millimetres; round about the axis");
+        mount.wall()
+                .filter(w -> mount.edged())
+                .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
+        lines.add("millimetres; " + (mount.edged() ? "else " : "") + "round about the axis");
         double h = 15.0 * lines.size() + 40;
         double x = area.getMaxX() - BLOCK;
         double y = area.getMaxY() - h - 2;

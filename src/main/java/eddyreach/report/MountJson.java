@@ -22,6 +22,7 @@ final class MountJson {
                 .with("note", m.note())
                 .with("surface_above_face_m", m.surface())
                 .with("parts", json.parts(parts));
+        m.wall().filter(w -> m.edged()).ifPresent(w -> node.with("wall_edge_from_axis_m", w.edge()));
         m.background()
                 .ifPresent(
                         b -> node.with("background", background(b.plate(), json).with("distance_m", b.distance())));
@@ -46,7 +47,10 @@ final class MountJson {
                         new JsonNode()
                                 .with("of_on_threshold", c.reserve().total())
                                 .with("reserve_used", c.reserve().used())
-                                .with("reserve_used_error", c.reserve().error()))
+                                .with("reserve_used_error", c.reserve().error())
+                                .with(
+                                        "reserve_used_half_apart_by_edge",
+                                        c.reserve().spread()))
                 .with("corners", c.corners().stream().map(MountJson::corner).toList())
                 .with("targets", c.targets().stream().map(t -> target(t, json)).toList())
                 .with("losses_without_target", JsonParts.budget(c.budget()))
@@ -81,6 +85,7 @@ final class MountJson {
                 .with("off_error_m", d.offError())
                 .with("shift_of_effective_distance", t.shift())
                 .with("shift_error", t.shiftError())
+                .with("shift_half_apart_by_edge", t.spread())
                 .with("within_a_tenth", t.within())
                 .with("distance_m", JsonParts.numbers(t.curve().distance()))
                 .with("amplitude_v", JsonParts.numbers(t.curve().amplitude()))

@@ -4,6 +4,7 @@ import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
 import eddyreach.model.SwitchModel;
 import eddyreach.study.Curve;
+import eddyreach.study.FieldPair;
 import eddyreach.study.FieldPicture;
 import eddyreach.study.MountCase;
 import eddyreach.study.MountResult;
@@ -38,17 +39,19 @@ record MountPresentation(MountResult result) implements Presentation {
                 pictures.addAll(single(result.model(), c, head, result.name()));
             }
         }
-        Ramp ramp = Ramp.decades(
-                result.fields().stream().map(FieldPicture::strength).toList());
+        Ramp ramp = Ramp.decades(result.fields().stream()
+                .flatMap(p -> Stream.of(p.left(), p.right()))
+                .map(FieldPicture::strength)
+                .toList());
         double flux = result.fields().isEmpty()
                 ? 0
-                : FieldDrawing.fluxStep(result.fields().get(0));
+                : FieldDrawing.fluxStep(result.fields().get(0).left());
         String step = Labels.significant(flux * Labels.NANOWEBER, 3);
-        for (FieldPicture field : result.fields()) {
+        for (FieldPair field : result.fields()) {
             pictures.add(new Picture(
                     "field-" + field.id(),
-                    "Magnetic field without a target: " + field.title(),
-                    head + " · " + step + " nWb per A between flux lines, shade: field strength",
+                    "Flux lines, " + field.leftName() + " and " + field.rightName() + ": " + field.title(),
+                    head + " · no target · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
                     new FieldDrawing(field, ramp, flux)));
         }

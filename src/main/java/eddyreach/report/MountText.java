@@ -175,7 +175,33 @@ final class MountText {
                         .append(t.keptAway() ? " mm, too far away to be seen" : " mm");
             }
         }
+        edge(c, s);
         return s.append(conical(c.mount())).append('.').toString();
+    }
+
+    /** A wall with a straight edge: what the bounds are. */
+    private static void edge(MountCase c, StringBuilder s) {
+        if (!c.mount().edged()) {
+            return;
+        }
+        s.append("; the straight edge ")
+                .append(Labels.length(c.mount().wall().orElseThrow().edge(), 4))
+                .append(
+                        " from the axis is the middle between a wall without it and one that ends all round there: reserve used ")
+                .append(percent(c.reserve().used() - c.reserve().spread()))
+                .append(" to ")
+                .append(percent(c.reserve().used() + c.reserve().spread()));
+        for (MountTarget t : c.targets()) {
+            if (Double.isFinite(t.shift())) {
+                s.append(", ")
+                        .append(t.target().id())
+                        .append(" moved by ")
+                        .append(signed(t.shift() - t.spread()))
+                        .append(" to ")
+                        .append(signed(t.shift() + t.spread()));
+            }
+        }
+        s.append("; verdicts take the worse of the two");
     }
 
     private static void bare(MountCase c, StringBuilder s) {

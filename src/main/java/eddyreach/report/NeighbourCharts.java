@@ -4,6 +4,7 @@ import eddyreach.study.NeighbourResult;
 import java.awt.Color;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.Marker;
 import org.jfree.chart.plot.ValueMarker;
@@ -24,6 +25,9 @@ final class NeighbourCharts {
 
     private static final double[] LIMITS = {5, 10};
 
+    /** Opacity of the error bars, of 255. */
+    private static final int BAND = 60;
+
     private NeighbourCharts() {}
 
     /** Shift of the switch-on distance over the spacing, with the limits of 5 % and 10 % and from where on beats are harmless. */
@@ -31,7 +35,7 @@ final class NeighbourCharts {
         XYSeriesCollection data = new XYSeriesCollection();
         double most = LIMITS[1];
         for (NeighbourResult.Series s : result.targets()) {
-            XYSeries tank = series(data, s.target().id() + ", neighbour with its tank");
+            XYSeries tank = series(data, s.target().id() + ", its tank at rest");
             XYSeries metal = series(data, s.target().id() + ", coil open");
             for (int i = 0; i < result.spacing().length; i++) {
                 double at = result.spacing()[i] * Labels.MM;
@@ -45,6 +49,11 @@ final class NeighbourCharts {
         XYPlot plot = MountCharts.lines(data, Theme.axis(NeighbourText.across(result)), up);
         double half = 1.2 * Math.min(SHOWN, most);
         up.setRange(-half, half);
+        for (int i = 0; i < result.targets().size(); i++) {
+            NeighbourResult.Series s = result.targets().get(i);
+            band(plot, result.spacing(), s.tank(), s.error(), half, Theme.series(2 * i));
+            band(plot, result.spacing(), s.metal(), s.metalError(), half, Theme.series(2 * i + 1));
+        }
         for (double limit : LIMITS) {
             for (int sign = -1; sign <= 1; sign += 2) {
                 ValueMarker line = new ValueMarker(sign * limit, Theme.MUTED, Theme.dashed(0.9, 4, 3));
@@ -59,6 +68,26 @@ final class NeighbourCharts {
         }
         spacings(plot, result);
         return Theme.chart(plot, true);
+    }
+
+    /** The error bars of a line as a band behind it, cut off where the chart ends. */
+    private static void band(XYPlot plot, double[] spacing, double[] shift, double[] error, double half, Color colour) {
+        Color light = new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), BAND);
+        for (int i = 0; i + 1 < spacing.length; i++) {
+            double[] x = {spacing[i], spacing[i + 1], spacing[i + 1], spacing[i]};
+            int[] at = {i, i + 1, i + 1, i};
+            double[] polygon = new double[2 * x.length];
+            boolean whole = true;
+            for (int k = 0; k < x.length; k++) {
+                double y = (shift[at[k]] + (k < 2 ? 1 : -1) * error[at[k]]) * PERCENT;
+                whole &= Double.isFinite(y);
+                polygon[2 * k] = x[k] * Labels.MM;
+                polygon[2 * k + 1] = Math.max(-half, Math.min(half, y));
+            }
+            if (whole) {
+                plot.getRenderer().addAnnotation(new XYPolygonAnnotation(polygon, null, null, light), Layer.BACKGROUND);
+            }
+        }
     }
 
     /** Depth of the beats over the spacing, up to all of the amplitude, with what the thresholds allow. */

@@ -44,10 +44,17 @@ record NeighbourPresentation(NeighbourResult result) implements Presentation {
     }
 
     private String shifts() {
-        Csv csv = new Csv("target", "spacing_mm", "shift_coil_open", "shift_with_tank", "shift_error");
+        Csv csv = new Csv(
+                "target", "spacing_mm", "shift_coil_open", "shift_coil_open_error", "shift_with_tank", "shift_error");
         for (NeighbourResult.Series s : result.targets()) {
             for (int i = 0; i < result.spacing().length; i++) {
-                csv.row(s.target().id(), result.spacing()[i] * Labels.MM, s.metal()[i], s.tank()[i], s.error()[i]);
+                csv.row(
+                        s.target().id(),
+                        result.spacing()[i] * Labels.MM,
+                        s.metal()[i],
+                        s.metalError()[i],
+                        s.tank()[i],
+                        s.error()[i]);
             }
         }
         return csv.text();
@@ -92,6 +99,7 @@ record NeighbourPresentation(NeighbourResult result) implements Presentation {
                 .with("spacing_m", JsonParts.numbers(result.spacing()))
                 .with("usual_spacing_m", result.usual())
                 .with("holds_output_on_alone_up_to_m", result.latched())
+                .with("holds_output_on_at_rest_up_to_m", result.latchedAtRest())
                 .with(
                         "beats",
                         new JsonNode()
@@ -114,9 +122,12 @@ record NeighbourPresentation(NeighbourResult result) implements Presentation {
             targets.add(new JsonNode()
                     .with("target", parts.target(s.target()))
                     .with("on_alone_m", s.on())
+                    .with("coil_open_within_a_twentieth_from", limit(s.metalTwentieth()))
+                    .with("coil_open_within_a_tenth_from", limit(s.metalTenth()))
                     .with("within_a_twentieth_from", limit(s.twentieth()))
                     .with("within_a_tenth_from", limit(s.tenth()))
                     .with("shift_coil_open", JsonParts.numbers(s.metal()))
+                    .with("shift_coil_open_error", JsonParts.numbers(s.metalError()))
                     .with("shift_with_tank", JsonParts.numbers(s.tank()))
                     .with("shift_error", JsonParts.numbers(s.error())));
         }

@@ -39,9 +39,18 @@ final class NeighbourText {
         for (NeighbourResult.Series s : result.targets()) {
             List<String> name = TextPage.wrap(s.target().id(), -COLUMNS[0]);
             page.line(TextPage.row(
-                    COLUMNS, name.get(0), Labels.millimetres(s.on()), limit(s.twentieth()), limit(s.tenth())));
+                    COLUMNS,
+                    name.get(0),
+                    Labels.millimetres(s.on()),
+                    limit(s.metalTwentieth()),
+                    limit(s.metalTenth())));
             name.stream().skip(1).forEach(page::line);
+            page.line(TextPage.row(COLUMNS, "  its tank at rest", "", limit(s.twentieth()), limit(s.tenth())));
         }
+        page.gap();
+        page.paragraph(
+                "First its metal and core alone; then with its tank as well, the oscillator not running and the tank tuned, within the"
+                        + " tolerance, to where it takes most loss, as it may be while it has no supply. While it runs, see the beats.");
         page.gap();
         page.line(page.mark(
                 TextPage.row(BEATS, "spacing, mm", "coupling", "locking, Hz", "depth", "with alt.", "apart, kHz"),
@@ -69,9 +78,12 @@ final class NeighbourText {
                 "With the neighbour at " + Labels.significant(input.alternative(), 3) + " times the frequency they do",
                 result.apart()));
         page.paragraph(
-                result.latched() > 0
-                        ? "Without a target, the neighbour alone, its oscillator not running, holds the output on up to "
-                                + Labels.millimetres(result.latched()) + " mm."
+                result.latchedAtRest() > 0
+                        ? "Without a target the neighbour alone, its tank at rest, holds the output on up to "
+                                + Labels.millimetres(result.latchedAtRest()) + " mm; its metal and core alone "
+                                + (result.latched() > 0
+                                        ? "up to " + Labels.millimetres(result.latched()) + " mm."
+                                        : "never do.")
                         : "The neighbour alone never holds the output on.");
         page.paragraph("Usual rule (common practice): " + result.rule() + ", here " + Labels.millimetres(result.usual())
                 + " mm. " + comparison(result));
@@ -87,6 +99,10 @@ final class NeighbourText {
     }
 
     private static String comparison(NeighbourResult result) {
+        double last = result.spacing()[result.spacing().length - 1];
+        if (last < result.usual()) {
+            return "That lies beyond the spacings examined.";
+        }
         boolean beats = enough(result.alike(), result.usual());
         boolean shift = result.targets().stream().allMatch(s -> enough(s.tenth(), result.usual()));
         if (!shift) {

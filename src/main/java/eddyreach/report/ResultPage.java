@@ -119,7 +119,10 @@ final class ResultPage {
         notes.add("The numerical error behind each ± comes from a second, coarser computation; "
                 + (accurate ? "each is" : "not each is") + " below the "
                 + Labels.significant(result.header().accuracy() * Labels.MM, 2)
-                + " mm asked for. It says nothing about the input.");
+                + " mm asked for. It says nothing about the input."
+                + (result.allWarnings().stream().anyMatch(w -> w.kind() == Warning.Kind.STRAIGHT_EDGE)
+                        ? " Beside a straight edge the ± also holds what its estimate may be off by."
+                        : ""));
         page.heading("Assumptions and limits");
         page.items(notes);
     }

@@ -42,7 +42,9 @@ final class TryPlan {
                 + Labels.length(Math.max(w.bore(), model.bodyDiameter()), 4)
                 + "; plastic has no effect, the distances must stay as they were.");
         steps.add("Add the metal loose: plates of " + w.material().name() + " with "
-                + openings(w) + ", " + Labels.length(w.thickness())
+                + openings(w)
+                + (c.mount().edged() ? " and the edge " + Labels.length(w.edge(), 4) + " beside the axis" : "") + ", "
+                + Labels.length(w.thickness())
                 + " high together, set on shims so that the face is "
                 + position(c.mount()) + ".");
         steps.add("Take the target away. "

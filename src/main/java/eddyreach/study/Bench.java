@@ -18,6 +18,7 @@ import eddyreach.model.Target;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 import org.apache.commons.math3.complex.Complex;
@@ -278,8 +279,28 @@ final class Bench {
         return settle(effect, distance, free.omega());
     }
 
-    /** Iterates the frequency until the impedance and the resonance agree. */
+    /** The same; empty when no frequency is found at which the tank resonates. */
+    Optional<State> stateIfAny(Effect effect, double distance) {
+        return settled(effect, distance, free.omega());
+    }
+
     private State settle(Effect effect, double distance, double start) {
+        return settled(effect, distance, start).orElseThrow(() -> {
+            Complex z = impedance(start).add(effect.change(start, distance));
+            return new ArithmeticException(String.format(
+                    Locale.ROOT,
+                    "with a target at %.4g mm no frequency is found at which the tank resonates; at %.4g kHz it has a resistance of"
+                            + " %.4g ohm, an inductance of %.4g uH and a capacitance of %.4g nF",
+                    distance * 1e3,
+                    start / (2 * Math.PI) * 1e-3,
+                    z.getReal(),
+                    z.getImaginary() / start * 1e6,
+                    tank.capacitance() * 1e9));
+        });
+    }
+
+    /** Iterates the frequency until the impedance and the resonance agree; empty with too much loss, or where they do not meet. */
+    private Optional<State> settled(Effect effect, double distance, double start) {
         double before = 0;
         double beforeNext = 0;
         double omega = start;
@@ -287,29 +308,24 @@ final class Bench {
             Complex change = effect.change(omega, distance);
             Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
-            var resonance = tank.resonance(inductance, z.getReal());
+            var resonance = inductance > 0 ? tank.resonance(inductance, z.getReal()) : Optional.<Tank.Resonance>empty();
             if (resonance.isEmpty()) {
-                throw new ArithmeticException(String.format(
-                        Locale.ROOT,
-                        "with a target at %.4g mm the tank has too much loss to resonate: resistance %.4g ohm,"
-                                + " inductance %.4g uH, capacitance %.4g nF",
-                        distance * 1e3,
-                        z.getReal(),
-                        inductance * 1e6,
-                        tank.capacitance() * 1e9));
+                return Optional.empty();
             }
             double next = resonance.get().omega();
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return new State(omega, z, change, resonance.get().conductance());
+                return Optional.of(new State(omega, z, change, resonance.get().conductance()));
             }
             // secant step to the fixed point; the first step has no slope yet
             double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);
             before = omega;
             beforeNext = next;
             omega = (next - slope * omega) / (1 - slope);
+            if (!(omega > 0)) {
+                return Optional.empty();
+            }
         }
-        throw new ArithmeticException(String.format(
-                Locale.ROOT, "with a target at %.4g mm the frequency of the tank does not settle", distance * 1e3));
+        return Optional.empty();
     }
 
     /** What a target does, with tables that serve all distances; for one thread. */

@@ -34,12 +34,13 @@ final class DimensionEffects {
     /**
      * The sensitivities; none where the target does not switch above the metal of the mount.
      *
-     * @param rough the switch in the mount at the coarse step
+     * @param rough the switch in the mount's bounds at the coarse step
      * @param found where the target switches
      */
-    List<DimensionEffect> of(Mount mount, Bench rough, SwitchDistance found) {
+    List<DimensionEffect> of(Mount mount, List<Bench> rough, SwitchDistance found) {
         double change = CHANGE * model.faceDiameter();
-        if (found.outcome() != SwitchDistance.Outcome.SWITCHES || found.on() < rough.plane() + change) {
+        if (found.outcome() != SwitchDistance.Outcome.SWITCHES
+                || found.on() < rough.get(0).plane() + change) {
             return List.of();
         }
         double on = found.on();
@@ -68,13 +69,19 @@ final class DimensionEffects {
     }
 
     private double log(Mount mount, double on) {
-        return Math.log(conductance(mount, probe.bench(mount, 0), on));
+        List<Bench> benches =
+                mount.bounds().stream().map(m -> probe.bench(m, 0)).toList();
+        return Math.log(conductance(mount, benches, on));
     }
 
-    private double conductance(Mount mount, Bench bench, double on) {
-        return new Scene(bench, target, mount.background(), bench.plane())
-                .state(on)
-                .conductance();
+    /** In the middle of the mount's bounds. */
+    private double conductance(Mount mount, List<Bench> benches, double on) {
+        return benches.stream()
+                .mapToDouble(b -> new Scene(b, target, mount.background(), b.plane())
+                        .state(on)
+                        .conductance())
+                .average()
+                .orElseThrow();
     }
 
     private List<Varied> varied(Mount mount) {
@@ -153,11 +160,26 @@ final class DimensionEffects {
                 "bore",
                 w.bore(),
                 x -> Optional.of(w)
-                        .filter(any -> x >= model.bodyDiameter() && o.stream().allMatch(k -> k.back() > x))
+                        .filter(any -> x >= model.bodyDiameter()
+                                && x < 2 * w.edge()
+                                && o.stream().allMatch(k -> k.back() > x))
                         .map(any -> with(
                                 mount,
-                                Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), x, o)),
+                                Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), x, o, w.edge())),
                                 mount.cover()))));
+        if (mount.edged()) {
+            double widest = o.stream().mapToDouble(Mount.Opening::front).reduce(w.bore(), Math::max);
+            all.add(new Varied(
+                    "edge distance",
+                    w.edge(),
+                    x -> Optional.of(x)
+                            .filter(e -> 2 * e > widest && 2 * e < w.diameter())
+                            .map(e -> with(
+                                    mount,
+                                    Optional.of(
+                                            new Mount.Wall(w.material(), w.thickness(), w.diameter(), w.bore(), o, e)),
+                                    mount.cover()))));
+        }
         double deepest = o.isEmpty() ? 0 : o.get(o.size() - 1).to();
         all.add(new Varied(
                 "wall thickness",
@@ -166,7 +188,7 @@ final class DimensionEffects {
                         .filter(t -> t > deepest && mount.rings().isEmpty())
                         .map(t -> with(
                                 mount,
-                                Optional.of(new Mount.Wall(w.material(), t, w.diameter(), w.bore(), o)),
+                                Optional.of(new Mount.Wall(w.material(), t, w.diameter(), w.bore(), o, w.edge())),
                                 mount.cover()))));
     }
 
@@ -182,7 +204,7 @@ final class DimensionEffects {
             Mount.Opening next = all.get(at + 1);
             all.set(at + 1, new Mount.Opening(next.front(), next.back(), opening.to(), next.to()));
         }
-        double last = w.diameter();
+        double last = Math.min(w.diameter(), 2 * w.edge());
         double depth = 0;
         for (Mount.Opening o : all) {
             if (o.front() >= last || o.back() > o.front() || o.to() <= o.from() || o.from() < depth) {
@@ -195,7 +217,7 @@ final class DimensionEffects {
                 ? Optional.empty()
                 : Optional.of(with(
                         mount,
-                        Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), w.bore(), all)),
+                        Optional.of(new Mount.Wall(w.material(), w.thickness(), w.diameter(), w.bore(), all, w.edge())),
                         mount.cover()));
     }
 

@@ -7,6 +7,7 @@ import eddyreach.switching.SwitchPoints;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.math3.complex.Complex;
 
 /**
  * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar as in
@@ -81,7 +82,11 @@ final class Encounter {
         double impedance = here.change().subtract(there.change()).abs() + scene.interpolation(here.omega(), g);
         double alone = share * impedance * here.conductance() / here.resistance();
         double floor = share > 0 ? DistanceFinder.FLOOR * model().faceDiameter() : 0;
-        return Math.max(floor, crossing.distanceError(DistanceFinder.SAFETY * Math.max(shift, alone)));
+        Complex wrong = scene.stairs(here.omega(), g);
+        // the conductance goes as R/L, and with the frequency a little more
+        double stairs = here.conductance()
+                * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
+        return Math.max(floor, crossing.distanceError(DistanceFinder.SAFETY * Math.max(shift, alone) + stairs));
     }
 
     private SwitchModel model() {
@@ -100,7 +105,8 @@ final class Encounter {
             c.lossResistance()[i] = s.resistance() - without.resistance();
             c.inductanceChange()[i] = s.inductance() - without.inductance();
             c.impedanceError()[i] = DistanceFinder.SAFETY
-                    * s.change().subtract(rough.state(g).change()).abs();
+                            * s.change().subtract(rough.state(g).change()).abs()
+                    + scene.stairs(s.omega(), g).abs();
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();
             c.frequency()[i] = s.omega() / (2 * Math.PI);

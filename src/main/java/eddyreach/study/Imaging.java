@@ -40,12 +40,15 @@ final class Imaging {
         return picture(at, "without-target", "without a target", r, z, List.of(), Optional.empty());
     }
 
-    /** The field in a mount without a target, but with the mount's background; up to that if it is endless and has no field behind. */
-    static FieldPicture mounted(Situation at, Mount mount) {
+    /**
+     * The field in a mount without a target, but with the mount's background; up to that if it is endless and has no field behind.
+     *
+     * @param top upper end of the picture, m
+     */
+    static FieldPicture mounted(Situation at, Mount mount, double top) {
         SwitchModel model = at.bench().model();
         double face = model.faceDiameter();
         double[] r = steps(0, MOUNT_REACH * face, COLUMNS);
-        double top = at.bench().plane() + face;
         double[] z = steps(-face, at.behind().isPresent() ? top : Math.min(top, BEFORE * at.distance()), ROWS);
         List<Part> background = at.behind().isEmpty()
                 ? List.of()

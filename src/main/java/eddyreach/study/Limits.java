@@ -51,6 +51,19 @@ final class Limits {
                 "computed as discs of equal area, on the axis within about 1 % of the loss");
     }
 
+    /** A wall ends at a straight edge, whose distance from the axis is given in m. */
+    static Warning edge(String subject, double distance) {
+        return new Warning(
+                Warning.Kind.STRAIGHT_EDGE,
+                subject,
+                distance,
+                String.format(
+                        Locale.ROOT,
+                        "the straight edge %.4g mm from the axis is an estimate: the middle between a wall without that edge and one that"
+                                + " ends all round there; the bars hold both, verdicts take the worse",
+                        distance * 1e3));
+    }
+
     /** A bounded target is so wide that it is computed as endless. */
     static Warning wide(String subject, double radius) {
         return new Warning(

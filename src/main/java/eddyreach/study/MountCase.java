@@ -8,6 +8,8 @@ import java.util.List;
 /**
  * What was found for one mount, or for free air.
  *
+ * <p>A wall that ends at a straight edge is computed as two walls round about the axis, see {@link StraightEdge}.
+ *
  * @param mount the mount
  * @param parts its parts as they were computed, walls without an end cut
  * @param undamped the tank without a target
@@ -56,9 +58,10 @@ public record MountCase(
      * @param total loss conductance of the tank over that at the on threshold
      * @param used share of the distance between the loss in free air and the on threshold that the mount takes up: 0 in free air, 1 where
      *     the output goes on without a target, negative where the mount lowers the loss
-     * @param error numerical error bar of the share
+     * @param error error bar of the share, numerical and, beside a straight edge, of the model
+     * @param spread the latter alone, half of what the shares differ by that a straight edge lies between; 0 without an edge
      */
-    public record Reserve(double total, double used, double error) {}
+    public record Reserve(double total, double used, double error, double spread) {}
 
     /**
      * The damping without a target in one corner of temperature and tolerance, for a switch whose electronics makes up for the drift of
@@ -110,17 +113,18 @@ public record MountCase(
 
     /**
      * True when it releases with care at 23 degrees Celsius and its trim, stays below the less careful limit in the worst corner, and moves
-     * no target by more than a tenth of s_r.
+     * no target by more than a tenth of s_r. Beside a straight edge the worse of its bounds counts.
      */
     public boolean safe() {
         return alwaysReleases()
-                && reserve.used() <= CAREFUL
+                && reserve.used() + reserve.spread() <= CAREFUL
                 && worst().used() <= LIMIT
                 && targets.stream().allMatch(MountTarget::within);
     }
 
-    MountCase with(List<Proposal> found) {
+    MountCase with(List<Proposal> found, List<DimensionEffect> followed) {
         return new MountCase(
-                mount, parts, undamped, reserve, corners, verdict, targets, budget, unknowns, found, effects, warnings);
+                mount, parts, undamped, reserve, corners, verdict, targets, budget, unknowns, found, followed,
+                warnings);
     }
 }

@@ -86,10 +86,16 @@ final class MountProbe {
         return free.get(Ladder.FIRST);
     }
 
-    /** A mount at the coarse step, without an error bar worth the name. */
+    /** A mount at the coarse step, without an error bar worth the name; the worse of its bounds. */
     Reading coarse(Mount mount) {
-        Bench bench = bench(mount, 0);
-        return read(mount, 0, bench, bench);
+        return mount.bounds().stream()
+                .map(m -> {
+                    Bench bench = bench(m, 0);
+                    return read(m, 0, bench, bench);
+                })
+                .max((a, b) ->
+                        a.safe() == b.safe() ? Double.compare(a.used(), b.used()) : Boolean.compare(b.safe(), a.safe()))
+                .orElseThrow();
     }
 
     /** A mount at the step that gives results. */

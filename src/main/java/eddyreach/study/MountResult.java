@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * @param trimmed the switch without a target in free air, where it is trimmed
  * @param cases what was found, free air first
  * @param rules the trade's usual rules beside it
- * @param fields field pictures without a target, free air first
+ * @param fields fields without a target: free air beside each mount, beside a straight edge the walls that it lies between
  * @param warnings limits that concern the whole study
  */
 public record MountResult(
@@ -19,7 +19,7 @@ public record MountResult(
         TrimmedSwitch trimmed,
         List<MountCase> cases,
         List<UsualRule> rules,
-        List<FieldPicture> fields,
+        List<FieldPair> fields,
         List<Warning> warnings)
         implements StudyResult {
 

@@ -8,6 +8,7 @@ import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
@@ -19,7 +20,10 @@ import java.util.stream.Stream;
 public final class MountRunner {
 
     private final MountInput study;
+
+    /** Free air, and the mounts as they are computed: round about the axis, two for one with a straight edge. */
     private final List<Mount> mounts;
+
     private final Ladder ladder;
     private final Progress progress;
     private final Bench[][] benches;
@@ -37,6 +41,7 @@ public final class MountRunner {
         this.ladder = ladder;
         this.progress = progress;
         mounts = Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
+                .flatMap(m -> m.bounds().stream())
                 .toList();
         benches = new Bench[ladder.last() + 1][mounts.size()];
         corners = new Corners(study, ladder);
@@ -72,15 +77,37 @@ public final class MountRunner {
     private MountResult result() {
         List<List<Found>> found = find();
         List<MountCase> cases = new ArrayList<>();
-        List<FieldPicture> fields = new ArrayList<>();
-        for (int m = 0; m < mounts.size(); m++) {
+        List<FieldPair> fields = new ArrayList<>();
+        Optional<FieldPicture> freeField = Optional.empty();
+        int m = 0;
+        for (Mount mount : Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
+                .toList()) {
             progress.at("safe dimensions", m, mounts.size());
-            Bench bench = benches[Ladder.FIRST][m];
-            Situation free = situation(bench, mounts.get(m));
-            cases.add(mountCase(m, free, found.get(m), found.get(0)));
-            if (study.fieldPictures()) {
-                fields.add(Imaging.mounted(free, mounts.get(m)));
+            int n = mount.bounds().size();
+            List<MountCase> bounds = new ArrayList<>();
+            List<FieldPicture> pictures = new ArrayList<>();
+            for (int i = m; i < m + n; i++) {
+                Situation without = situation(benches[Ladder.FIRST][i], mounts.get(i));
+                bounds.add(mountCase(i, without, found.get(i), found.get(0)));
+                if (study.fieldPictures()) {
+                    pictures.add(Imaging.mounted(without, mounts.get(i), top()));
+                }
             }
+            if (m == 0) {
+                freeField = pictures.stream().findFirst();
+            } else {
+                freeField.ifPresent(free -> fields.add(pair(mount, free, pictures)));
+            }
+            cases.add(followed(
+                    n == 1
+                            ? bounds.get(0)
+                            : StraightEdge.between(
+                                    mount,
+                                    bounds.get(0),
+                                    bounds.get(1),
+                                    study.switchModel().element()),
+                    benches(m, m + n)));
+            m += n;
         }
         Situation free = Situation.free(ladder.step(Ladder.FIRST).bench());
         return new MountResult(
@@ -181,10 +208,11 @@ public final class MountRunner {
                     f.curve(),
                     f.distance(),
                     (f.distance().on() - before.on()) / sr,
-                    error / sr));
+                    error / sr,
+                    0));
         }
         List<MountCase.Corner> all = corners.of(bench, benches[Ladder.FIRST - 1][m], mount);
-        MountCase plain = new MountCase(
+        return new MountCase(
                 mount,
                 parts(m, Ladder.FIRST),
                 operating(s),
@@ -195,12 +223,37 @@ public final class MountRunner {
                 Budgets.of(free, mount.background().map(b -> "background").orElse(null)),
                 bench.field().unknowns(),
                 List.of(),
-                new DimensionEffects(study.switchModel(), probe, targets.get(0).target())
-                        .of(mount, benches[Ladder.FIRST - 1][m], targets.get(0).distance()),
+                List.of(),
                 warnings(mount, found));
-        return mount.wall().isEmpty() || plain.safe()
-                ? plain
-                : plain.with(safe.of(new Recess(mount, sinks.test(mount))));
+    }
+
+    /** The field in free air beside that in a mount; beside a straight edge the two that it lies between. */
+    private static FieldPair pair(Mount mount, FieldPicture free, List<FieldPicture> bounds) {
+        return mount.edged()
+                ? new FieldPair(
+                        mount.id(), mount.name(), bounds.get(0), "without the edge", bounds.get(1), "ending all round")
+                : new FieldPair(mount.id(), mount.name(), free, "free air", bounds.get(0), "in the mount");
+    }
+
+    /** With the effects of its dimensions and, where it is not safe, the nearest safe ones. */
+    private MountCase followed(MountCase c, List<Bench> rough) {
+        Mount mount = c.mount();
+        MountTarget first = c.targets().get(0);
+        return c.with(
+                mount.wall().isEmpty() || c.safe() ? List.of() : safe.of(new Recess(mount, sinks.test(mount))),
+                new DimensionEffects(study.switchModel(), probe, first.target()).of(mount, rough, first.distance()));
+    }
+
+    /** The coarser benches of some of the mounts. */
+    private List<Bench> benches(int from, int to) {
+        return Arrays.asList(benches[Ladder.FIRST - 1]).subList(from, to);
+    }
+
+    /** Upper end of all pictures, m, so that they compare. */
+    private double top() {
+        double highest =
+                Stream.of(benches[Ladder.FIRST]).mapToDouble(Bench::plane).max().orElse(0);
+        return highest + study.switchModel().faceDiameter();
     }
 
     private Operating operating(Bench.State s) {
@@ -224,7 +277,7 @@ public final class MountRunner {
         double error = DistanceFinder.SAFETY * Math.abs(fine - used(Ladder.FIRST - 1, m));
         double on = ladder.step(Ladder.FIRST).trim().on();
         double total = Corners.without(benches[Ladder.FIRST][m], mounts.get(m)).conductance() / on;
-        return new MountCase.Reserve(total, fine, error);
+        return new MountCase.Reserve(total, fine, error, 0);
     }
 
     private double used(int step, int m) {
@@ -256,12 +309,12 @@ public final class MountRunner {
                         .isPresent())) {
             list.add(Limits.squares());
         }
-        list.add(new Warning(
-                Warning.Kind.ROUND_MOUNT,
-                "mounts",
-                0,
-                "everything is round about the axis: a nut counts as the circle across its corners, a bracket with an edge beside the"
-                        + " switch cannot be described"));
+        list.add(
+                new Warning(
+                        Warning.Kind.ROUND_MOUNT,
+                        "mounts",
+                        0,
+                        "everything is round about the axis but a straight edge: a nut counts as the circle across its corners"));
         return list;
     }
 }

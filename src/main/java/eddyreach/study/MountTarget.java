@@ -10,17 +10,24 @@ import eddyreach.model.Target;
  * @param curve the tank over the distance, from there on
  * @param distance where it switches
  * @param shift switch-on distance against that in free air, relative to s_r; NaN unless both exist
- * @param shiftError numerical error bar of the shift
+ * @param shiftError error bar of the shift, numerical and, beside a straight edge, of the model
+ * @param spread the latter alone, half of what the shifts differ by that a straight edge lies between; 0 without an edge
  */
 public record MountTarget(
-        Target target, double floor, Curve curve, SwitchDistance distance, double shift, double shiftError) {
+        Target target,
+        double floor,
+        Curve curve,
+        SwitchDistance distance,
+        double shift,
+        double shiftError,
+        double spread) {
 
     /** Largest shift that a mount may cause, in s_r: common practice. */
     public static final double LARGEST_SHIFT = 0.1;
 
-    /** True when the mount moves the switch-on distance by no more than a tenth of s_r. */
+    /** True when the mount moves the switch-on distance by no more than a tenth of s_r, a straight edge taken as the worse of its bounds. */
     public boolean within() {
-        return Math.abs(shift) <= LARGEST_SHIFT;
+        return Math.abs(shift) + spread <= LARGEST_SHIFT;
     }
 
     /** True when it never switches because the mount stops it, metal or not. */

@@ -15,7 +15,8 @@ import java.util.List;
  * @param beats what makes them disturb each other
  * @param alike smallest spacing from which on beats of switches of the nominal frequencies leave the output alone
  * @param apart the same for a neighbour with the alternative frequency
- * @param latched largest spacing at which the neighbour alone holds the output on, m; 0 for none
+ * @param latched largest spacing at which the neighbour alone, its coil open, holds the output on, m; 0 for none
+ * @param latchedAtRest the same with its tank at rest, tuned within the tolerance to where it takes most loss
  * @param targets what the neighbour does to the distances
  * @param usual the trade's usual least spacing, m
  * @param rule the usual rule in words
@@ -30,6 +31,7 @@ public record NeighbourResult(
         Limit alike,
         Limit apart,
         double latched,
+        double latchedAtRest,
         List<Series> targets,
         double usual,
         String rule,
@@ -118,12 +120,24 @@ public record NeighbourResult(
      * @param target the target
      * @param on switch-on distance without a neighbour, m
      * @param metal shift of the switch-on distance by the neighbour with its coil open, as a share; NaN where the output does not switch
-     * @param tank the shift of the largest magnitude of that and of the ones by the neighbour with its tank, tuned to either end of the
-     *     tolerance
+     * @param metalError error bar of that
+     * @param tank the larger one of that and of the shift by the neighbour with its tank at rest, its oscillator not running, tuned within
+     *     the tolerance to where it takes most loss
      * @param error error bar of the latter
-     * @param twentieth smallest spacing from which on the shift is below 5 %
+     * @param metalTwentieth smallest spacing from which on the shift with the coil open is below 5 %
+     * @param metalTenth smallest spacing from which on it is below 10 %
+     * @param twentieth smallest spacing from which on the larger shift is below 5 %
      * @param tenth smallest spacing from which on it is below 10 %
      */
     public record Series(
-            Target target, double on, double[] metal, double[] tank, double[] error, Limit twentieth, Limit tenth) {}
+            Target target,
+            double on,
+            double[] metal,
+            double[] metalError,
+            double[] tank,
+            double[] error,
+            Limit metalTwentieth,
+            Limit metalTenth,
+            Limit twentieth,
+            Limit tenth) {}
 }

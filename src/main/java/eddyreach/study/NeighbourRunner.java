@@ -8,6 +8,7 @@ import eddyreach.model.Mounting;
 import eddyreach.model.NeighbourInput;
 import eddyreach.model.SwitchModel;
 import eddyreach.model.Target;
+import eddyreach.study.NeighbourShifts.State;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -115,7 +116,8 @@ final class NeighbourRunner {
                 oscillators,
                 beats(spacing, couplings, oscillators.least()),
                 beats(spacing, couplings, oscillators.leastApart()),
-                latched(spacing),
+                latched(spacing, State.OPEN),
+                latched(spacing, State.TUNED),
                 series,
                 usual(),
                 rule(),
@@ -197,19 +199,19 @@ final class NeighbourRunner {
         return new NeighbourResult.Limit(NeighbourResult.Place.WITHIN, at, Math.abs(at - without) + tolerance());
     }
 
-    /** Largest spacing at which the neighbour alone holds the output on, with or without its tank, m. */
-    private double latched(double[] spacing) {
+    /** Largest spacing at which the neighbour alone, in a state, holds the output on, m. */
+    private double latched(double[] spacing, State state) {
         boolean[] released = new boolean[spacing.length];
         for (int i = 0; i < spacing.length; i++) {
-            released[i] = shifts.releases(spacing[i]);
+            released[i] = shifts.releases(state, spacing[i]);
         }
         int worst = worst(released);
         if (worst < 0) {
-            return shifts.latched();
+            return shifts.latched(state);
         }
         return worst == spacing.length - 1
                 ? spacing[worst]
-                : bisect(spacing[worst], spacing[worst + 1], shifts::releases);
+                : bisect(spacing[worst], spacing[worst + 1], d -> shifts.releases(state, d));
     }
 
     private static int worst(boolean[] fine) {
@@ -246,26 +248,33 @@ final class NeighbourRunner {
                 target,
                 before.on(),
                 Arrays.stream(shift).mapToDouble(NeighbourShifts.Shift::metal).toArray(),
+                Arrays.stream(shift)
+                        .mapToDouble(NeighbourShifts.Shift::metalError)
+                        .toArray(),
                 Arrays.stream(shift).mapToDouble(NeighbourShifts.Shift::tank).toArray(),
-                Arrays.stream(shift).mapToDouble(NeighbourShifts.Shift::error).toArray(),
-                limit(before, spacing, shift, TWENTIETH),
-                limit(before, spacing, shift, TENTH));
+                Arrays.stream(shift)
+                        .mapToDouble(NeighbourShifts.Shift::tankError)
+                        .toArray(),
+                limit(before, spacing, shift, State.OPEN, TWENTIETH),
+                limit(before, spacing, shift, State.OPEN, TENTH),
+                limit(before, spacing, shift, State.TUNED, TWENTIETH),
+                limit(before, spacing, shift, State.TUNED, TENTH));
     }
 
     private NeighbourResult.Limit limit(
-            NeighbourShifts.Before before, double[] spacing, NeighbourShifts.Shift[] shift, double share) {
+            NeighbourShifts.Before before, double[] spacing, NeighbourShifts.Shift[] shift, State state, double share) {
         boolean[] careful = new boolean[spacing.length];
         boolean[] bold = new boolean[spacing.length];
         for (int i = 0; i < spacing.length; i++) {
-            careful[i] = shift[i].below(share, true);
-            bold[i] = shift[i].below(share, false);
+            careful[i] = shift[i].below(state, share, true);
+            bold[i] = shift[i].below(state, share, false);
         }
         return limit(
                 spacing,
                 careful,
                 bold,
-                d -> shifts.shift(before, d).below(share, true),
-                d -> shifts.shift(before, d).below(share, false));
+                d -> shifts.shift(before, d).below(state, share, true),
+                d -> shifts.shift(before, d).below(state, share, false));
     }
 
     /** Common practice: face to face 6 to 8 rated distances; side by side two diameters for flush switches, three for others. */

@@ -6,7 +6,7 @@ import eddyreach.field.ThroughTarget;
 import eddyreach.model.NeighbourInput;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
-import java.util.Arrays;
+import java.util.function.UnaryOperator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.complex.Complex;
@@ -21,6 +21,9 @@ final class NeighbourShifts {
     private static final double NEAREST = 0.3;
 
     private static final double FARTHEST = 2.2;
+
+    /** Loss of a tank that does not resonate, over the on threshold: any number far above 1. */
+    private static final double DAMPED = 1e3;
 
     private static final double ACCURACY = 1e-9;
     private static final int MAX_EVALUATIONS = 60;
@@ -53,15 +56,10 @@ final class NeighbourShifts {
         return new Before(target);
     }
 
-    /** The other one with its coil open, and with its tank tuned to either end of the tolerance. */
+    /** The other one with its coil open, and with its tank, its oscillator at rest, tuned within the tolerance to where it takes most loss. */
     enum State {
         OPEN,
-        LOW,
-        HIGH
-    }
-
-    private double tuning(State state) {
-        return state == State.LOW ? 1 - study.tolerance() : 1 + study.tolerance();
+        TUNED
     }
 
     /** The first switch at one step with the other one in one state at one spacing. */
@@ -69,23 +67,25 @@ final class NeighbourShifts {
 
         private final int step;
         private final Bench bench;
+        private final Partner partner;
+        private final State state;
         private final double spacing;
-        private final TargetField partner;
         private final Complex change;
 
         Pair(int step, State state, double spacing) {
             this.step = step;
+            this.state = state;
             this.spacing = spacing;
             bench = ladder.step(step).bench();
-            Partner p = partners[step];
+            partner = partners[step];
             double omega = bench.free().omega();
             if (facing) {
-                partner = state == State.OPEN ? p.open() : p.closed(tuning(state));
                 change = Complex.ZERO;
             } else {
-                partner = null;
-                Complex metal = p.passive(omega, spacing);
-                change = state == State.OPEN ? metal : metal.add(p.tank(omega, p.mutual(spacing), tuning(state)));
+                Complex metal = partner.passive(omega, spacing);
+                change = state == State.OPEN
+                        ? metal
+                        : metal.add(partner.tank(omega, partner.mutual(spacing), study.tolerance()));
             }
         }
 
@@ -93,24 +93,42 @@ final class NeighbourShifts {
             return change.multiply(omega / bench.free().omega());
         }
 
-        /** The tank without a target. */
-        Bench.State without() {
-            return facing ? bench.state(partner, spacing) : bench.state((omega, g) -> beside(omega), spacing);
+        /** The other one face to face, behind something or not. */
+        private Bench.Effect facing(UnaryOperator<TargetField> behind) {
+            return (omega, g) -> {
+                Complex open = bench.change(behind.apply(partner.open()), omega, g);
+                return state == State.OPEN
+                        ? open
+                        : partner.tuned(
+                                omega, study.tolerance(), open, closed -> bench.change(behind.apply(closed), omega, g));
+            };
         }
 
-        Bench.State with(Before target, double distance) {
+        /** Loss conductance of the tank without a target, S. */
+        double without() {
+            return conductance(facing ? facing(p -> p) : (omega, g) -> beside(omega), spacing);
+        }
+
+        private Bench.Effect with(Before target, double distance) {
             if (facing) {
                 double behind = Math.max(0, spacing - distance - target.thickness);
-                return bench.state(new BackedTarget(target.through[step], partner, behind), distance);
+                return facing(p -> new BackedTarget(target.through[step], p, behind));
             }
             Bench.Effect effect = bench.effect(target.alone[step]);
-            return bench.state((omega, g) -> effect.change(omega, g).add(beside(omega)), distance);
+            return (omega, g) -> effect.change(omega, g).add(beside(omega));
+        }
+
+        /** A tank with too much loss to resonate is damped more than any threshold. */
+        private double conductance(Bench.Effect effect, double distance) {
+            return bench.stateIfAny(effect, distance)
+                    .map(Bench.State::conductance)
+                    .orElse(DAMPED * ladder.step(step).trim().on());
         }
 
         /** Switch-on distance of a target that has one without a neighbour; NaN when the output no longer switches there. */
         double on(Before target) {
             var trim = ladder.step(step).trim();
-            if (without().conductance() >= trim.off()) {
+            if (without() >= trim.off()) {
                 return Double.NaN;
             }
             double low = NEAREST * target.on[step];
@@ -118,7 +136,7 @@ final class NeighbourShifts {
             if (facing) {
                 high = Math.min(high, spacing - target.thickness);
             }
-            UnivariateFunction f = g -> with(target, g).conductance() / trim.on() - 1;
+            UnivariateFunction f = g -> conductance(with(target, g), g) / trim.on() - 1;
             return high <= low || f.value(low) <= 0 || f.value(high) >= 0
                     ? Double.NaN
                     : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, low, high);
@@ -127,8 +145,9 @@ final class NeighbourShifts {
         /** Change of the distance per change of the impedance, m/ohm, by the slope of the conductance at a distance. */
         double perOhm(Before target, double distance) {
             double h = STEP * study.switchModel().faceDiameter();
-            Bench.State here = with(target, distance);
-            double slope = (with(target, distance - h).conductance() - here.conductance()) / h;
+            Bench.State here = bench.state(with(target, distance), distance);
+            double near = distance - h;
+            double slope = (conductance(with(target, near), near) - here.conductance()) / h;
             return here.conductance() / here.resistance() / Math.abs(slope);
         }
     }
@@ -180,27 +199,23 @@ final class NeighbourShifts {
     }
 
     /** Shifts of the switch-on distance at one spacing, as shares. */
-    record Shift(double metal, double tank, double error) {
+    record Shift(double metal, double metalError, double tank, double tankError) {
 
         /** True when it is less than a share, with its error bar or without. */
-        boolean below(double share, boolean careful) {
-            return Math.abs(tank) + (careful ? error : 0) <= share;
+        boolean below(State state, double share, boolean careful) {
+            double shift = state == State.OPEN ? metal : tank;
+            double error = state == State.OPEN ? metalError : tankError;
+            return Math.abs(shift) + (careful ? error : 0) <= share;
         }
     }
 
     /** What the neighbour does at a spacing, m. */
     Shift shift(Before before, double spacing) {
         double metal = relative(before, Ladder.FIRST, State.OPEN, spacing);
-        double worst = metal;
-        double error = error(before, State.OPEN, metal, spacing);
-        for (State state : new State[] {State.LOW, State.HIGH}) {
-            double shift = relative(before, Ladder.FIRST, state, spacing);
-            error = Math.max(error, error(before, state, shift, spacing));
-            if (!(Math.abs(shift) <= Math.abs(worst))) {
-                worst = shift;
-            }
-        }
-        return new Shift(metal, worst, error);
+        double metalError = error(before, State.OPEN, metal, spacing);
+        double tuned = relative(before, Ladder.FIRST, State.TUNED, spacing);
+        double error = Math.max(metalError, error(before, State.TUNED, tuned, spacing));
+        return new Shift(metal, metalError, Math.abs(tuned) <= Math.abs(metal) ? metal : tuned, error);
     }
 
     private double relative(Before before, int step, State state, double spacing) {
@@ -225,16 +240,14 @@ final class NeighbourShifts {
             ohm += 2
                     * mutualError(m, spacing)
                     / m.abs()
-                    * p.tank(omega, m, tuning(state)).abs();
+                    * p.tank(omega, m, study.tolerance()).abs();
         }
         return steps + new Pair(Ladder.FIRST, state, spacing).perOhm(before, on * (1 + shift)) * ohm / on;
     }
 
-    /** True when the neighbour alone, in any state, lets the output go. */
-    boolean releases(double spacing) {
-        double off = ladder.step(Ladder.FIRST).trim().off();
-        return Arrays.stream(State.values())
-                .allMatch(s -> new Pair(Ladder.FIRST, s, spacing).without().conductance() < off);
+    /** True when the neighbour alone, in a state, lets the output go. */
+    boolean releases(State state, double spacing) {
+        return without(state, spacing) < ladder.step(Ladder.FIRST).trim().off();
     }
 
     /** Error bar of the mutual inductance at the finer step, H. */
@@ -243,12 +256,9 @@ final class NeighbourShifts {
         return DistanceFinder.SAFETY * step + partners[Ladder.FIRST].rescattering(spacing) * fine.abs();
     }
 
-    /**
-     * Largest spacing at which the neighbour alone, its coil open, holds the output on, m; 0 for none. Looked for down to contact face to
-     * face, where a tank would couple too tightly to be told from the first one's.
-     */
-    double latched() {
-        if (!facing || !holds(0)) {
+    /** Largest spacing at which the neighbour alone, in a state, holds the output on, m; 0 for none. Looked for down to contact face to face. */
+    double latched(State state) {
+        if (!facing || releases(state, 0)) {
             return 0;
         }
         double off = ladder.step(Ladder.FIRST).trim().off();
@@ -256,19 +266,15 @@ final class NeighbourShifts {
         double on = 0;
         for (int i = 1; i <= LOOKS; i++) {
             double d = last * i * i / (LOOKS * LOOKS);
-            if (!holds(d)) {
-                return new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, x -> without(x) / off - 1, on, d);
+            if (releases(state, d)) {
+                return new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
             }
             on = d;
         }
         return last;
     }
 
-    private boolean holds(double spacing) {
-        return without(spacing) >= ladder.step(Ladder.FIRST).trim().off();
-    }
-
-    private double without(double spacing) {
-        return new Pair(Ladder.FIRST, State.OPEN, spacing).without().conductance();
+    private double without(State state, double spacing) {
+        return new Pair(Ladder.FIRST, state, spacing).without();
     }
 }

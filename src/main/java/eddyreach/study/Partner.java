@@ -12,6 +12,9 @@ import eddyreach.field.TargetField;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.model.SwitchModel;
+import java.util.Comparator;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -98,12 +101,36 @@ final class Partner {
         return new double[] {radius, -low};
     }
 
-    /** Impedance of the loop of its coil and capacitor, ohm, with its own frequency moved by a factor. */
-    private Complex loop(double omega, double tuning) {
-        double reactance = tuning * tuning / (omega * capacitance);
-        return field.impedance(omega)
-                .add(winding.besideField(omega, bench.celsius()))
-                .subtract(Complex.I.multiply(reactance));
+    /** Impedance of its coil, ohm. */
+    private Complex coil(double omega) {
+        return field.impedance(omega).add(winding.besideField(omega, bench.celsius()));
+    }
+
+    /** Reactance of the loop of its coil and capacitor, ohm, with its own frequency moved by a factor. */
+    private double reactance(double omega, double tuning) {
+        return coil(omega).getImaginary() - tuning * tuning / (omega * capacitance);
+    }
+
+    /**
+     * What its tank adds to the first one's impedance as a coupled circuit, ohm, tuned within a tolerance to where the loss conductance
+     * grows most: by {@code Re(dZ (1 + j R/X))} with R + jX the first one's impedance. {@code m / (r + j x)} lies on a circle; with phi the
+     * phase of m (1 + j R/X) that is largest at {@code x = r tan(phi/2)}, else at an end of the tolerance.
+     *
+     * @param m coupling {@code w^2 M^2}, ohm squared
+     * @param tolerance largest share by which its frequency may differ
+     * @param added what the surroundings add to the impedance of its coil, ohm
+     */
+    private Complex most(double omega, Complex m, double tolerance, Complex added) {
+        Complex first = bench.free().impedance();
+        Complex weight = new Complex(1, first.getReal() / first.getImaginary());
+        double r = coil(omega).getReal() + added.getReal();
+        double low = reactance(omega, 1 + tolerance) + added.getImaginary();
+        double high = reactance(omega, 1 - tolerance) + added.getImaginary();
+        double best = r * Math.tan(m.multiply(weight).getArgument() / 2);
+        return DoubleStream.of(low, high, Math.max(low, Math.min(high, best)))
+                .mapToObj(x -> m.divide(new Complex(r, x)))
+                .max(Comparator.comparingDouble(dz -> dz.multiply(weight).getReal()))
+                .orElseThrow();
     }
 
     /** Face to face with its coil open. */
@@ -111,9 +138,29 @@ final class Partner {
         return FacingSwitch.open(field);
     }
 
-    /** Face to face with its tank, whose frequency is moved by a factor. */
-    TargetField closed(double tuning) {
-        return FacingSwitch.closed(field, omega -> loop(omega, tuning));
+    /**
+     * Face to face: what it does to the first one's impedance with its tank tuned, within a tolerance, to where it takes most loss, ohm. As
+     * a coupled circuit it adds {@code m / (Z + added)} with Z its loop; two values of Z tell m and what its surroundings add to it.
+     *
+     * @param open what it does with its coil open, ohm
+     * @param closed what it does as a target made for a loop, ohm
+     */
+    Complex tuned(double omega, double tolerance, Complex open, Function<TargetField, Complex> closed) {
+        double r = coil(omega).getReal();
+        Complex[] loop = {new Complex(r, 0), new Complex(r, 2 * r)};
+        Complex[] by = new Complex[loop.length];
+        for (int i = 0; i < loop.length; i++) {
+            Complex z = loop[i];
+            by[i] = closed.apply(FacingSwitch.closed(field, w -> z)).subtract(open);
+        }
+        Complex apart = by[0].subtract(by[1]);
+        if (apart.abs() == 0) {
+            return open;
+        }
+        Complex added =
+                by[1].multiply(loop[1]).subtract(by[0].multiply(loop[0])).divide(apart);
+        Complex m = by[0].multiply(loop[0].add(added));
+        return open.add(most(omega, m, tolerance, added));
     }
 
     /** Mutual inductance at the frequency without a target, H. */
@@ -171,8 +218,8 @@ final class Partner {
         };
     }
 
-    /** Side by side: what its tank adds, {@code w^2 M^2 / Z}, ohm. */
-    Complex tank(double omega, Complex mutual, double tuning) {
-        return mutual.multiply(mutual).multiply(omega * omega).divide(loop(omega, tuning));
+    /** Side by side: what its tank adds, {@code w^2 M^2 / Z}, ohm, tuned within a tolerance to where it takes most loss. */
+    Complex tank(double omega, Complex mutual, double tolerance) {
+        return most(omega, mutual.multiply(mutual).multiply(omega * omega), tolerance, Complex.ZERO);
     }
 }

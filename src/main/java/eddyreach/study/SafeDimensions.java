@@ -121,7 +121,20 @@ final class SafeDimensions {
         return Optional.of(new Proposal(kind, diameter, depth, recess.sinks(), grid.at(grid.count()), found));
     }
 
+    /** Each of the mount's bounds must be safe; what is told is the one that uses most of the reserve. */
     private Optional<Proposal.Found> confirmed(Mount mount, double value) {
+        List<Proposal.Found> bounds = new ArrayList<>();
+        for (Mount m : mount.bounds()) {
+            Optional<Proposal.Found> one = bound(m, value);
+            if (one.isEmpty()) {
+                return one;
+            }
+            bounds.add(one.get());
+        }
+        return bounds.stream().max((a, b) -> Double.compare(a.worst(), b.worst()));
+    }
+
+    private Optional<Proposal.Found> bound(Mount mount, double value) {
         Bench rough = probe.bench(mount, 0);
         Bench bench = probe.bench(mount, Ladder.FIRST);
         MountProbe.Reading reading = probe.fine(mount, rough, bench);

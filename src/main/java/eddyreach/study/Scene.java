@@ -7,6 +7,7 @@ import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.Body;
 import eddyreach.model.Extent;
 import eddyreach.model.Layer;
 import eddyreach.model.Mount;
@@ -14,6 +15,7 @@ import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.complex.Complex;
 
 /**
  * A switch in its mount with one target on the axis and, where there is one, a background behind it, at one resolution: the tank at any
@@ -22,6 +24,11 @@ import java.util.Optional;
  * <p>Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
  */
 final class Scene {
+
+    /** Discs for a ball inside a recess over the number of waves: 13, 16, 21, 29. */
+    private static final int BALL = 2;
+
+    private static final int WAVES = 3;
 
     private final Bench bench;
     private final Target target;
@@ -60,7 +67,7 @@ final class Scene {
                 : Optional.empty();
         boolean finite = Double.isFinite(target.radius());
         dipped = acts && finite && floor < bench.plane()
-                ? Optional.of(new DippedTarget(bench, standing(), target.parts(), floor, bench.plane()))
+                ? Optional.of(new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane()))
                 : Optional.empty();
         without = background
                 .map(b -> bench.state(behind.orElseThrow(), b.distance()))
@@ -81,6 +88,17 @@ final class Scene {
                         b.plate().material()))
                 .stream()
                 .toList();
+    }
+
+    /** The target's rings; those that stand for a ball are the more, the finer everything else is. */
+    private List<Part> rings() {
+        return target.body() instanceof Body.Ball ball
+                ? ball.stepped(target.id(), BALL * bench.resolution().waves() / WAVES)
+                : target.parts();
+    }
+
+    private Optional<TargetField> stepped() {
+        return target.body() instanceof Body.Ball ? alone : Optional.empty();
     }
 
     Bench bench() {
@@ -118,6 +136,11 @@ final class Scene {
     /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
     double interpolation(double omega, double distance) {
         return distance < bench.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
+    }
+
+    /** What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above. */
+    Complex stairs(double omega, double distance) {
+        return distance < bench.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }
 
     /** The target together with what stands behind it. */

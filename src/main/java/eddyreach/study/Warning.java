@@ -29,6 +29,7 @@ public record Warning(Kind kind, String subject, double value, String text) {
         LOST_NEARER,
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,
+        STRAIGHT_EDGE,
         BEATS_ONE_WAY,
         BESIDE_ESTIMATED,
         NOT_ASSESSED

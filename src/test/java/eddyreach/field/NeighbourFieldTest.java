@@ -114,7 +114,7 @@ class NeighbourFieldTest {
         assertThat(m.getReal()).isCloseTo(expected, within(1e-3 * -expected));
     }
 
-    /** Without a tube; a long tube of metal makes a switch a spread source, no dipole until some of its lengths away. */
+    /** Without a tube; for a long tube of metal see below. */
     @Test
     void tenRadiiAwayTheyAreDipoles() {
         InventedSwitch s = InventedSwitch.large();
@@ -126,6 +126,38 @@ class NeighbourFieldTest {
         Field around = far.around(field.solveFree(OMEGA).field(), 12 * s.scale());
         Complex beside = SideBySide.mutual(around, around, away);
         assertThat(beside.subtract(far.beside(far, away)).abs()).isLessThan(0.02 * beside.abs());
+    }
+
+    /**
+     * A tube of metal 40 mm long makes a switch a spread source, which is no dipole ten core radii away. Ten of its lengths away it is one, of
+     * the moment and at the place that waves much longer than the tube show.
+     */
+    @Test
+    void aLongTubeIsADipoleTenOfItsLengthsAway() {
+        InventedSwitch s = InventedSwitch.medium();
+        double length = 40 * MM;
+        double away = 10 * length;
+        WaveBasis longWaves = WaveBasis.of(24, 24 / away);
+        Fineness body = Resolution.FINE.body();
+        Fineness wide = new Fineness(body.degree(), body.corner(), body.skin(), body.growth(), body.cap(), 600);
+        SwitchField field = of(s, longWaves, new Resolution(wide, wide, 24, 24, 1.15, true));
+        FarField far = FarField.of(field, OMEGA);
+        Complex facing = far.facing(far, away);
+        assertThat(facing(field, field, away).subtract(facing).abs()).isLessThan(0.02 * facing.abs());
+        Field computed = field.solveFree(OMEGA).field();
+        Field around = far.around(computed, 40 * length);
+        Complex beside = far.beside(far, away);
+        assertThat(SideBySide.mutual(around, around, away).subtract(beside).abs())
+                .isLessThan(0.02 * beside.abs());
+        // its vector potential as the mesh has it: mu0 m / (4 pi r^2) beside the dipole
+        MeshField.Samples there = computed.sample(new double[] {away}, new double[] {far.centre()});
+        Complex a = far.moment().multiply(Material.MU0 / (4 * Math.PI * away * away));
+        assertThat(new Complex(there.aRe()[0], there.aIm()[0]).subtract(a).abs())
+                .isLessThan(2e-3 * a.abs());
+        // and the waves that results are computed with give the same moment
+        FarField usual = FarField.of(of(s, Resolution.FINE.waves(s.scale(), 0), Resolution.FINE.remote()), OMEGA);
+        assertThat(usual.moment().subtract(far.moment()).abs())
+                .isLessThan(0.01 * far.moment().abs());
     }
 
     /**

@@ -92,6 +92,12 @@ class MountReaderTest {
                         + " | 20 mm must be larger than the opening in it, 30 mm",
                 "wall: {material: fe360, thickness: 9 mm, steps: [{diameter: 30 mm, depth: 2 mm}, {diameter: 32 mm, depth: 1 mm}]}"
                         + " | 32 mm must be smaller than that of the step above, 30 mm",
+                "wall: {material: fe360, thickness: 9 mm, edge: 8 mm}"
+                        + " | 8 mm from the axis, but the bore of 17.35 mm reaches 8.675 mm from it",
+                "wall: {material: fe360, thickness: 9 mm, recess: {diameter: 36 mm, depth: 5 mm}, edge: 15 mm}"
+                        + " | 15 mm from the axis, but the opening of 36 mm reaches 18 mm from it",
+                "wall: {material: fe360, thickness: 9 mm, diameter: 40 mm, edge: 20 mm}"
+                        + " | 20 mm from the axis lies outside the wall, whose diameter of 40 mm ends at 20 mm",
                 "background: {material: fe360, distance: 0.5 mm, thickness: 2 mm} | which leaves no room for target \"fe360\""
             })
     void badInputNamesBothDimensions(String keys, String message) {
@@ -100,6 +106,27 @@ class MountReaderTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining(message)
                 .hasMessageMatching("(?s).*s\\.yaml:[1-9][0-9]*:[1-9][0-9]* .*");
+    }
+
+    @Test
+    void aStraightEdgeLiesBetweenAWallWithoutItAndARoundOne() {
+        String wall = "proud by: 3 mm, wall: {material: fe360, thickness: 4 mm, diameter: 60 mm, edge: 12 mm}";
+        Mount m = mount(wall);
+        assertThat(m.edged()).isTrue();
+        assertThat(m.bounds()).noneMatch(Mount::edged);
+        assertThat(m.bounds())
+                .extracting(b -> b.wall().orElseThrow().diameter())
+                .containsExactly(60e-3, 24e-3);
+        assertThat(m.bounds()).extracting(b -> parts(b).get(0).section().r1()).containsExactly(29.675e-3, 12e-3);
+        Mount without = mount(wall.replace(", edge: 12 mm", ""));
+        assertThat(without.bounds()).containsExactly(without);
+        String background = STUDY.replace("kind: mount", "kind: background")
+                .replace(
+                        "mounts:\n  - MOUNT",
+                        "mount: {name: m, " + wall + "}\nbackground: {material: fe360, thickness: 2 mm}");
+        assertThatThrownBy(() ->
+                        StudyReader.read(ModelFiles.write(folder, "b.yaml", background), new Library(Path.of(""))))
+                .hasMessageContaining("ends at a straight edge 12 mm beside the switch");
     }
 
     @Test
@@ -146,8 +173,10 @@ class MountReaderTest {
                         "MOUNT",
                         "{name: m, sunk by: 4 mm, wall: {material: fe360, thickness: 20 mm, recess: {diameter: 30 mm, depth: 9 mm}}}")
                 + "targets: [{name: t, material: fe360, shape: sphere, diameter: 12 mm}]\n";
-        assertThatThrownBy(() -> read(text)).hasMessageContaining("target \"t\" is a ball");
-        assertThat(read(text.replace("sunk by: 4 mm, ", "")).targets()).hasSize(1);
+        assertThat(read(text).targets()).hasSize(1);
+        String before = text.replace(
+                "sunk by: 4 mm", "background: {material: fe360, distance: 40 mm, thickness: 2 mm}, sunk by: 4 mm");
+        assertThatThrownBy(() -> read(before)).hasMessageContaining("target \"t\" is a ball");
     }
 
     @Test

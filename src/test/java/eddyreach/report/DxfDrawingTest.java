@@ -34,6 +34,9 @@ class DxfDrawingTest {
                 label: stepped, 20 µm off
                 sunk by: 1.5 mm
                 wall: {material: fe360, thickness: 9 mm, diameter: 30 mm, recess: {diameter: 14 mm, depth: 4 mm}}
+              - name: bracket
+                proud by: 3 mm
+                wall: {material: fe360, thickness: 2 mm, diameter: 30 mm, edge: 6 mm}
             distances: {to: 5 mm, points: 11}
             """;
 
@@ -153,6 +156,21 @@ class DxfDrawingTest {
                 .min()
                 .orElseThrow();
         assertThat(lowest).isCloseTo(on, within(1e-6));
+        assertBracket(Files.readString(folder.resolve("out/section-bracket.dxf"), StandardCharsets.US_ASCII));
+    }
+
+    /** On the right the bracket ends at its edge, on the left it goes on. */
+    private static void assertBracket(String text) {
+        List<Item> entities = section(groups(text), "ENTITIES");
+        assertLine(entities, "MOUNT", 6, -3, 6, -5);
+        assertLine(entities, "MOUNT", -15, -3, -15, -5);
+        assertThat(entities)
+                .filteredOn(e -> e.text(8).equals("MOUNT"))
+                .allMatch(e -> e.number(10) <= 6 + 1e-6 && e.number(11) <= 6 + 1e-6);
+        assertThat(entities)
+                .filteredOn(e -> e.type().equals("TEXT"))
+                .extracting(e -> e.text(1))
+                .contains("6", "straight edge 6 mm from the axis");
     }
 
     private static Set<String> named(List<Item> tables, String type) {

@@ -112,10 +112,6 @@ class MountReportTest {
         assertThat(Presentation.of(result).pictures())
                 .extracting(Picture::name)
                 .containsExactly(
-                        "amplitude",
-                        "section-" + mount.id(),
-                        "dimensions-" + mount.id(),
-                        "field-free-air",
-                        "field-" + mount.id());
+                        "amplitude", "section-" + mount.id(), "dimensions-" + mount.id(), "field-" + mount.id());
     }
 }

@@ -3,17 +3,24 @@ package eddyreach.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.field.Resolution;
 import eddyreach.model.BackgroundInput;
 import eddyreach.model.Library;
+import eddyreach.model.Mount;
 import eddyreach.model.MountInput;
 import eddyreach.model.SourceFile;
 import eddyreach.model.StudyReader;
+import eddyreach.model.Target;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MountStudyTest {
 
@@ -105,6 +112,45 @@ class MountStudyTest {
                 .isEqualTo(5e-3);
     }
 
+    /** The middle of what a wall without the edge and one that ends all round give, both inside the bar; verdicts take the worse. */
+    @Test
+    void aStraightEdge() throws IOException {
+        String wall = "{name: %s, proud by: 3 mm, wall: {material: fe360, thickness: 3 mm%s}}";
+        MountResult result = run(
+                "m8-non-flush",
+                wall.formatted("whole", "") + ", " + wall.formatted("round", ", diameter: 10 mm") + ", "
+                        + wall.formatted("bracket", ", edge: 5 mm"));
+        MountCase whole = of(result, "whole");
+        MountCase round = of(result, "round");
+        MountCase bracket = of(result, "bracket");
+        SwitchDistance a = whole.targets().get(0).distance();
+        SwitchDistance b = round.targets().get(0).distance();
+        MountTarget t = bracket.targets().get(0);
+        SwitchDistance d = t.distance();
+        assertThat(a.on() - b.on()).as("they differ").isGreaterThan(2 * (a.onError() + b.onError()));
+        assertThat(d.on() - d.onError()).isLessThanOrEqualTo(b.on() - b.onError());
+        assertThat(d.on() + d.onError()).isGreaterThanOrEqualTo(a.on() + a.onError());
+        assertThat(d.onError()).isCloseTo((a.on() - b.on()) / 2, within(a.onError() + b.onError()));
+        assertThat(t.shift() + t.spread()).isCloseTo(whole.targets().get(0).shift(), within(1e-12));
+        assertThat(t.within()).isTrue();
+        assertThat(new MountTarget(t.target(), 0, t.curve(), d, 0.09, 0.02, 0.02).within())
+                .as("the worse bound counts")
+                .isFalse();
+        assertThat(bracket.reserve().used() + bracket.reserve().spread())
+                .isCloseTo(whole.reserve().used(), within(1e-12));
+        assertThat(bracket.worst().used()).isEqualTo(whole.worst().used());
+        assertThat(bracket.undamped().conductance())
+                .isBetween(round.undamped().conductance(), whole.undamped().conductance());
+        assertThat(bracket.warnings()).extracting(Warning::kind).contains(Warning.Kind.STRAIGHT_EDGE);
+        // the edge moves the round bound only, and by half
+        DimensionEffect edge = bracket.effects().stream()
+                .filter(e -> e.dimension().equals("edge distance"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(edge.slope()).as("farther away there is more steel").isPositive();
+        assertThat(edge.slope() * 1e-3).as("of no more than is missing").isLessThan(a.on() - b.on());
+    }
+
     /** A slug that dips into a recess: the direct solve below the wall's level goes over into the joined path above it. */
     @Test
     void directAndJoinedMeetAtTheWallsLevel() throws IOException {
@@ -127,14 +173,52 @@ class MountStudyTest {
                 Progress.NONE);
         Bench bench = ladder.step(Ladder.FIRST).bench().in(c.parts(), bytes -> {});
         double omega = bench.free().omega();
-        DippedTarget dipped =
-                new DippedTarget(bench, List.of(), c.targets().get(0).target().parts(), 0, bench.plane() + 2e-3);
+        DippedTarget dipped = new DippedTarget(
+                bench, List.of(), c.targets().get(0).target().parts(), Optional.empty(), 0, bench.plane() + 2e-3);
         var field = bench.target(c.targets().get(0).target());
         for (double g : new double[] {bench.plane(), bench.plane() + 0.7e-3, bench.plane() + 1.7e-3}) {
             var joined = bench.change(field, omega, g);
             assertThat(dipped.change(omega, g).subtract(joined).abs())
                     .as("at %s m, interpolation error %s", g, dipped.error(omega, g))
                     .isLessThan(3e-3 * joined.abs());
+        }
+    }
+
+    /**
+     * A ball below the level of a wall is made of discs. Where the wall is too far away to matter the exact ball in free air tells what is
+     * right, all the way down to the face: the stated error holds it, and at the wall's level both are one.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"fe360", "copper", "stainless-304"})
+    void aBallInAWideRecessIsTheExactOneOfFreeAir(String material) throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), """
+                eddyreach: study
+                name: test
+                kind: mount
+                switch: m18-flush
+                mounts: [{name: wide, sunk by: 3 mm, wall: {material: fe360, thickness: 26 mm, recess: {diameter: 120 mm, depth: 25 mm}}}]
+                targets: [{name: ball, material: %s, shape: sphere, diameter: 9 mm}]
+                """.formatted(material));
+        MountInput study = (MountInput) StudyReader.read(new SourceFile.OnDisk(file), library);
+        Target ball = study.targets().get(0);
+        Mount mount = study.mounts().get(0);
+        Bench free = new Bench(study.switchModel(), Resolution.FINE.withoutFields(), List.of(ball), bytes -> {});
+        Bench bench = free.in(mount.parts(study.switchModel().coreRadius(), 1), bytes -> {});
+        assertThat(bench.plane()).isEqualTo(3e-3);
+        Scene scene = new Scene(bench, ball, Optional.empty(), 0);
+        var exactly = free.target(ball);
+        for (double g : new double[] {0.1e-3, 1e-3, 2e-3, 2.9e-3, 3e-3}) {
+            Bench.State found = scene.state(g);
+            Complex exact = free.change(exactly, found.omega(), g);
+            Complex bar = scene.stairs(found.omega(), g);
+            Complex off = found.change().subtract(exact);
+            // the wall, however far, and the other mesh take a share too
+            double other = scene.interpolation(found.omega(), g) + 2e-3 * exact.abs();
+            assertThat(Math.abs(off.getReal())).as("at %s m, of %s", g, exact).isLessThan(bar.getReal() + other);
+            assertThat(Math.abs(off.getImaginary()))
+                    .as("at %s m, of %s", g, exact)
+                    .isLessThan(bar.getImaginary() + other);
+            assertThat(bar.abs()).as("of use").isLessThan(0.06 * exact.abs());
         }
     }
 

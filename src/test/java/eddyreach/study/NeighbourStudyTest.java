@@ -3,6 +3,8 @@ package eddyreach.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.field.FacingSwitch;
+import eddyreach.field.Resolution;
 import eddyreach.model.Library;
 import eddyreach.model.NeighbourInput;
 import eddyreach.model.SourceFile;
@@ -11,6 +13,8 @@ import eddyreach.study.NeighbourResult.Place;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -56,19 +60,23 @@ class NeighbourStudyTest {
         NeighbourResult.Series standard = r.targets().get(0);
         NeighbourResult.Series slug = r.targets().get(1);
         for (NeighbourResult.Series s : r.targets()) {
-            assertThat(s.tenth().spacing())
-                    .isLessThanOrEqualTo(s.twentieth().spacing())
+            assertThat(s.metalTenth().spacing())
+                    .isLessThanOrEqualTo(s.metalTwentieth().spacing())
                     .isLessThan(r.apart().spacing());
+            assertThat(s.tenth().spacing())
+                    .as("a tank at rest takes more than metal")
+                    .isBetween(s.metalTenth().spacing(), r.alike().spacing());
             assertThat(Math.abs(s.tank()[s.tank().length - 1]))
                     .as("far out it does nothing")
                     .isLessThan(1e-5);
         }
-        int at = 6;
-        assertThat(Math.abs(slug.tank()[at]))
+        int at = 10;
+        assertThat(slug.tank()[at])
                 .as("a small target hides the neighbour less")
                 .isGreaterThan(2 * Math.abs(standard.tank()[at]));
-        assertThat(r.latched()).as("a neighbour is metal as well").isBetween(0.2 * sn, 2 * sn);
-        assertThat(standard.tenth().spacing())
+        assertThat(slug.tank()[at]).as("its tank takes loss").isGreaterThan(Math.abs(slug.metal()[at]));
+        assertThat(r.latchedAtRest()).isBetween(r.latched(), 3 * sn);
+        assertThat(standard.metalTenth().spacing())
                 .as("the target needs room before the neighbour")
                 .isGreaterThanOrEqualTo(standard.on() + standard.target().thickness());
         for (int i = 1; i < r.couplings().size(); i++) {
@@ -77,6 +85,62 @@ class NeighbourStudyTest {
             assertThat(r.couplings().get(i).error())
                     .isLessThan(0.02 * r.couplings().get(i).mutual());
         }
+    }
+
+    /**
+     * The tank tuned to where it takes most loss against tunings one by one: none in the tolerance takes more, and one as much, also where no
+     * tuning meets the first one's frequency and an end of the tolerance takes most.
+     */
+    @Test
+    void noTuningWithinTheToleranceTakesMoreLoss() throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), """
+                eddyreach: study
+                name: test
+                kind: neighbour
+                switch: m8-flush
+                arrangement: face to face
+                """);
+        NeighbourInput study = (NeighbourInput) StudyReader.read(new SourceFile.OnDisk(file), library);
+        Bench bench = new Bench(study.switchModel(), Resolution.COARSE.withoutFields(), List.of(), bytes -> {});
+        double tolerance = 0.02;
+        for (double detuned : new double[] {1, 1.04, 1 / 1.04}) {
+            double capacitance = bench.capacitance() / (detuned * detuned);
+            Partner partner = new Partner(bench, study.switchModel(), capacitance, false);
+            for (double spacing : new double[] {6e-3, 9e-3}) {
+                double most = bench.state(
+                                (omega, g) -> partner.tuned(
+                                        omega,
+                                        tolerance,
+                                        bench.change(partner.open(), omega, g),
+                                        closed -> bench.change(closed, omega, g)),
+                                spacing)
+                        .conductance();
+                double found = 0;
+                for (int i = -200; i <= 200; i++) {
+                    double tuning = 1 + tolerance * i / 200;
+                    FacingSwitch closed = FacingSwitch.closed(
+                            bench.field(),
+                            omega -> bench.field()
+                                    .impedance(omega)
+                                    .add(bench.windingBesideField(omega))
+                                    .subtract(Complex.I.multiply(tuning * tuning / (omega * capacitance))));
+                    found = Math.max(found, bench.state(closed, spacing).conductance());
+                }
+                double excess = most - bench.free().conductance();
+                assertThat(found - bench.free().conductance()).isCloseTo(excess, within(1e-3 * Math.abs(excess)));
+            }
+        }
+    }
+
+    /** So near that the tanks couple tightly, no frequency may be found: the output then stays on, and that is the answer. */
+    @Test
+    void nearContact() throws IOException {
+        NeighbourResult r =
+                run("switch: m8-flush\narrangement: face to face\nspacings: {from: 0.1 mm, to: 8 mm, points: 11}\n");
+        NeighbourResult.Series s = r.targets().get(0);
+        assertThat(s.tank()[0]).isNaN();
+        assertThat(r.latchedAtRest()).isPositive();
+        assertThat(s.tenth().spacing()).isGreaterThanOrEqualTo(r.latchedAtRest() - 1e-5);
     }
 
     /** At the limit the depth is what the thresholds allow. */
@@ -111,7 +175,7 @@ class NeighbourStudyTest {
         NeighbourResult.Series s = r.targets().get(0);
         assertThat(s.tenth().spacing()).isLessThan(r.usual());
         assertThat(least(s.error())).isPositive();
-        assertThat(s.error()[0]).as("an estimate says so").isGreaterThanOrEqualTo(Math.abs(s.metal()[0]));
+        assertThat(s.metalError()[0]).as("an estimate says so").isGreaterThanOrEqualTo(Math.abs(s.metal()[0]));
     }
 
     /** Another frequency is far beyond beating, and the other switch is as good a neighbour the other way round. */
