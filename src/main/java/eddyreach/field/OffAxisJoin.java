@@ -60,10 +60,21 @@ public final class OffAxisJoin {
      * @param offset distance of the two axes, m, not negative
      */
     public Shifted at(TargetField target, double offset) {
+        return at(target, offset, 0);
+    }
+
+    /**
+     * The same with no more azimuthal orders nearer to the face than a given distance needs: those that matter in contact alone are many.
+     *
+     * @param target the target
+     * @param offset distance of the two axes, m, not negative
+     * @param nearest distance from which on all orders that matter are taken in, m
+     */
+    public Shifted at(TargetField target, double offset, double nearest) {
         if (!(offset >= 0) || Double.isInfinite(offset)) {
             throw new IllegalArgumentException("offset " + offset + " m, must be finite and not negative");
         }
-        return new Shifted(this, target, offset);
+        return new Shifted(this, target, offset, nearest);
     }
 
     /** Angular frequency, rad/s. */

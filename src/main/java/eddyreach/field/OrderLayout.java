@@ -47,8 +47,14 @@ final class OrderLayout {
      */
     final boolean lifted;
 
-    /** Cells that carry loads. */
+    /** Cells that carry loads: the parts, or the cells beside the box around a lifted potential. */
     final boolean[] loaded;
+
+    /** Elements along r within the box around a lifted potential. */
+    final boolean[] boxR;
+
+    /** Elements along z within it. */
+    final boolean[] boxZ;
 
     final OrderWaves axial;
     private final Taper taperR;
@@ -72,13 +78,22 @@ final class OrderLayout {
         loaded = new boolean[mesh.cells()];
         useR = new boolean[r.elements()];
         boolean[] useZ = new boolean[z.elements()];
+        boxR = new boolean[r.elements()];
+        boxZ = new boolean[z.elements()];
+        for (int er = 0; lifted && er < boxR.length; er++) {
+            boxR[er] = taperR.full(r.middle(er));
+        }
+        for (int ez = 0; lifted && ez < boxZ.length; ez++) {
+            boxZ[ez] = taperZ.full(z.middle(ez));
+        }
         for (int c = 0; c < conducting.length; c++) {
             int er = c % r.elements();
             int ez = c / r.elements();
             conducting[c] = base.part[c] >= 0 && conducts(base.parts.get(base.part[c]), omega, celsius);
-            loaded[c] = lifted ? taperR.covers(r.middle(er)) && taperZ.covers(z.middle(ez)) : base.part[c] >= 0;
-            useR[er] |= loaded[c];
-            useZ[ez] |= loaded[c];
+            boolean covered = lifted ? taperR.covers(r.middle(er)) && taperZ.covers(z.middle(ez)) : base.part[c] >= 0;
+            loaded[c] = covered && !(boxR[er] && boxZ[ez]);
+            useR[er] |= covered;
+            useZ[ez] |= covered;
         }
         OrderUnknowns numbers = new OrderUnknowns(mesh, conducting);
         unknowns = numbers.unknowns();

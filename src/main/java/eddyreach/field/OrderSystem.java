@@ -25,7 +25,8 @@ import java.util.Arrays;
  * <p>The matrix is complex symmetric; its real part is positive definite and its imaginary part negative semidefinite, so that no
  * pivoting is needed. The load of an incoming potential u is dK u = (K - K_air) u: int (mu_r - 1) grad u . grad Omega' and, in
  * conductors, -int mu_r r (q_r' du/dr + q_z' du/dz). With a lifted potential ({@link OrderLayout#lifted}) the unknown is
- * x + theta u with theta = 1 on all parts, and the load is that of K theta u - dK u: int grad(theta u) . grad Omega' alone.
+ * x + theta u with theta = 1 on all parts, and the load is that of K theta u - dK u: int grad(theta u) . grad Omega' alone. Where
+ * theta = 1, this is the flux of grad u through the faces of that box, since u has no sources.
  *
  * @param layout the problem without its order and frequency
  * @param media what the parts are made of
@@ -202,9 +203,9 @@ record OrderSystem(OrderLayout layout, Media media, OrderWaves waves, int order)
             double[] im) {
         int nr = c.pr + 1;
         double[] axial = layout.axial.value[q][c.ez];
-        double[] axialSlope = layout.axial.slope[q][c.ez];
+        double[] axialSlope = (layout.boxR[c.er] ? layout.axial.outflow : layout.axial.slope)[q][c.ez];
         double[] radial = waves.value[q][c.er];
-        double[] radialSlope = waves.slope[q][c.er];
+        double[] radialSlope = (layout.boxZ[c.ez] ? waves.outflow : waves.slope)[q][c.er];
         double factorRe = layout.lifted ? 1 : muRe - 1;
         double factorIm = layout.lifted ? 0 : muIm;
         int at = from;

@@ -21,6 +21,12 @@ final class OrderWaves {
     /** int (R' v' + m^2/r^2 R v) r dr, or int Z' v' dz. */
     final double[][][] slope;
 
+    /**
+     * The same with the flux R' v r or Z' v out of the box of a lifted potential through its faces, in the elements beside them: inside the
+     * potential has no sources, so that this flux is all that its gradient makes there of a test function.
+     */
+    final double[][][] outflow;
+
     /** int R v r^2 dr; null along z. */
     final double[][][] square;
 
@@ -40,6 +46,7 @@ final class OrderWaves {
         int n = k.length;
         value = new double[n][axis.elements()][];
         slope = new double[n][axis.elements()][];
+        outflow = new double[n][axis.elements()][];
         square = radial ? new double[n][axis.elements()][] : null;
         inner = new double[n][axis.elements()][];
         products = new double[n][n];
@@ -50,13 +57,15 @@ final class OrderWaves {
     static OrderWaves radial(WaveBasis basis, int m, Axis r, Taper taper, boolean[] use) {
         OrderWaves t = new OrderWaves(basis.k(), r, true);
         double[] bessel = new double[m + 2];
+        Wave wave = (k, x, out) -> {
+            Bessel.orders(m + 1, k * x, bessel);
+            out[0] = bessel[m];
+            out[1] = k * (bessel[m - 1] - bessel[m + 1]) / 2;
+        };
         for (int e = 0; e < use.length; e++) {
             if (use[e]) {
-                t.element(r, e, m, taper, (k, x, out) -> {
-                    Bessel.orders(m + 1, k * x, bessel);
-                    out[0] = bessel[m];
-                    out[1] = k * (bessel[m - 1] - bessel[m + 1]) / 2;
-                });
+                t.element(r, e, m, taper, wave);
+                t.faces(r, e, taper, wave);
             }
         }
         return t;
@@ -65,12 +74,14 @@ final class OrderWaves {
     /** The axial integrals, which are the same for all orders. */
     static OrderWaves axial(WaveBasis basis, int direction, Axis z, Taper taper, boolean[] use) {
         OrderWaves t = new OrderWaves(basis.k(), z, false);
+        Wave wave = (k, x, out) -> {
+            out[0] = Math.exp(direction * k * x);
+            out[1] = direction * k * out[0];
+        };
         for (int e = 0; e < use.length; e++) {
             if (use[e]) {
-                t.element(z, e, 0, taper, (k, x, out) -> {
-                    out[0] = Math.exp(direction * k * x);
-                    out[1] = direction * k * out[0];
-                });
+                t.element(z, e, 0, taper, wave);
+                t.faces(z, e, taper, wave);
             }
         }
         return t;
@@ -79,6 +90,23 @@ final class OrderWaves {
     /** Value and derivative of a wave of wavenumber k at x. */
     private interface Wave {
         void at(double k, double x, double[] out);
+    }
+
+    /** Beside the lower face of the box the upper vertex function is 1 on it, beside the upper face the lower one. */
+    private void faces(Axis axis, int e, Taper taper, Wave wave) {
+        boolean outside = !taper.full(axis.middle(e));
+        boolean below = outside && e + 1 < axis.elements() && taper.full(axis.middle(e + 1));
+        boolean above = outside && e > 0 && taper.full(axis.middle(e - 1));
+        double face = axis.end(below ? e + 1 : e);
+        double[] both = new double[2];
+        for (int i = 0; i < k.length; i++) {
+            outflow[i][e] = slope[i][e];
+            if (below || above) {
+                wave.at(k[i], face, both);
+                outflow[i][e] = slope[i][e].clone();
+                outflow[i][e][below ? 1 : 0] += (below ? -1 : 1) * both[1] * (square != null ? face : 1);
+            }
+        }
     }
 
     private void element(Axis axis, int e, int m, Taper taper, Wave wave) {

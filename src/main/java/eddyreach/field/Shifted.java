@@ -35,6 +35,7 @@ public final class Shifted {
 
     private final OffAxisJoin join;
     private final TargetField target;
+    private final double nearest;
     private final int k;
 
     /** J_l(k d), {@code [order][wave]}; null where an offset changes nothing. */
@@ -43,12 +44,16 @@ public final class Shifted {
     private final double[][] shift = new double[(HIGHEST + 1) * (HIGHEST + 1)][];
     private final double[][][] reflections = new double[HIGHEST + 1][][];
     private final double[] decay;
+    private int mostTarget = HIGHEST;
+    private int mostSwitch = HIGHEST;
+    private boolean limited;
     private double lastGap = Double.NaN;
     private OffAxisChange last;
 
-    Shifted(OffAxisJoin join, TargetField target, double offset) {
+    Shifted(OffAxisJoin join, TargetField target, double offset, double nearest) {
         this.join = join;
         this.target = target;
+        this.nearest = nearest;
         k = join.basis().size();
         decay = new double[k];
         // an endless plate has no axis of its own
@@ -90,6 +95,16 @@ public final class Shifted {
     }
 
     private OffAxisChange solve(double gap) {
+        if (gap < nearest && !limited) {
+            OffAxisChange limit = solve(nearest);
+            mostTarget = limit.targetOrders();
+            mostSwitch = limit.switchOrders();
+            limited = true;
+        }
+        return solve(gap, gap < nearest ? mostTarget : HIGHEST, gap < nearest ? mostSwitch : HIGHEST);
+    }
+
+    private OffAxisChange solve(double gap, int most, int mostOwn) {
         for (int i = 0; i < k; i++) {
             decay[i] = Math.exp(-join.basis().k()[i] * gap);
         }
@@ -98,9 +113,9 @@ public final class Shifted {
                 FAINT * join.axial().impedance(target.at(join.omega()), gap).abs() / unit;
         double share = join.tolerance() / 2;
         // first with the waves of the coil alone, then with those that the order 0 of the switch makes of them
-        int highest = targetOrders(join.link(), LEAST, share, faint);
+        int highest = targetOrders(join.link(), LEAST, most, share, faint);
         double[][] b = axialWaves(highest);
-        int more = targetOrders(b, highest, share, faint);
+        int more = targetOrders(b, highest, most, share, faint);
         if (more > highest) {
             highest = more;
             b = axialWaves(highest);
@@ -108,7 +123,7 @@ public final class Shifted {
         double[][][] reflected = reflected(b, highest, 0);
         int own = 1;
         double size = Math.max(faint, size(reflected));
-        while (own < HIGHEST && switchRest(reflected, own) > share * size) {
+        while (own < mostOwn && switchRest(reflected, own) > share * size) {
             own++;
         }
         double[][] a = returning(all(b, highest, own), highest, own);
@@ -118,13 +133,13 @@ public final class Shifted {
     }
 
     /** Highest order of the target that matters to given waves, from a first guess upwards. */
-    private int targetOrders(double[][] b, int least, double share, double faint) {
+    private int targetOrders(double[][] b, int least, int most, double share, double faint) {
         int highest = least;
-        while (highest < HIGHEST) {
+        while (highest < most) {
             double[] left = targetLeft(b, highest);
             // most often the diagonal alone tells that more are needed
             double size = Math.max(faint, size(reflected(b, highest, 0)));
-            while (highest < HIGHEST && diagonal(reflection(highest), left) > share * size) {
+            while (highest < most && diagonal(reflection(highest), left) > share * size) {
                 highest++;
                 left = targetLeft(b, highest);
             }
@@ -133,7 +148,7 @@ public final class Shifted {
             }
             highest++;
         }
-        return HIGHEST;
+        return most;
     }
 
     /** Bound of what the orders of the target above the highest add to dZ. */

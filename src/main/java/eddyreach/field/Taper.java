@@ -22,6 +22,11 @@ record Taper(double a, double b, double c, double d) {
         return x < b ? (x <= a ? 0 : 1 / (b - a)) : x <= c || x >= d ? 0 : -1 / (d - c);
     }
 
+    /** True when the function is 1 at x. */
+    boolean full(double x) {
+        return x >= b && x <= c;
+    }
+
     /** True when the function is not zero at x. */
     boolean covers(double x) {
         return x > a && x < d;

@@ -67,6 +67,11 @@ public record Span(double first, double last, int points) {
         return values;
     }
 
+    /** Place of a value among the {@link #logarithmic} ones, from 0. */
+    public double logarithmicIndex(double value) {
+        return (points - 1) * Math.log(value / first) / Math.log(last / first);
+    }
+
     /** The values closer together near the first one, where their steps grow evenly. */
     public double[] crowded() {
         double[] values = new double[points];
@@ -75,5 +80,10 @@ public record Span(double first, double last, int points) {
             values[i] = first + (last - first) * share * share;
         }
         return values;
+    }
+
+    /** Place of a value among the {@link #crowded} ones, from 0. */
+    public double crowdedIndex(double value) {
+        return (points - 1) * Math.sqrt((value - first) / (last - first));
     }
 }

@@ -95,9 +95,9 @@ public final class Bessel {
     }
 
     /**
-     * Bessel functions of all orders from 0 to a highest one at once, by Miller's downward recurrence (Abramowitz and Stegun 1964,
-     * 9.12), normalised by 1 = J0 + 2 J2 + 2 J4 + ... Relative accuracy about 1e-14 up to the order x, and for all higher orders down
-     * to 1e-290.
+     * Bessel functions of all orders from 0 to a highest one at once: upward recurrence for x above it, else Miller's downward one
+     * (Abramowitz and Stegun 1964, 9.1.27 and 9.12), normalised by 1 = J0 + 2 J2 + 2 J4 + ... Accuracy about 1e-14 of the amplitude up to
+     * the order x, and relative for all higher orders down to 1e-290.
      *
      * @param top highest order, not negative
      * @param x argument, not negative
@@ -111,7 +111,15 @@ public final class Bessel {
             }
             return;
         }
-        int base = Math.max(top, (int) x + 1);
+        double twice = 2 / x;
+        if (x > top) {
+            out[0] = j0(x);
+            for (int n = 1; n <= top; n++) {
+                out[n] = n == 1 ? j1(x) : (n - 1) * twice * out[n - 1] - out[n - 2];
+            }
+            return;
+        }
+        int base = top + 1;
         int start = 2 * ((base + 20 + (int) Math.sqrt(40.0 * base)) / 2);
         double after = 0;
         double now = 1e-200;
@@ -120,7 +128,7 @@ public final class Bessel {
             if (i % 2 == 0) {
                 norm += 2 * now;
             }
-            double before = 2 * i / x * now - after;
+            double before = i * twice * now - after;
             after = now;
             now = before;
             if (i - 1 <= top) {

@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What to change when a target is seen from too near, ranked by gain. Each line is computed with everything together at the coarse
+ * What to change when a target is seen from too near, ranked by gain. Each line is computed with everything together at the rough
  * resolution; what gains little is left out.
  *
  * @param needed false when the surely-on distance is close to that of the standard target, so that nothing need be changed
@@ -57,38 +57,37 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
      * Other switches to try.
      *
      * @param model the switch
-     * @param step it at the coarse resolution
+     * @param step it at the rough resolution
      */
-    record Alternative(SwitchModel model, Ladder.Step step) {}
+    private record Alternative(SwitchModel model, Ladder.Step step) {}
 
-    /** The alternatives of a study that can be trimmed. */
-    static List<Alternative> alternatives(ApproachInput study, Trials trials) {
-        List<Alternative> list = new ArrayList<>();
-        for (SwitchModel m : study.alternatives()) {
-            trials.attempt(m).ifPresent(step -> list.add(new Alternative(m, step)));
+    /** What changes are tried on beside the switch as it is, for all targets of a study. */
+    static final class Others {
+
+        private final Ladder.Step wide;
+        private final List<Alternative> alternatives = new ArrayList<>();
+
+        Others(ApproachInput study, Trials trials) {
+            wide = trials.wide();
+            for (SwitchModel m : study.alternatives()) {
+                trials.attempt(m).ifPresent(step -> alternatives.add(new Alternative(m, step)));
+            }
         }
-        return list;
     }
 
     /**
      * Advice for one target.
      *
      * @param study switch and standard target
-     * @param trials the switch to try variants on
-     * @param alternatives other switches
+     * @param trial the switch to try variants on
+     * @param others what else they are tried on
      * @param target the target
      * @param found what was found for it
      * @param omega angular frequency without a target, rad/s
      */
     static Advice of(
-            ApproachInput study,
-            Trials trials,
-            List<Alternative> alternatives,
-            Target target,
-            TargetResult found,
-            double omega) {
+            ApproachInput study, Trials.Trial trial, Others others, Target target, TargetResult found, double omega) {
         SwitchModel model = study.switchModel();
-        Trials.Trial trial = trials.of(target, found.distance());
         double now = Double.isFinite(found.distance().on()) ? found.distance().on() : 0;
         List<Change> all = new ArrayList<>();
         Material steel = study.standard().layers().get(0).material();
@@ -110,8 +109,8 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
             add(all, Change.Kind.STANDARD_SIZE, words, trial.on(Variants.outline(target, square)), now);
         }
         Variants.size(target, Trials.WIDEST)
-                .ifPresent(
-                        t -> add(all, Change.Kind.LARGER_TARGET, Trials.WIDEST + " times as wide", trial.on(t), now));
+                .ifPresent(t ->
+                        add(all, Change.Kind.LARGER_TARGET, Trials.WIDEST + " times as wide", on(others.wide, t), now));
         thickness(study, target, omega).ifPresent(t -> {
             double best = t.layers().get(0).thickness();
             String word = best < target.thickness() ? "thinner: " : "thicker: ";
@@ -119,7 +118,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                     + ", near its best thickness";
             add(all, Change.Kind.THICKNESS, words, trial.on(t), now);
         });
-        for (Alternative a : alternatives) {
+        for (Alternative a : others.alternatives) {
             boolean other = a.model().mounting() == Mounting.NON_FLUSH && model.mounting() == Mounting.FLUSH;
             String words = (other ? "the non-flush switch of this size, " : "the next larger switch, ")
                     + a.model().id() + ", rated " + length(a.model().ratedDistance());
@@ -127,7 +126,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                     all,
                     other ? Change.Kind.NON_FLUSH_SWITCH : Change.Kind.LARGER_SWITCH,
                     words,
-                    Tryout.of(a.step().bench(), target).on(a.step().trim()),
+                    on(a.step(), target),
                     now);
         }
         List<Change> ranked = all.stream()
@@ -135,6 +134,10 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                 .sorted(Comparator.comparingDouble(Change::gain).reversed())
                 .toList();
         return new Advice(true, ranked, conductor(target) && !(found.factor() >= ENOUGH));
+    }
+
+    private static double on(Ladder.Step step, Target target) {
+        return Tryout.of(step.bench(), target).on(step.trim());
     }
 
     private static void add(List<Change> all, Change.Kind kind, String text, double on, double now) {

@@ -2,7 +2,6 @@ package eddyreach.study;
 
 import eddyreach.model.ApproachInput;
 import eddyreach.model.StudyInput;
-import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,10 +48,14 @@ final class Assessor {
         boolean single = study.kind() == StudyInput.Kind.APPROACH;
         Allowances allowances =
                 single ? Allowances.of(study.switchModel()) : Allowances.ofSwitchAlone(study.switchModel());
-        Assurer assurer = new Assurer(study, ladder.step(0), allowances);
+        Trials trials =
+                new Trials(study, results.stream().map(TargetResult::target).toList());
+        Assurer assurer = new Assurer(study, trials.plain(), allowances);
+        List<Tryout> nominal =
+                each(results.size(), i -> trials.tryout(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {
             TargetResult r = results.get(i);
-            return assurer.of(r.target(), r.distance());
+            return assurer.of(r.target(), nominal.get(i), r.distance());
         });
         if (!single) {
             return each(
@@ -60,20 +63,21 @@ final class Assessor {
                     i -> results.get(i).with(new Assessment(bands.get(i), Optional.empty(), Optional.empty())));
         }
         progress.at("variants", 0, results.size());
-        List<Target> targets = results.stream().map(TargetResult::target).toList();
-        Trials trials = new Trials(study, targets);
-        boolean anyNeeded = bands.stream().anyMatch(b -> Advice.needed(study.switchModel(), b));
-        List<Advice.Alternative> alternatives = anyNeeded ? Advice.alternatives(study, trials) : List.of();
+        Explanation.Retuned retuned = Explanation.Retuned.of(trials);
+        Optional<Advice.Others> others = bands.stream().anyMatch(b -> Advice.needed(study.switchModel(), b))
+                ? Optional.of(new Advice.Others(study, trials))
+                : Optional.empty();
         double omega = ladder.step(Ladder.FIRST).bench().free().omega();
         return each(results.size(), i -> {
             TargetResult r = results.get(i);
             if (r.target().actsAs(study.standard())) {
                 return r.with(new Assessment(bands.get(i), Optional.empty(), Optional.empty()));
             }
+            Trials.Trial trial = trials.of(r.distance(), nominal.get(i));
             Advice advice = Advice.needed(study.switchModel(), bands.get(i))
-                    ? Advice.of(study, trials, alternatives, r.target(), r, omega)
+                    ? Advice.of(study, trial, others.orElseThrow(), r.target(), r, omega)
                     : Advice.none();
-            Explanation explanation = Explanation.of(study, trials, r.target(), r, omega);
+            Explanation explanation = Explanation.of(study, trial, retuned, r.target(), r, omega);
             return r.with(new Assessment(bands.get(i), Optional.of(explanation), Optional.of(advice)));
         });
     }

@@ -13,7 +13,7 @@ import java.util.function.BinaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 
-/** Computes bands of assurance, see {@link Assurance}, on the coarse step of a ladder. */
+/** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
 final class Assurer {
 
     /** A piece may have next to no differential travel: its off threshold is this share of its on threshold. */
@@ -42,12 +42,12 @@ final class Assurer {
 
     /**
      * @param study switch and standard target
-     * @param coarse the switch at 23 C with its trim
+     * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
      */
-    Assurer(StudyInput study, Ladder.Step coarse, Allowances allowances) {
+    Assurer(StudyInput study, Ladder.Step rough, Allowances allowances) {
         standard = study.standard();
-        nominal = coarse;
+        nominal = rough;
         this.allowances = allowances;
         SwitchModel model = study.switchModel();
         double shortest = (1 - allowances.effective()) * model.ratedDistance();
@@ -55,18 +55,18 @@ final class Assurer {
         double travel = allowances.differentialTravel() * longest;
         double least = (1 - allowances.usable()) * shortest;
         double most = (1 + allowances.usable()) * longest;
-        Tryout trimmed = Tryout.of(coarse.bench(), standard);
+        Tryout trimmed = Tryout.of(rough.bench(), standard);
         pieceShort = weak(trimmed.conductance(shortest));
         pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();
         usableShort = weak(trimmed.conductance((1 - allowances.usable()) * sr));
         usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
         ambient = new Condition(
-                coarse.bench(),
+                rough.bench(),
                 Bench.AMBIENT,
                 weak(trimmed.conductance(least)),
                 keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
-                trimmed.on(coarse.trim()));
+                trimmed.on(rough.trim()));
         temperatures = allowances.temperature()
                 ? List.of(
                         condition(allowances.coldest(), least, most, travel),
@@ -101,11 +101,11 @@ final class Assurer {
      * The band of a target.
      *
      * @param target the target
+     * @param plain it before the switch at 23 C
      * @param distance its distances at the fine resolution
      */
-    Assurance of(Target target, SwitchDistance distance) {
+    Assurance of(Target target, Tryout plain, SwitchDistance distance) {
         boolean defined = target.actsAs(standard);
-        Tryout plain = tryout(target);
         Shift shift = new Shift(distance, plain.on(nominal.trim()), plain.off(nominal.trim()));
         List<Contribution> contributions = new ArrayList<>();
         contributions.add(new Contribution(
@@ -227,29 +227,29 @@ final class Assurer {
     }
 
     /**
-     * Carries deviations at the coarse resolution over to the distances of the fine one.
+     * Carries deviations at the rough resolution over to the distances of the fine one.
      *
      * @param fine what was found
-     * @param on the nominal on distance at the coarse resolution, m
-     * @param off the nominal off distance at the coarse resolution, m
+     * @param on the nominal on distance at the rough resolution, m
+     * @param off the nominal off distance at the rough resolution, m
      */
     private record Shift(SwitchDistance fine, double on, double off) {
 
-        double on(double coarse) {
-            return Double.isFinite(fine.on()) && Double.isFinite(on) ? Math.max(0, fine.on() + coarse - on) : coarse;
+        double on(double rough) {
+            return Double.isFinite(fine.on()) && Double.isFinite(on) ? Math.max(0, fine.on() + (rough - on)) : rough;
         }
 
-        double surelyOn(double coarse) {
-            double distance = on(coarse) - finite(fine.onError());
+        double surelyOn(double rough) {
+            double distance = on(rough) - finite(fine.onError());
             return distance > 0 ? distance : Double.NaN;
         }
 
-        double surelyOff(double coarse) {
-            if (coarse == 0) {
+        double surelyOff(double rough) {
+            if (rough == 0) {
                 return 0;
             }
             boolean known = Double.isFinite(fine.off()) && Double.isFinite(off);
-            return (known ? fine.off() + coarse - off : coarse) + finite(fine.offError());
+            return (known ? fine.off() + (rough - off) : rough) + finite(fine.offError());
         }
     }
 }

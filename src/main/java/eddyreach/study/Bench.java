@@ -330,15 +330,20 @@ final class Bench {
 
     /** What a target does, with tables that serve all distances; for one thread. */
     Effect effect(TargetField target) {
+        return effect(target, 0);
+    }
+
+    /** The same, beside the axis with no more azimuthal orders below a distance, m, than it needs. */
+    Effect effect(TargetField target, double nearest) {
         return target instanceof BesideTarget b
-                ? beside(b.target(), b.offset())
+                ? beside(b.target(), b.offset(), nearest)
                 : (omega, distance) -> change(target, omega, distance);
     }
 
     /** The operators are shifted at both ends of the band, and the change over w is linear in between. */
-    private Effect beside(TargetField target, double offset) {
-        Shifted low = shifted(target, offset, band.low());
-        Shifted high = shifted(target, offset, band.high());
+    private Effect beside(TargetField target, double offset, double nearest) {
+        Shifted low = shifted(target, offset, nearest, band.low());
+        Shifted high = shifted(target, offset, nearest, band.high());
         return new Effect() {
             @Override
             public Complex change(double omega, double distance) {
@@ -355,14 +360,14 @@ final class Bench {
         };
     }
 
-    private Shifted shifted(TargetField target, double offset, double omega) {
-        return field.beside(omega, resolution.cut()).at(target, offset);
+    private Shifted shifted(TargetField target, double offset, double nearest, double omega) {
+        return field.beside(omega, resolution.cut()).at(target, offset, Math.max(0, nearest - plane));
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
     Complex change(TargetField target, double omega, double distance) {
         if (target instanceof BesideTarget b) {
-            return shifted(b.target(), b.offset(), omega).impedance(distance - plane);
+            return shifted(b.target(), b.offset(), 0, omega).impedance(distance - plane);
         }
         return field.at(omega).impedance(target.at(omega), distance - plane);
     }

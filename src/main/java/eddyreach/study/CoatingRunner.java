@@ -6,6 +6,7 @@ import eddyreach.model.SweepInput;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -28,14 +29,21 @@ final class CoatingRunner {
         List<Target> others = new ArrayList<>(List.of(study.bare()));
         coatings.forEach(m -> others.add(study.solid(m)));
         List<SwitchDistance> solid = sweep.of(others, "bare and solid");
-        List<List<SweepPoint>> curves =
-                sweep.smooth(coatings, study.thicknesses().crowded(), study::target, "coatings");
+        Sweep.Curves all = sweep.curves(coatings, study.thicknesses().crowded(), study::target, "coatings");
+        List<List<SweepPoint>> curves = all.points();
         double[] told = Arrays.stream(TOLD)
                 .filter(t -> t >= study.thicknesses().first()
                         && t <= study.thicknesses().last())
                 .toArray();
         told = Arrays.copyOfRange(told, Math.max(0, told.length - MOST_TOLD), told.length);
-        List<List<SweepPoint>> marked = sweep.grid(coatings, told, study::target, "marked thicknesses");
+        List<Double> marks = Arrays.stream(told).boxed().toList();
+        List<List<SweepPoint>> marked = sweep.further(
+                all,
+                coatings,
+                Collections.nCopies(coatings.size(), marks),
+                study.thicknesses()::crowdedIndex,
+                study::target,
+                "marked thicknesses");
         SwitchDistance bare = solid.get(0);
         double reference =
                 Double.isFinite(bare.on()) ? bare.on() : study.switchModel().effectiveDistance();

@@ -47,11 +47,6 @@ record DistanceFinder(StudyInput study, Ladder.Step fine, Ladder.Step coarse, do
                 .find(conductance, fine.bench().free().conductance());
     }
 
-    /** Where a target switches. */
-    SwitchDistance of(Target target, TargetField field, TargetField coarseField) {
-        return distance(points(g -> fine.bench().state(field, g).conductance()), target, field, coarseField);
-    }
-
     /** The distances of known points, with their error bars. */
     SwitchDistance distance(SwitchPoints points, Target target, TargetField field, TargetField coarseField) {
         Optional<Crossing> on = points.on();

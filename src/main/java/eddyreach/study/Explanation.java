@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 
 /**
  * Why a target switches where it does, at more length than the one sentence of the reason: sentences made from computed numbers, and how
- * the factor moves with thickness, size and frequency, each computed at the coarse resolution (never scaled).
+ * the factor moves with thickness, size and frequency, each computed at the rough resolution (never scaled).
  *
  * @param sentences the text, sentence by sentence
  * @param sensitivities the computed variants
@@ -79,16 +79,32 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
     }
 
     /**
+     * The switch at other frequencies, if it can be trimmed there.
+     *
+     * @param slower at half the frequency
+     * @param faster at twice the frequency
+     */
+    record Retuned(Optional<Ladder.Step> slower, Optional<Ladder.Step> faster) {
+
+        static Retuned of(Trials trials) {
+            return new Retuned(trials.retuned(0.5), trials.retuned(2));
+        }
+    }
+
+    /**
      * Explains one target.
      *
      * @param study switch and standard target
-     * @param trials coarse benches to try variants on
+     * @param trial the switch to try variants on
+     * @param retuned it at other frequencies
      * @param target the target
      * @param result what was found for it
      * @param omega angular frequency without a target, rad/s
      */
-    static Explanation of(StudyInput study, Trials trials, Target target, TargetResult result, double omega) {
-        List<Sensitivity> sensitivities = sensitivities(study, trials, target, result);
+    static Explanation of(
+            StudyInput study, Trials.Trial trial, Retuned retuned, Target target, TargetResult result, double omega) {
+        List<Sensitivity> sensitivities =
+                sensitivities(study.switchModel().effectiveDistance(), trial, retuned, target);
         List<String> sentences = new ArrayList<>();
         Optional<Layer> front = front(target, omega);
         double shown = result.budget().distance();
@@ -177,10 +193,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
                 Locale.ROOT, "With it at %.2f mm the loss is shared so: %s.", budget.distance() * 1e3, shares);
     }
 
-    private static List<Sensitivity> sensitivities(
-            StudyInput study, Trials trials, Target target, TargetResult result) {
-        double sr = study.switchModel().effectiveDistance();
-        Trials.Trial trial = trials.of(target, result.distance());
+    private static List<Sensitivity> sensitivities(double sr, Trials.Trial trial, Retuned retuned, Target target) {
         List<Sensitivity> list = new ArrayList<>();
         record Factor(String words, double value) {}
         for (Factor f : List.of(
@@ -191,11 +204,12 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
             Variants.thickness(target, f.value())
                     .ifPresent(t -> list.add(new Sensitivity(f.words(), trial.on(t) / sr)));
         }
-        for (Factor f : List.of(new Factor("size 10 % less", 0.9), new Factor("size 10 % more", 1.1))) {
+        for (Factor f : List.of(new Factor("size 10 % less", 0.9), new Factor("size 10 % more", Trials.WIDER))) {
             Variants.size(target, f.value()).ifPresent(t -> list.add(new Sensitivity(f.words(), trial.on(t) / sr)));
         }
-        trials.slower().ifPresent(s -> list.add(new Sensitivity("frequency halved, trimmed anew", on(s, target) / sr)));
-        trials.faster()
+        retuned.slower()
+                .ifPresent(s -> list.add(new Sensitivity("frequency halved, trimmed anew", on(s, target) / sr)));
+        retuned.faster()
                 .ifPresent(s -> list.add(new Sensitivity("frequency doubled, trimmed anew", on(s, target) / sr)));
         return list;
     }

@@ -1,14 +1,17 @@
 package eddyreach.study;
 
+import eddyreach.field.TargetField;
 import eddyreach.materials.Material;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
+import eddyreach.switching.SwitchPoints;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
-import java.util.function.BiPredicate;
+import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Many targets before one trimmed switch, each only for its on and off distance. Every single distance has its own error bar, from two
@@ -20,10 +23,8 @@ final class Sweep {
     /** Intervals in which the range of distances is sampled: the curves of wide targets are smooth on this scale. */
     private static final int INTERVALS = 24;
 
-    private static final int STRIDE = 2;
-
     /** Error of interpolation that is accepted, over the accuracy of the study. */
-    private static final double INTERPOLATION = 0.1;
+    private static final double INTERPOLATION = 0.15;
 
     private static final int HIGHEST = Ladder.FIRST + 1;
 
@@ -66,7 +67,11 @@ final class Sweep {
      * @param stage what is told of them while it is computed
      */
     List<SwitchDistance> of(List<Target> targets, String stage) {
-        SwitchDistance[] found = new SwitchDistance[targets.size()];
+        return nodes(targets, stage).stream().map(SmoothCurve.Node::distance).toList();
+    }
+
+    private List<SmoothCurve.Node> nodes(List<Target> targets, String stage) {
+        SmoothCurve.Node[] found = new SmoothCurve.Node[targets.size()];
         AtomicInteger done = new AtomicInteger();
         progress.at(stage, 0, targets.size());
         for (int step = Ladder.FIRST; step <= HIGHEST && done.get() < targets.size(); step++) {
@@ -75,10 +80,10 @@ final class Sweep {
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i = 0; i < found.length; i++) {
                 int index = i;
-                if (found[i] == null || found[i].error() > study.accuracy()) {
+                if (found[i] == null || found[i].distance().error() > study.accuracy()) {
                     tasks.add(ForkJoinTask.adapt(() -> {
                                 found[index] = one(finder, targets.get(index));
-                                if (last || !(found[index].error() > study.accuracy())) {
+                                if (last || !(found[index].distance().error() > study.accuracy())) {
                                     progress.at(stage, done.incrementAndGet(), targets.size());
                                 }
                             })
@@ -100,69 +105,126 @@ final class Sweep {
      */
     List<List<SweepPoint>> grid(
             List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
-        return grid(materials, values, target, stage, 1);
-    }
-
-    /**
-     * Curves of materials over a quantity on which the distances depend smoothly. Endless plates are all computed; of targets that need a
-     * mesh every second value is, and {@link SmoothCurve} fills in between where that is safe.
-     *
-     * @param materials one curve each
-     * @param values the quantity, SI; the distances are smooth over its index
-     * @param target makes the target of a material and a value
-     * @param stage what is told of them while they are computed
-     */
-    List<List<SweepPoint>> smooth(
-            List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
-        boolean cheap = bench().fields().endless(target.apply(materials.get(0), values[values.length - 1]));
-        return grid(materials, values, target, stage, cheap ? 1 : STRIDE);
-    }
-
-    private List<List<SweepPoint>> grid(
-            List<Material> materials,
-            double[] values,
-            BiFunction<Material, Double, Target> target,
-            String stage,
-            int stride) {
-        List<SwitchDistance[]> curves = new ArrayList<>();
-        materials.forEach(m -> curves.add(new SwitchDistance[values.length]));
-        fill(materials, values, target, stage, curves, (c, i) -> i % stride == 0 || i == values.length - 1);
-        if (stride > 1) {
-            curves.replaceAll(c -> SmoothCurve.filled(c, INTERPOLATION * study.accuracy()));
-            fill(materials, values, target, stage, curves, (c, i) -> true);
+        List<Target> targets = new ArrayList<>();
+        for (Material m : materials) {
+            for (double value : values) {
+                targets.add(target.apply(m, value));
+            }
         }
+        List<SwitchDistance> found = of(targets, stage);
         List<List<SweepPoint>> result = new ArrayList<>();
-        for (SwitchDistance[] curve : curves) {
+        for (int c = 0; c < materials.size(); c++) {
             List<SweepPoint> points = new ArrayList<>();
             for (int i = 0; i < values.length; i++) {
-                points.add(new SweepPoint(values[i], curve[i]));
+                points.add(new SweepPoint(values[i], found.get(c * values.length + i)));
             }
             result.add(points);
         }
         return result;
     }
 
-    /** Computes those chosen by number of curve and value that are still missing. */
-    private void fill(
+    /**
+     * Curves of materials over a quantity on which the distances depend smoothly.
+     *
+     * @param points the points of each
+     * @param smooth what gives each of them between the points; none for endless plates, which are computed
+     */
+    record Curves(List<List<SweepPoint>> points, List<SmoothCurve> smooth) {}
+
+    /**
+     * Curves of materials over a quantity on which the distances depend smoothly: endless plates are all computed, of targets that need a
+     * mesh few are, see {@link SmoothCurve}.
+     *
+     * @param materials one curve each
+     * @param values the quantity, SI; the distances are smooth over its index
+     * @param target makes the target of a material and a value
+     * @param stage what is told of them while they are computed
+     */
+    Curves curves(
+            List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
+        if (bench().fields().endless(target.apply(materials.get(0), values[values.length - 1]))) {
+            return new Curves(grid(materials, values, target, stage), List.of());
+        }
+        List<SmoothCurve> smooth = smooth(materials, values, target, stage);
+        List<List<SweepPoint>> points = new ArrayList<>();
+        for (SmoothCurve curve : smooth) {
+            points.add(IntStream.range(0, values.length)
+                    .mapToObj(i -> new SweepPoint(values[i], curve.at(i).orElseThrow()))
+                    .toList());
+        }
+        return new Curves(points, smooth);
+    }
+
+    /**
+     * Further values on such curves, computed where the curves do not give them.
+     *
+     * @param curves the curves
+     * @param materials their materials
+     * @param values the values for each
+     * @param index place of a value among those of the curves
+     * @param target makes the target of a material and a value
+     * @param stage what is told of them while they are computed
+     */
+    List<List<SweepPoint>> further(
+            Curves curves,
             List<Material> materials,
-            double[] values,
+            List<List<Double>> values,
+            DoubleUnaryOperator index,
             BiFunction<Material, Double, Target> target,
-            String stage,
-            List<SwitchDistance[]> curves,
-            BiPredicate<Integer, Integer> chosen) {
+            String stage) {
+        List<SwitchDistance[]> found = new ArrayList<>();
         List<Target> targets = new ArrayList<>();
         List<int[]> places = new ArrayList<>();
-        for (int c = 0; c < curves.size(); c++) {
-            for (int i = 0; i < values.length; i++) {
-                if (curves.get(c)[i] == null && chosen.test(c, i)) {
+        for (int c = 0; c < values.size(); c++) {
+            SwitchDistance[] row = new SwitchDistance[values.get(c).size()];
+            for (int i = 0; i < row.length; i++) {
+                double value = values.get(c).get(i);
+                row[i] = curves.smooth().isEmpty()
+                        ? null
+                        : curves.smooth().get(c).at(index.applyAsDouble(value)).orElse(null);
+                if (row[i] == null) {
+                    targets.add(target.apply(materials.get(c), value));
+                    places.add(new int[] {c, i});
+                }
+            }
+            found.add(row);
+        }
+        List<SwitchDistance> computed = of(targets, stage);
+        for (int k = 0; k < places.size(); k++) {
+            found.get(places.get(k)[0])[places.get(k)[1]] = computed.get(k);
+        }
+        List<List<SweepPoint>> points = new ArrayList<>();
+        for (int c = 0; c < values.size(); c++) {
+            List<Double> row = values.get(c);
+            SwitchDistance[] distances = found.get(c);
+            points.add(IntStream.range(0, distances.length)
+                    .mapToObj(i -> new SweepPoint(row.get(i), distances[i]))
+                    .toList());
+        }
+        return points;
+    }
+
+    private List<SmoothCurve> smooth(
+            List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
+        List<SmoothCurve> curves = materials.stream()
+                .map(m -> new SmoothCurve(values.length, INTERPOLATION * study.accuracy()))
+                .toList();
+        while (true) {
+            List<Target> targets = new ArrayList<>();
+            List<int[]> places = new ArrayList<>();
+            for (int c = 0; c < curves.size(); c++) {
+                for (int i : curves.get(c).wanted()) {
                     targets.add(target.apply(materials.get(c), values[i]));
                     places.add(new int[] {c, i});
                 }
             }
-        }
-        List<SwitchDistance> found = of(targets, stage);
-        for (int k = 0; k < places.size(); k++) {
-            curves.get(places.get(k)[0])[places.get(k)[1]] = found.get(k);
+            if (targets.isEmpty()) {
+                return curves;
+            }
+            List<SmoothCurve.Node> found = nodes(targets, stage);
+            for (int k = 0; k < places.size(); k++) {
+                curves.get(places.get(k)[0]).put(places.get(k)[1], found.get(k));
+            }
         }
     }
 
@@ -170,10 +232,17 @@ final class Sweep {
         return new DistanceFinder(study, ladder.step(step), ladder.step(step - 1), reach, INTERVALS);
     }
 
-    private static SwitchDistance one(DistanceFinder finder, Target target) {
-        return finder.of(
-                target,
-                finder.fine().bench().reflector(target),
-                finder.coarse().bench().reflector(target));
+    private static SmoothCurve.Node one(DistanceFinder finder, Target target) {
+        Bench bench = finder.fine().bench();
+        TargetField field = bench.reflector(target);
+        double[] most = {0};
+        SwitchPoints points = finder.points(g -> {
+            double conductance = bench.state(field, g).conductance();
+            most[0] = Math.max(most[0], conductance);
+            return conductance;
+        });
+        SwitchDistance distance =
+                finder.distance(points, target, field, finder.coarse().bench().reflector(target));
+        return new SmoothCurve.Node(distance, most[0] / finder.fine().trim().on());
     }
 }

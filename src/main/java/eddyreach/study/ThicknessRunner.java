@@ -36,19 +36,20 @@ final class ThicknessRunner {
 
     private ThicknessResult result() {
         double[] values = study.thicknesses().logarithmic();
-        List<List<SweepPoint>> curves = sweep.smooth(study.materials(), values, study::target, "thicknesses");
+        Sweep.Curves all = sweep.curves(study.materials(), values, study::target, "thicknesses");
+        List<List<SweepPoint>> curves = all.points();
         List<Warning> warnings = Limits.sweep(study.outline(), study.materials(), sweep.bench());
         List<List<Double>> wanted = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             wanted.add(refined(curves.get(i)));
         }
-        List<List<SweepPoint>> peaks = points(wanted, "largest distances");
+        List<List<SweepPoint>> peaks = points(all, wanted, "largest distances");
         List<Map<String, Double>> names = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             names.add(telling(study.materials().get(i), highest(curves.get(i), peaks.get(i))));
         }
         List<List<SweepPoint>> found =
-                points(names.stream().map(n -> List.copyOf(n.values())).toList(), "marked thicknesses");
+                points(all, names.stream().map(n -> List.copyOf(n.values())).toList(), "marked thicknesses");
         List<ThicknessResult.Metal> metals = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             Material material = study.materials().get(i);
@@ -99,23 +100,9 @@ final class ThicknessRunner {
                 .max(Comparator.comparingDouble(SweepPoint::on));
     }
 
-    private List<List<SweepPoint>> points(List<List<Double>> values, String stage) {
-        List<Target> targets = new ArrayList<>();
-        for (int i = 0; i < values.size(); i++) {
-            Material material = study.materials().get(i);
-            values.get(i).forEach(t -> targets.add(study.target(material, t)));
-        }
-        List<SwitchDistance> found = sweep.of(targets, stage);
-        List<List<SweepPoint>> points = new ArrayList<>();
-        int n = 0;
-        for (List<Double> list : values) {
-            List<SweepPoint> row = new ArrayList<>();
-            for (double value : list) {
-                row.add(new SweepPoint(value, found.get(n++)));
-            }
-            points.add(row);
-        }
-        return points;
+    private List<List<SweepPoint>> points(Sweep.Curves curves, List<List<Double>> values, String stage) {
+        return sweep.further(
+                curves, study.materials(), values, study.thicknesses()::logarithmicIndex, study::target, stage);
     }
 
     private double wavenumber(Optional<SweepPoint> highest) {

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The switch, the same one at other frequencies and other switches, all at the coarse resolution and trimmed each on its own standard target,
+ * The switch, the same one at other frequencies and other switches, all at the rough resolution and trimmed each on its own standard target,
  * to try variants of targets on.
  */
 final class Trials {
@@ -17,16 +17,12 @@ final class Trials {
     /** Widest variant of a target, as a factor of its size. */
     static final double WIDEST = 1.5;
 
-    /** Frequencies that are tried, as factors. */
-    private static final double SLOW = 0.5;
-
-    private static final double FAST = 2;
+    /** Widest variant that explains, as a factor. */
+    static final double WIDER = 1.1;
 
     private final StudyInput study;
     private final List<Target> targets;
     private final Ladder.Step plain;
-    private final Optional<Ladder.Step> slower;
-    private final Optional<Ladder.Step> faster;
 
     /**
      * @param study the switch
@@ -35,9 +31,7 @@ final class Trials {
     Trials(StudyInput study, List<Target> targets) {
         this.study = study;
         this.targets = targets;
-        plain = step(study.switchModel());
-        slower = attempt(atFrequency(study.switchModel(), SLOW));
-        faster = attempt(atFrequency(study.switchModel(), FAST));
+        plain = step(study.switchModel(), WIDER);
     }
 
     /** The same coil with another capacitor. */
@@ -63,31 +57,31 @@ final class Trials {
         return plain;
     }
 
-    /** At half the frequency, if it can be trimmed there. */
-    Optional<Ladder.Step> slower() {
-        return slower;
+    /** For targets {@value #WIDEST} times as wide: more waves where their width asks for them. */
+    Ladder.Step wide() {
+        return step(study.switchModel(), WIDEST);
     }
 
-    /** At twice the frequency, if it can be trimmed there. */
-    Optional<Ladder.Step> faster() {
-        return faster;
+    /** At a multiple of the frequency, if it can be trimmed there. */
+    Optional<Ladder.Step> retuned(double factor) {
+        return attempt(atFrequency(study.switchModel(), factor));
     }
 
     /** Another switch with its own standard target; empty when it cannot be trimmed, for then it is no alternative. */
     Optional<Ladder.Step> attempt(SwitchModel model) {
         try {
-            return Optional.of(step(model));
+            return Optional.of(step(model, WIDER));
         } catch (ArithmeticException e) {
             return Optional.empty();
         }
     }
 
-    private Ladder.Step step(SwitchModel model) {
+    private Ladder.Step step(SwitchModel model, double widest) {
         Target standard = standard(study.standard(), model);
         List<Target> all = new ArrayList<>(targets);
-        targets.forEach(t -> Variants.size(t, WIDEST).ifPresent(all::add));
+        targets.forEach(t -> Variants.size(t, widest).ifPresent(all::add));
         all.add(standard);
-        return Ladder.trimmed(model, standard, Resolution.COARSE.withoutFields(), all, bytes -> {});
+        return Ladder.trimmed(model, standard, Resolution.ROUGH, all, bytes -> {});
     }
 
     /** The standard target of a switch, of the steel of another's. */
@@ -95,9 +89,19 @@ final class Trials {
         return Variants.outline(other, new Target.Outline.Square(model.standardSide()));
     }
 
-    /** Tries variants of one target. */
-    Trial of(Target target, SwitchDistance distance) {
-        return new Trial(plain, distance, Tryout.of(plain.bench(), target).on(plain.trim()));
+    /** A target as it is before the switch as it is. */
+    Tryout tryout(Target target) {
+        return Tryout.of(plain.bench(), target);
+    }
+
+    /**
+     * Tries variants of one target.
+     *
+     * @param distance what was found for it at the fine resolution
+     * @param nominal it as it is
+     */
+    Trial of(SwitchDistance distance, Tryout nominal) {
+        return new Trial(plain, distance, nominal.on(plain.trim()));
     }
 
     /**
@@ -105,11 +109,11 @@ final class Trials {
      *
      * @param step the switch
      * @param fine what was found for the target at the fine resolution
-     * @param nominal its on distance at the coarse resolution, m
+     * @param nominal its on distance at the rough resolution, m
      */
     record Trial(Ladder.Step step, SwitchDistance fine, double nominal) {
 
-        /** On distance of a variant, m: the difference at the coarse resolution added to what was found; NaN when it does not switch on. */
+        /** On distance of a variant, m: the difference at the rough resolution added to what was found; NaN when it does not switch on. */
         double on(Target variant) {
             double on = Tryout.of(step.bench(), variant).on(step.trim());
             return Double.isFinite(fine.on()) && Double.isFinite(nominal) ? Math.max(0, fine.on() + on - nominal) : on;

@@ -53,7 +53,9 @@ class AssuranceTest {
     }
 
     private Assurance band(String id, Target target, Allowances allowances) {
-        return new Assurer(study(id), ladder(id).step(0), allowances).of(target, distance(id, target));
+        Trials trials = new Trials(study(id), List.of(target));
+        return new Assurer(study(id), trials.plain(), allowances)
+                .of(target, trials.tryout(target), distance(id, target));
     }
 
     private static Target sheet(String material, double thickness) {

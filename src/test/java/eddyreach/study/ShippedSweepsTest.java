@@ -3,6 +3,7 @@ package eddyreach.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.field.TargetField;
 import eddyreach.model.Library;
 import eddyreach.model.Span;
 import eddyreach.model.StudyReader;
@@ -119,9 +120,12 @@ class ShippedSweepsTest {
                 new DistanceFinder(input, ladder.step(Ladder.FIRST), ladder.step(Ladder.FIRST - 1), input.reach(), 100);
         SweepPoint point = metal("copper").curve().points().get(40);
         var target = input.target(metal("copper").material(), point.value());
-        SwitchDistance one = fine.of(
+        Bench bench = fine.fine().bench();
+        TargetField field = bench.target(target);
+        SwitchDistance one = fine.distance(
+                fine.points(g -> bench.state(field, g).conductance()),
                 target,
-                fine.fine().bench().target(target),
+                field,
                 fine.coarse().bench().target(target));
         assertThat(point.on()).isCloseTo(one.on(), within(1e-9));
         assertThat(point.distance().onError()).isCloseTo(one.onError(), within(1e-9));

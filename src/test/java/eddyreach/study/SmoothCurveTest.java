@@ -10,6 +10,10 @@ import eddyreach.model.SweepInput;
 import eddyreach.model.Target;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 
 class SmoothCurveTest {
@@ -21,33 +25,81 @@ class SmoothCurveTest {
     private static final SwitchDistance NEVER =
             new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
+    private static SmoothCurve.Node node(SwitchDistance distance) {
+        return new SmoothCurve.Node(distance, 2);
+    }
+
+    /** Computes what is wanted until nothing is; returns how many points that took. */
+    private static int complete(SmoothCurve curve, IntFunction<SmoothCurve.Node> computed) {
+        int count = 0;
+        for (List<Integer> wanted = curve.wanted(); !wanted.isEmpty(); wanted = curve.wanted()) {
+            for (int i : wanted) {
+                curve.put(i, computed.apply(i));
+                count++;
+            }
+        }
+        return count;
+    }
+
     @Test
     void aSmoothCurveIsFilledWithBarsAboveThoseOfItsNeighbours() {
-        SwitchDistance[] curve = new SwitchDistance[31];
-        for (int i = 0; i < curve.length; i += 3) {
-            curve[i] = at(5e-3 / Math.cosh((i - 15) / 10.0));
+        SmoothCurve curve = new SmoothCurve(61, 4e-6);
+        DoubleUnaryOperator exact = i -> 5e-3 / Math.cosh((i - 30) / 20.0);
+        assertThat(complete(curve, i -> node(at(exact.applyAsDouble(i))))).isLessThan(30);
+        for (double i = 0; i <= 60; i += 0.25) {
+            SwitchDistance filled = curve.at(i).orElseThrow();
+            assertThat(filled.on()).isCloseTo(exact.applyAsDouble(i), within(filled.onError()));
+            assertThat(filled.off()).isCloseTo(exact.applyAsDouble(i) + 1e-4, within(filled.offError()));
+            assertThat(filled.onError()).isBetween(3e-6, 7e-6);
         }
-        SwitchDistance[] all = SmoothCurve.filled(curve, 4e-5);
-        for (int i = 0; i < all.length; i++) {
-            double exact = 5e-3 / Math.cosh((i - 15) / 10.0);
-            assertThat(all[i].on()).isCloseTo(exact, within(all[i].onError()));
-            assertThat(all[i].off()).isCloseTo(exact + 1e-4, within(all[i].offError()));
-            assertThat(all[i].onError()).isGreaterThanOrEqualTo(3e-6);
+    }
+
+    /** A narrow dip between points far apart, on which two polynomials may agree by chance. */
+    @Test
+    void aNarrowDipIsFound() {
+        DoubleUnaryOperator exact = i -> 2e-3 - 1e-3 * Math.exp(-Math.pow((i - 37) / 4, 2)) + 2e-5 * i;
+        SmoothCurve curve = new SmoothCurve(61, 4e-6);
+        complete(curve, i -> node(at(exact.applyAsDouble(i))));
+        for (int i = 0; i <= 60; i++) {
+            SwitchDistance filled = curve.at(i).orElseThrow();
+            assertThat(filled.on()).as("at " + i).isCloseTo(exact.applyAsDouble(i), within(filled.onError()));
         }
     }
 
     @Test
-    void whereTheCurveEndsOrKinksTheGapStays() {
-        SwitchDistance[] curve = new SwitchDistance[40];
-        for (int i = 0; i < curve.length; i += 3) {
-            curve[i] = i < 9 ? NEVER : at(1e-3 * Math.abs(i - 30.5));
+    void whereTheCurveEndsOrKinksItIsComputed() {
+        SmoothCurve curve = new SmoothCurve(61, 1e-5);
+        Set<Integer> computed = new TreeSet<>();
+        complete(curve, i -> {
+            computed.add(i);
+            return i < 20
+                    ? new SmoothCurve.Node(NEVER, 0.05 * i)
+                    : new SmoothCurve.Node(at(1e-3 * Math.abs(i - 43.3)), 0.05 * i);
+        });
+        assertThat(computed).as("the last never on and the first on").contains(19, 20);
+        assertThat(computed).as("kink").contains(42, 43, 44);
+        assertThat(computed).as("never on").doesNotContain(1, 2, 3, 5, 6, 7);
+        assertThat(computed).as("straight").doesNotContain(27, 31);
+        assertThat(curve.at(3)).contains(NEVER);
+    }
+
+    /** Between two that are never on something may be: the damping tells. */
+    @Test
+    void nothingIsTakenAsNeverOnWhereTheDampingComesNear() {
+        SmoothCurve curve = new SmoothCurve(61, 1e-5);
+        Set<Integer> computed = new TreeSet<>();
+        DoubleUnaryOperator height = i -> 1.02 / Math.cosh((i - 28) / 8.0);
+        complete(curve, i -> {
+            computed.add(i);
+            double h = height.applyAsDouble(i);
+            return new SmoothCurve.Node(h < 1 ? NEVER : at(1e-3), h);
+        });
+        for (int i = 0; i <= 60; i++) {
+            assertThat(curve.at(i).orElseThrow().outcome() == SwitchDistance.Outcome.NEVER_ON)
+                    .as("at " + i)
+                    .isEqualTo(height.applyAsDouble(i) < 1);
         }
-        SwitchDistance[] all = SmoothCurve.filled(curve, 1e-5);
-        assertThat(all[1]).isEqualTo(NEVER);
-        assertThat(all[8]).as("beside a target that is never on").isNull();
-        assertThat(all[10]).isNull();
-        assertThat(all[19]).as("straight").isNotNull();
-        assertThat(all[31]).as("kink").isNull();
+        assertThat(computed.size()).isLessThan(40);
     }
 
     /** Of a bounded sheet: every value inside its bar of the one that is computed there. */
@@ -65,8 +117,8 @@ class SmoothCurveTest {
                 shipped.reach());
         Target first = study.target(study.materials().get(0), 1e-3);
         Sweep sweep = new Sweep(study, study.reach(), List.of(first), Progress.NONE);
-        List<SweepPoint> curve = sweep.smooth(study.materials(), span.logarithmic(), study::target, "smooth")
-                .get(0);
+        Sweep.Curves curves = sweep.curves(study.materials(), span.logarithmic(), study::target, "smooth");
+        List<SweepPoint> curve = curves.points().get(0);
         double[] values = span.logarithmic();
         List<SweepPoint> computed =
                 sweep.grid(study.materials(), values, study::target, "computed").get(0);
