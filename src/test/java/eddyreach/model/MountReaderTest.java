@@ -177,6 +177,11 @@ class MountReaderTest {
         String before = text.replace(
                 "sunk by: 4 mm", "background: {material: fe360, distance: 40 mm, thickness: 2 mm}, sunk by: 4 mm");
         assertThatThrownBy(() -> read(before)).hasMessageContaining("target \"t\" is a ball");
+        String behind = "eddyreach: study\nname: a\nswitch: m18-flush\nkind: background\n"
+                + "background: {material: fe360, thickness: 5 mm}\n"
+                + "targets: [{name: t, material: fe360, shape: sphere, diameter: 12 mm}]\n";
+        assertThatThrownBy(() -> StudyReader.read(ModelFiles.write(folder, "s.yaml", behind), new Library(Path.of(""))))
+                .hasMessageEndingWith("targets: \"t\" is a ball, which cannot be computed before a background");
     }
 
     @Test
