@@ -206,8 +206,9 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
         if (!Double.isFinite(on)) {
             return "on the axis " + zone.distances().get(0).outcome().label();
         }
-        String edge = Double.isFinite(zone.onEdge())
-                ? String.format(Locale.ROOT, ", to ±%.1f mm", zone.onEdge() * Labels.MM)
+        String edge = zone.onEdge().found()
+                ? String.format(
+                        Locale.ROOT, ", to %.1f mm beside it", zone.onEdge().offset() * Labels.MM)
                 : "";
         return Labels.millimetres(on) + " mm on the axis" + edge;
     }

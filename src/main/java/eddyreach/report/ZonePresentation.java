@@ -1,6 +1,7 @@
 package eddyreach.report;
 
 import eddyreach.materials.Material;
+import eddyreach.study.Edge;
 import eddyreach.study.SwitchDistance;
 import eddyreach.study.ZoneResult;
 import eddyreach.study.ZoneTarget;
@@ -75,8 +76,10 @@ record ZonePresentation(ZoneResult result) implements Presentation {
                     .with(
                             "outcome",
                             t.distances().stream().map(d -> d.outcome().label()).toList())
-                    .with("on_edge_at_contact_m", t.onEdge())
-                    .with("off_edge_at_contact_m", t.offEdge())
+                    .with("on_edge_at_contact_m", t.onEdge().offset())
+                    .with("on_edge_at_contact_error_m", t.onEdge().error())
+                    .with("off_edge_at_contact_m", t.offEdge().offset())
+                    .with("off_edge_at_contact_error_m", t.offEdge().error())
                     .with("warnings", JsonParts.warnings(t.warnings())));
         }
         document.with("targets", targets);
@@ -165,13 +168,15 @@ record ZonePresentation(ZoneResult result) implements Presentation {
         String start = Double.isFinite(axis.on())
                 ? "on the axis it is recognised at " + Labels.millimetres(axis.on()) + " mm; "
                 : "on the axis " + axis.outcome().label() + "; ";
-        if (!Double.isFinite(t.onEdge())) {
+        if (!t.onEdge().found()) {
             return start + "in contact it is recognised at every offset examined.";
         }
-        String lost = Double.isFinite(t.offEdge())
-                ? " and, once recognised, is held to " + Labels.millimetres(t.offEdge()) + " mm."
-                : ".";
+        String lost = t.offEdge().found() ? " and, once recognised, is held to " + uncertain(t.offEdge()) + "." : ".";
         return start + "sliding in contact with the face's plane it is recognised when its axis is within "
-                + Labels.millimetres(t.onEdge()) + " mm" + lost;
+                + uncertain(t.onEdge()) + lost;
+    }
+
+    private static String uncertain(Edge edge) {
+        return Labels.uncertain(edge.offset(), edge.error()) + " mm";
     }
 }

@@ -8,6 +8,7 @@ import eddyreach.switching.SwitchPoints;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialFunctionLagrangeForm;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
  * One target before a trimmed switch with its axis beside the switch's.
@@ -25,6 +26,14 @@ final class Lateral {
     private static final double NEAREST = 0.02;
 
     private static final int INTERVALS = 60;
+
+    /** Accuracy of an edge, as a share of the interval in which it lies. */
+    private static final double EDGE = 1e-6;
+
+    private static final int MAX_EVALUATIONS = 60;
+
+    /** Step for the slope of the conductance over the offset, as a share of the face's diameter. */
+    private static final double SLOPE_STEP = 1e-3;
 
     private final Ladder.Step fine;
     private final Ladder.Step coarse;
@@ -64,6 +73,23 @@ final class Lateral {
     /** The resolution taken. */
     Ladder.Step step() {
         return fine;
+    }
+
+    /**
+     * Where the conductance of the tank crosses a threshold on the way sideways at a distance.
+     *
+     * @param from offset on one side of the crossing, m; negative offsets are the same as positive ones
+     * @param to offset on the other side, m
+     */
+    Edge edge(double from, double to, double distance, double threshold) {
+        double at = new BrentSolver(EDGE * Math.abs(to - from))
+                .solve(MAX_EVALUATIONS, d -> state(Math.abs(d), distance).conductance() / threshold - 1, from, to);
+        double step = SLOPE_STEP * fine.bench().model().faceDiameter();
+        double low = Math.max(0, Math.abs(at) - step);
+        double high = Math.abs(at) + step;
+        double slope =
+                (state(high, distance).conductance() - state(low, distance).conductance()) / (high - low);
+        return new Edge(at, at(Math.abs(at)).conductanceError(distance) / Math.abs(slope));
     }
 
     /** Everything at one offset, m; for one thread. */

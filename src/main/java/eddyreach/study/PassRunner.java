@@ -7,16 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** Runs studies of the kind {@code pass}. */
 final class PassRunner {
-
-    private static final double ACCURACY = 1e-6;
-    private static final int MAX_EVALUATIONS = 60;
-
-    /** Step for the slope of the conductance over the offset, as a share of the face's diameter. */
-    private static final double SLOPE_STEP = 1e-3;
 
     private final PassInput study;
     private final LateralLadder ladder;
@@ -80,16 +73,7 @@ final class PassRunner {
 
     private PassTarget.Change change(Lateral lateral, double from, double to, boolean turnsOn) {
         Trim trim = lateral.step().trim();
-        double threshold = turnsOn ? trim.on() : trim.off();
-        double g = study.distance();
-        double at = new BrentSolver(ACCURACY * (to - from))
-                .solve(MAX_EVALUATIONS, d -> lateral.state(Math.abs(d), g).conductance() / threshold - 1, from, to);
-        double step = SLOPE_STEP * study.switchModel().faceDiameter();
-        double low = Math.max(0, Math.abs(at) - step);
-        double high = Math.abs(at) + step;
-        double slope =
-                (lateral.state(high, g).conductance() - lateral.state(low, g).conductance()) / (high - low);
-        double error = lateral.at(Math.abs(at)).conductanceError(g) / Math.abs(slope);
-        return new PassTarget.Change(at, error, turnsOn);
+        Edge edge = lateral.edge(from, to, study.distance(), turnsOn ? trim.on() : trim.off());
+        return new PassTarget.Change(edge.offset(), edge.error(), turnsOn);
     }
 }

@@ -3,24 +3,15 @@ package eddyreach.study;
 import eddyreach.model.Target;
 import eddyreach.model.ZoneInput;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** Runs studies of the kind {@code zone}. */
 final class ZoneRunner {
 
     /** Distances of the map from which the contours are drawn. */
     private static final int MAP = 101;
-
-    /** Accuracy of the edge, as a share of the range of offsets. */
-    private static final double EDGE = 1e-5;
-
-    private static final int MAX_EVALUATIONS = 60;
 
     private final ZoneInput study;
     private final LateralLadder ladder;
@@ -78,13 +69,13 @@ final class ZoneRunner {
                 List.of(found),
                 distance,
                 conductance,
-                edge(offset, conductance, step.trim().on()),
-                edge(offset, conductance, step.trim().off()),
+                edge(lateral, offset, conductance, step.trim().on()),
+                edge(lateral, offset, conductance, step.trim().off()),
                 List.of());
     }
 
     /** The largest offset at which the conductance in contact reaches a threshold. */
-    private static double edge(double[] offset, double[][] conductance, double threshold) {
+    private static Edge edge(Lateral lateral, double[] offset, double[][] conductance, double threshold) {
         int last = -1;
         for (int i = 0; i < offset.length; i++) {
             if (conductance[i][0] >= threshold) {
@@ -92,11 +83,9 @@ final class ZoneRunner {
             }
         }
         if (last < 0 || last == offset.length - 1) {
-            return Double.NaN;
+            return Edge.NONE;
         }
-        double[] contact = Arrays.stream(conductance).mapToDouble(c -> c[0]).toArray();
-        PolynomialSplineFunction smooth = new SplineInterpolator().interpolate(offset, contact);
-        return new BrentSolver(EDGE * offset[offset.length - 1])
-                .solve(MAX_EVALUATIONS, d -> smooth.value(d) / threshold - 1, offset[last], offset[last + 1]);
+        // the map is extrapolated to contact: one offset more on either side holds the crossing for sure
+        return lateral.edge(offset[Math.max(0, last - 1)], offset[Math.min(offset.length - 1, last + 2)], 0, threshold);
     }
 }

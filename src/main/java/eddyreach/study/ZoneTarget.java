@@ -13,8 +13,8 @@ import java.util.function.ToDoubleFunction;
  * @param distances where it switches on the way in and out at each offset
  * @param distance distances of the map below, m
  * @param conductance conductance of the tank at each offset and distance, S
- * @param onEdge largest offset at which it is recognised in contact with the face's plane, m; NaN if never or beyond the range
- * @param offEdge largest offset at which it is still held there, m
+ * @param onEdge how far beside the axis it is recognised in contact with the face's plane
+ * @param offEdge how far it is still held there
  * @param warnings limits of validity that are touched
  */
 public record ZoneTarget(
@@ -23,8 +23,8 @@ public record ZoneTarget(
         List<SwitchDistance> distances,
         double[] distance,
         double[][] conductance,
-        double onEdge,
-        double offEdge,
+        Edge onEdge,
+        Edge offEdge,
         List<Warning> warnings) {
 
     public ZoneTarget {
@@ -53,7 +53,8 @@ public record ZoneTarget(
                     d.onError() + change(i, shift, SwitchDistance::on),
                     d.offError() + change(i, shift, SwitchDistance::off)));
         }
-        return new ZoneTarget(target, offset, wider, distance, conductance, onEdge, offEdge, warnings);
+        return new ZoneTarget(
+                target, offset, wider, distance, conductance, onEdge.wider(shift), offEdge.wider(shift), warnings);
     }
 
     /** Largest change of a distance within a shift of the offset; where the target is never seen within it, the whole distance. */

@@ -66,6 +66,9 @@ class SidewaysReportTest {
         assertThat(ball.get("offset_m").get(10).asDouble()).isCloseTo(8e-3, within(1e-12));
         assertThat(ball.get("on_m").get(0).asDouble())
                 .isCloseTo(result.targets().get(0).distances().get(0).on(), within(1e-9));
+        assertThat(ball.get("on_edge_at_contact_m").asDouble())
+                .isCloseTo(result.targets().get(0).onEdge().offset(), within(1e-9));
+        assertThat(ball.get("on_edge_at_contact_error_m").asDouble()).isBetween(1e-8, 1e-3);
         assertThat(json.get("targets").get(1).get("on_m").get(0).isNull()).isTrue();
         assertThat(json.get("targets").get(1).get("outcome").get(0).asString()).isEqualTo("never on");
         List<String> csv = Files.readAllLines(folder.resolve("out/zone.csv"));

@@ -76,7 +76,7 @@ class ShippedSidewaysTest {
                 }
             }
             assertThat(t.distances().get(last).outcome()).as(id).isEqualTo(SwitchDistance.Outcome.NEVER_ON);
-            assertThat(t.offEdge()).as(id).isGreaterThan(t.onEdge());
+            assertThat(t.offEdge().offset()).as(id).isGreaterThan(t.onEdge().offset());
         }
         ZoneTarget steel = zone("steel-9mm");
         double before = Double.POSITIVE_INFINITY;
@@ -85,7 +85,7 @@ class ShippedSidewaysTest {
             assertThat(on).isLessThanOrEqualTo(before);
             before = on;
         }
-        assertThat(steel.onEdge()).isLessThan(zone("standard").onEdge());
+        assertThat(steel.onEdge().offset()).isLessThan(zone("standard").onEdge().offset());
     }
 
     /** A square's bar holds its outline beside the axis; a disc's need not. */
