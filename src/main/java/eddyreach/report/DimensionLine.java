@@ -30,6 +30,13 @@ final class DimensionLine {
         text(g, text, (x0 + x1) / 2, y);
     }
 
+    /** Of a dimension that goes on beyond x0 and x1, without arrows. */
+    static void beyond(Graphics2D g, double x0, double x1, double y, String text) {
+        thin(g);
+        g.draw(new Line2D.Double(x0, y, x1, y));
+        text(g, text, (x0 + x1) / 2, y);
+    }
+
     /** From y0 up to y1, the arrows outside where there is no room for the text between them. */
     static void along(Graphics2D g, double x, double y0, double y1, String text) {
         thin(g);

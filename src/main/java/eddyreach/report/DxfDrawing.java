@@ -11,7 +11,6 @@ import eddyreach.study.MountTarget;
 import eddyreach.study.SwitchDistance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The section of a mount as a drawing-exchange file of release 12 (AC1009): ASCII, one unit is one millimetre, x from the axis and y from
@@ -34,19 +33,16 @@ final class DxfDrawing {
 
     private final SwitchModel model;
     private final MountCase found;
-    private final StringBuilder out = new StringBuilder();
+    private final DxfFile file;
     private final double unit;
     private final double reach;
-    private double left;
-    private double right;
-    private double bottom;
-    private double top;
 
     private DxfDrawing(SwitchModel model, MountCase found) {
         this.model = model;
         this.found = found;
         // height of texts, mm
         unit = 0.11 * model.faceDiameter() * Labels.MM;
+        file = new DxfFile(unit);
         double widest = found.mount().wall().stream()
                 .flatMap(w -> w.openings().stream())
                 .mapToDouble(Mount.Opening::front)
@@ -77,93 +73,6 @@ final class DxfDrawing {
     }
 
     private String text() {
-        String entities = entities();
-        pair(0, "SECTION");
-        pair(2, "HEADER");
-        variable("$ACADVER", 1, "AC1009");
-        point("$EXTMIN", left, bottom);
-        point("$EXTMAX", right, top);
-        point("$LIMMIN", left, bottom);
-        point("$LIMMAX", right, top);
-        variable("$LUNITS", 70, "2");
-        variable("$LUPREC", 70, "2");
-        pair(0, "ENDSEC");
-        tables();
-        pair(0, "SECTION");
-        pair(2, "BLOCKS");
-        pair(0, "ENDSEC");
-        out.append(entities);
-        pair(0, "EOF");
-        return out.toString();
-    }
-
-    private void variable(String name, int code, String value) {
-        pair(9, name);
-        pair(code, value);
-    }
-
-    private void point(String name, double x, double y) {
-        pair(9, name);
-        at(10, x, y);
-    }
-
-    private void tables() {
-        pair(0, "SECTION");
-        pair(2, "TABLES");
-        table("LTYPE", 2);
-        lineType("CONTINUOUS", "solid");
-        lineType("CENTER", "long dash, short dash", 12, -2, 2, -2);
-        pair(0, "ENDTAB");
-        table("LAYER", LAYERS.length);
-        for (String[] layer : LAYERS) {
-            pair(0, "LAYER");
-            pair(2, layer[0]);
-            pair(70, "0");
-            pair(62, layer[1]);
-            pair(6, layer[0].equals(AXIS) ? "CENTER" : "CONTINUOUS");
-        }
-        pair(0, "ENDTAB");
-        table("STYLE", 1);
-        pair(0, "STYLE");
-        pair(2, "STANDARD");
-        pair(70, "0");
-        pair(40, "0");
-        pair(41, "1");
-        pair(50, "0");
-        pair(71, "0");
-        pair(42, number(unit));
-        pair(3, "txt");
-        pair(4, "");
-        pair(0, "ENDTAB");
-        pair(0, "ENDSEC");
-    }
-
-    private void table(String name, int entries) {
-        pair(0, "TABLE");
-        pair(2, name);
-        pair(70, String.valueOf(entries));
-    }
-
-    private void lineType(String name, String text, double... dashes) {
-        pair(0, "LTYPE");
-        pair(2, name);
-        pair(70, "0");
-        pair(3, text);
-        pair(72, "65");
-        pair(73, String.valueOf(dashes.length));
-        double sum = 0;
-        for (double d : dashes) {
-            sum += Math.abs(d);
-        }
-        pair(40, number(sum * unit / 4));
-        for (double d : dashes) {
-            pair(49, number(d * unit / 4));
-        }
-    }
-
-    private String entities() {
-        pair(0, "SECTION");
-        pair(2, "ENTITIES");
         for (Part p : model.parts()) {
             rectangles(SWITCH, p.section(), reach);
         }
@@ -183,16 +92,13 @@ final class DxfDrawing {
                                 b.distance() + b.plate().thickness()),
                         reach));
         target();
-        double low = bottom;
-        double high = top;
-        line(AXIS, 0, low - 3 * unit, 0, high + 3 * unit);
-        line(AXIS, -reach - unit, 0, reach + unit, 0);
+        double low = file.bottom();
+        double high = file.top();
+        file.line(AXIS, 0, low - 3 * unit, 0, high + 3 * unit);
+        file.line(AXIS, -reach - unit, 0, reach + unit, 0);
         dimensions();
         title();
-        pair(0, "ENDSEC");
-        String entities = out.toString();
-        out.setLength(0);
-        return entities;
+        return file.text(LAYERS, AXIS);
     }
 
     /** The first target where it switches on; nothing when it does not. */
@@ -204,7 +110,7 @@ final class DxfDrawing {
                 rectangles(TARGET, s, reach);
             }
             if (t.target().body() instanceof Body.Ball ball) {
-                circle(TARGET, (t.distance().on() + ball.radius()) * Labels.MM, ball.radius() * Labels.MM);
+                file.circle(TARGET, (t.distance().on() + ball.radius()) * Labels.MM, ball.radius() * Labels.MM);
             }
         }
     }
@@ -222,13 +128,13 @@ final class DxfDrawing {
             return;
         }
         for (int side = -1; side <= 1; side += 2) {
-            line(layer, side * r0, z1, side * r1, z1);
-            line(layer, side * r0, z0, side * r1, z0);
+            file.line(layer, side * r0, z1, side * r1, z1);
+            file.line(layer, side * r0, z0, side * r1, z0);
             if (s.r1() * Labels.MM <= cut) {
-                line(layer, side * r1, z0, side * r1, z1);
+                file.line(layer, side * r1, z0, side * r1, z1);
             }
             if (r0 > 0) {
-                line(layer, side * r0, z0, side * r0, z1);
+                file.line(layer, side * r0, z0, side * r0, z1);
             }
         }
     }
@@ -261,60 +167,49 @@ final class DxfDrawing {
             double[] a = points.get(i - 1);
             double[] b = points.get(i);
             if (a[0] != b[0] || a[1] != b[1]) {
-                line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
+                file.line(MOUNT, side * a[0], a[1], side * b[0], b[1]);
             }
         }
         if (ends) {
-            line(MOUNT, side * outer, back, side * outer, surface);
+            file.line(MOUNT, side * outer, back, side * outer, surface);
         }
     }
 
     private void dimensions() {
         double row = 2.2 * unit;
-        double above = top + row;
-        double below = bottom - row;
+        double above = file.top() + row;
+        double below = file.bottom() - row;
         double beside = reach + 2 * row;
         for (Dimension d : Dimension.of(found.mount(), model)) {
             double a = d.from() * Labels.MM;
             double b = d.to() * Labels.MM;
             if (d.kind() == Dimension.Kind.HEIGHT) {
-                line(DIMENSIONS, reach, a, beside + unit / 2, a);
-                line(DIMENSIONS, reach, b, beside + unit / 2, b);
-                line(DIMENSIONS, beside, a, beside, b);
-                arrow(beside, a, 0, 1);
-                arrow(beside, b, 0, -1);
-                write(DIMENSIONS, beside - 0.3 * unit, (a + b) / 2, 90, 1, d.text());
+                file.line(DIMENSIONS, reach, a, beside + unit / 2, a);
+                file.line(DIMENSIONS, reach, b, beside + unit / 2, b);
+                file.line(DIMENSIONS, beside, a, beside, b);
+                file.arrow(DIMENSIONS, beside, a, 0, 1);
+                file.arrow(DIMENSIONS, beside, b, 0, -1);
+                file.write(DIMENSIONS, beside - 0.3 * unit, (a + b) / 2, 90, 1, d.text());
                 beside += row;
                 continue;
             }
             double y = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? above : below;
-            double feature = Math.max(bottom, d.at() * Labels.MM);
+            double feature = Math.max(file.bottom(), d.at() * Labels.MM);
             double over = d.kind() == Dimension.Kind.DIAMETER_ABOVE ? unit / 2 : -unit / 2;
             if (d.kind() != Dimension.Kind.EDGE_BELOW) {
-                line(DIMENSIONS, a, feature, a, y + over);
+                file.line(DIMENSIONS, a, feature, a, y + over);
             }
-            line(DIMENSIONS, b, feature, b, y + over);
-            line(DIMENSIONS, a, y, b, y);
-            arrow(a, y, 1, 0);
-            arrow(b, y, -1, 0);
-            write(DIMENSIONS, 0.8 * unit, y + 0.3 * unit, 0, 0, d.text().replace("Ø ", "%%c"));
+            file.line(DIMENSIONS, b, feature, b, y + over);
+            file.line(DIMENSIONS, a, y, b, y);
+            file.arrow(DIMENSIONS, a, y, 1, 0);
+            file.arrow(DIMENSIONS, b, y, -1, 0);
+            file.write(DIMENSIONS, 0.8 * unit, y + 0.3 * unit, 0, 0, d.text().replace("Ø ", "%%c"));
             if (d.kind() == Dimension.Kind.DIAMETER_ABOVE) {
                 above += row;
             } else {
                 below -= row;
             }
         }
-    }
-
-    /** An arrow head with its tip at a point, its shaft leading away in a direction. */
-    private void arrow(double x, double y, double dx, double dy) {
-        double w = 0.25 * unit;
-        entity("SOLID", DIMENSIONS);
-        at(10, x, y);
-        at(11, x + dx * unit - dy * w, y + dy * unit + dx * w);
-        at(12, x + dx * unit + dy * w, y + dy * unit - dx * w);
-        at(13, x + dx * unit + dy * w, y + dy * unit - dx * w);
-        extend(x, y);
     }
 
     private void title() {
@@ -342,91 +237,18 @@ final class DxfDrawing {
                 .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
         lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "round about the axis; 1 to 1");
         // two percent signs in a name would begin a control code
-        lines.replaceAll(l -> ascii(l).replace("%%", "% %"));
+        lines.replaceAll(l -> DxfFile.ascii(l).replace("%%", "% %"));
         double width =
                 0.75 * unit * lines.stream().mapToInt(String::length).max().orElse(0) + 2 * unit;
-        double x = right + 3 * unit;
-        double y = bottom;
+        double x = file.right() + 3 * unit;
+        double y = file.bottom();
         double height = 1.8 * unit * lines.size() + unit;
-        line(TITLE, x, y, x + width, y);
-        line(TITLE, x + width, y, x + width, y + height);
-        line(TITLE, x + width, y + height, x, y + height);
-        line(TITLE, x, y + height, x, y);
+        file.line(TITLE, x, y, x + width, y);
+        file.line(TITLE, x + width, y, x + width, y + height);
+        file.line(TITLE, x + width, y + height, x, y + height);
+        file.line(TITLE, x, y + height, x, y);
         for (int i = 0; i < lines.size(); i++) {
-            write(TITLE, x + unit, y + height - 1.8 * unit * (i + 1), 0, 0, lines.get(i));
+            file.write(TITLE, x + unit, y + height - 1.8 * unit * (i + 1), 0, 0, lines.get(i));
         }
-    }
-
-    private void line(String layer, double x0, double y0, double x1, double y1) {
-        entity("LINE", layer);
-        at(10, x0, y0);
-        at(11, x1, y1);
-        extend(x0, y0);
-        extend(x1, y1);
-    }
-
-    /** A circle about a point of the axis. */
-    private void circle(String layer, double y, double radius) {
-        entity("CIRCLE", layer);
-        at(10, 0, y);
-        pair(40, number(radius));
-        extend(-radius, y - radius);
-        extend(radius, y + radius);
-    }
-
-    private void write(String layer, double x, double y, double angle, int middle, String text) {
-        entity("TEXT", layer);
-        at(10, x, y);
-        pair(40, number(unit));
-        pair(1, ascii(text));
-        pair(50, number(angle));
-        if (middle == 1) {
-            pair(72, "1");
-            at(11, x, y);
-        }
-        extend(x, y);
-        double turn = Math.toRadians(angle);
-        extend(x - unit * Math.sin(turn), y + unit * Math.cos(turn));
-    }
-
-    private void entity(String type, String layer) {
-        pair(0, type);
-        pair(8, layer);
-    }
-
-    private void at(int code, double x, double y) {
-        pair(code, number(x));
-        pair(code + 10, number(y));
-    }
-
-    private void extend(double x, double y) {
-        left = Math.min(left, x);
-        right = Math.max(right, x);
-        bottom = Math.min(bottom, y);
-        top = Math.max(top, y);
-    }
-
-    /** A group: its code on one line, its value on the next. */
-    private void pair(int code, String value) {
-        out.append(String.format(Locale.ROOT, "%3d", code))
-                .append("\r\n")
-                .append(value)
-                .append("\r\n");
-    }
-
-    private static String number(double mm) {
-        return Labels.fixed(mm, 6);
-    }
-
-    /** The format knows no other characters. */
-    private static String ascii(String text) {
-        StringBuilder plain = new StringBuilder();
-        text.replace("µ", "u")
-                .replace("°", " deg ")
-                .replace("×", "x")
-                .chars()
-                .map(c -> c >= ' ' && c <= '~' ? c : '?')
-                .forEach(c -> plain.append((char) c));
-        return plain.toString();
     }
 }

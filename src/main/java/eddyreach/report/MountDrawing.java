@@ -35,6 +35,9 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     /** Half width of the picture over the distance of an edge. */
     static final double EDGE_SHOWN = 1.25;
 
+    /** So many times as wide as what lies near the switch a picture gets to show a plate whole. */
+    private static final double WHOLE = 3;
+
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
         List<Dimension> all = Dimension.of(found.mount(), model);
@@ -82,7 +85,16 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
                                 .flatMap(w -> w.openings().stream().map(Mount.Opening::front)),
                         found.mount().rings().stream().map(p -> 2 * p.section().r1()))
                 .reduce(model.faceDiameter(), Math::max);
-        double free = 0.62 * widest + 0.3 * model.faceDiameter();
+        double near = 0.62 * widest + 0.3 * model.faceDiameter();
+        // what has an end is drawn whole unless the switch would be too small to see
+        double whole = Stream.of(
+                        found.mount().wall().map(Mount.Wall::diameter),
+                        found.mount().cover().map(Mount.Cover::diameter),
+                        found.mount().background().map(b -> b.plate().diameter()))
+                .flatMap(Optional::stream)
+                .filter(Double::isFinite)
+                .reduce(0.0, Math::max);
+        double free = Math.max(near, Math.min(WHOLE * near, 0.55 * whole));
         return found.mount().edged()
                 ? Math.max(free, EDGE_SHOWN * found.mount().wall().orElseThrow().edge())
                 : free;
@@ -207,11 +219,16 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     }
 
     private static void across(Graphics2D g, SectionView view, Dimension d, double y) {
-        double x0 = view.x(d.from());
-        double x1 = view.x(d.to());
+        double x0 = Math.max(view.box().getMinX(), view.x(d.from()));
+        double x1 = Math.min(view.box().getMaxX(), view.x(d.to()));
+        boolean whole = x1 == view.x(d.to());
         double feature = Math.max(view.box().getMinY(), Math.min(view.box().getMaxY(), view.y(d.at())));
         DimensionLine.thin(g);
         double over = y < feature ? -3 : 3;
+        if (!whole) {
+            DimensionLine.beyond(g, x0, x1, y, d.text());
+            return;
+        }
         // the axis is there already
         g.draw(new Line2D.Double(x0, d.kind() == Dimension.Kind.EDGE_BELOW ? y - over : feature, x0, y + over));
         g.draw(new Line2D.Double(x1, feature, x1, y + over));

@@ -104,12 +104,14 @@ final class ResultPage {
     }
 
     private static void limits(StudyResult result, Presentation presentation, Page page) {
+        boolean edge = result.allWarnings().stream().anyMatch(w -> w.kind() == Warning.Kind.STRAIGHT_EDGE);
         List<String> notes = new ArrayList<>();
         notes.add(
                 presentation.sideways()
                         ? "Switch and target are each round about an axis of their own; the axes are parallel, so that the target faces"
                                 + " the switch without a tilt; nothing else is near."
-                        : "All is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
+                        : (edge ? "All but a straight edge" : "All")
+                                + " is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
         notes.add("Materials are linear: no saturation, no hysteresis, no strong constant field.");
         result.allWarnings().stream()
                 .map(w -> w.subject() + ": " + w.text() + (w.text().endsWith(".") ? "" : "."))
@@ -120,9 +122,7 @@ final class ResultPage {
                 + (accurate ? "each is" : "not each is") + " below the "
                 + Labels.significant(result.header().accuracy() * Labels.MM, 2)
                 + " mm asked for. It says nothing about the input."
-                + (result.allWarnings().stream().anyMatch(w -> w.kind() == Warning.Kind.STRAIGHT_EDGE)
-                        ? " Beside a straight edge the ± also holds what its estimate may be off by."
-                        : ""));
+                + (edge ? " Beside a straight edge the ± also holds what its estimate may be off by." : ""));
         page.heading("Assumptions and limits");
         page.items(notes);
     }

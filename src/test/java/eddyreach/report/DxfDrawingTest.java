@@ -3,45 +3,17 @@ package eddyreach.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import eddyreach.model.Library;
-import eddyreach.model.MountInput;
-import eddyreach.model.SourceFile;
-import eddyreach.model.StudyReader;
+import eddyreach.study.MountCase;
 import eddyreach.study.MountResult;
-import eddyreach.study.StudyRunner;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The group codes of the format (release 12): pairs, sections, tables, layers, entities, end. */
 class DxfDrawingTest {
-
-    private static final String STUDY = """
-            eddyreach: study
-            name: a mount
-            kind: mount
-            switch: m8-flush
-            field pictures: no
-            mounts:
-              - name: odd
-                label: stepped, 20 µm off
-                sunk by: 1.5 mm
-                wall: {material: fe360, thickness: 9 mm, diameter: 30 mm, recess: {diameter: 14 mm, depth: 4 mm}}
-              - name: bracket
-                proud by: 3 mm
-                wall: {material: fe360, thickness: 2 mm, diameter: 30 mm, edge: 6 mm}
-            distances: {to: 5 mm, points: 11}
-            """;
-
-    @TempDir
-    private Path folder;
 
     private record Group(int code, String value) {}
 
@@ -100,17 +72,10 @@ class DxfDrawingTest {
 
     @Test
     void theSectionIsADrawingOfRelease12InMillimetres() throws IOException {
-        Path file = Files.writeString(folder.resolve("s.yaml"), STUDY);
-        MountInput study = (MountInput) StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of("")));
-        MountResult result = (MountResult) StudyRunner.run(study);
-        List<Path> files = ResultFiles.write(result, folder.resolve("out"), Set.of(PictureWriter.Format.PNG));
-        Path dxf = folder.resolve("out/section-odd.dxf");
-        assertThat(files).contains(dxf);
-        byte[] bytes = Files.readAllBytes(dxf);
-        for (byte b : bytes) {
-            assertThat(b == '\r' || b == '\n' || b >= ' ' && b <= '~').isTrue();
-        }
-        List<Group> all = groups(new String(bytes, StandardCharsets.US_ASCII));
+        MountResult result = SampleMounts.result();
+        String text = Presentation.of(result).drawings().get("section-odd.dxf").get();
+        assertThat(text.chars()).allMatch(c -> c == '\r' || c == '\n' || c >= ' ' && c <= '~');
+        List<Group> all = groups(text);
         assertThat(all.get(all.size() - 1)).isEqualTo(new Group(0, "EOF"));
         List<String> sections = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
@@ -142,21 +107,23 @@ class DxfDrawingTest {
         assertThat(texts).contains("exploration, not for manufacture", "%%c14", "%%c30", "4", "9", "1.5");
 
         // the recess: from its edge in the surface down to its bottom, on both sides, and the bottom out of the bore
-        double bore = result.cases().get(1).mount().wall().orElseThrow().bore() * 1e3 / 2;
+        MountCase odd = result.cases().get(2);
+        double bore = odd.mount().wall().orElseThrow().bore() * 1e3 / 2;
         for (int side = -1; side <= 1; side += 2) {
             assertLine(entities, "MOUNT", side * 7, 1.5, side * 7, -2.5);
             assertLine(entities, "MOUNT", side * 7, -2.5, side * bore, -2.5);
             assertLine(entities, "MOUNT", side * bore, -2.5, side * bore, -7.5);
             assertLine(entities, "MOUNT", side * 15, 1.5, side * 15, -7.5);
         }
-        double on = result.cases().get(1).targets().get(0).distance().on() * 1e3;
+        double on = odd.targets().get(0).distance().on() * 1e3;
         double lowest = entities.stream()
                 .filter(e -> e.text(8).equals("TARGET"))
                 .mapToDouble(e -> Math.min(e.number(20), e.number(21)))
                 .min()
                 .orElseThrow();
         assertThat(lowest).isCloseTo(on, within(1e-6));
-        assertBracket(Files.readString(folder.resolve("out/section-bracket.dxf"), StandardCharsets.US_ASCII));
+        assertBracket(
+                Presentation.of(result).drawings().get("section-bracket.dxf").get());
     }
 
     /** On the right the bracket ends at its edge, on the left it goes on. */

@@ -42,6 +42,7 @@ public final class Gallery {
         shown.put("m18-plating", List.of("coating-on"));
         shown.put("m18-zone", List.of("zone"));
         shown.put("m18-pass", List.of("pass"));
+        shown.put("m18-mount-steel", List.of("field-sunk-4"));
         shown.put("m18-recess", List.of("recess"));
         shown.put("m18-neighbours", List.of("beats"));
         Files.createDirectories(FOLDER);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import eddyreach.model.Library;
 import eddyreach.model.SourceFile;
 import eddyreach.model.StudyReader;
-import eddyreach.study.MountResult;
+import eddyreach.study.SmallRecess;
 import eddyreach.study.StudyResult;
 import eddyreach.study.StudyRunner;
 import java.awt.image.BufferedImage;
@@ -13,9 +13,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -27,20 +25,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MountReportTest {
 
-    private static final String MOUNT = """
-            eddyreach: study
-            name: a mount
-            kind: mount
-            switch: m8-flush
-            mounts:
-              - name: a-mount-with-a-name-as-long-as-names-can
-                label: countersunk
-                sunk by: 1 mm
-                wall: {material: fe360, thickness: 9 mm, countersink: {diameter: 11 mm, depth: 4 mm}}
-                nut: {material: brass, across corners: 15 mm, height: 3 mm}
-                background: {material: aluminium, distance: 12 mm, thickness: 2 mm}
-            distances: {to: 5 mm, points: 11}
-            """;
     private static final String BACKGROUND = """
             eddyreach: study
             name: a background
@@ -53,34 +37,23 @@ class MountReportTest {
     @TempDir
     private Path folder;
 
-    private static final String RECESS = """
-            eddyreach: study
-            name: a recess
-            kind: recess
-            switch: m8-non-flush
-            wall: {materials: [fe360], thickness: 12 mm}
-            diameters: {from: 9 mm, to: 24 mm, points: 4}
-            depths: {from: 1 mm, to: 7 mm, points: 3}
-            """;
-
-    private static final Map<String, StudyResult> KNOWN = new HashMap<>();
-
-    private StudyResult run(String text) throws IOException {
-        if (!KNOWN.containsKey(text)) {
-            KNOWN.put(text, compute(text));
-        }
-        return KNOWN.get(text);
-    }
-
-    private StudyResult compute(String text) throws IOException {
-        Path file = Files.writeString(folder.resolve("s.yaml"), text);
+    private StudyResult background() throws IOException {
+        Path file = Files.writeString(folder.resolve("s.yaml"), BACKGROUND);
         return StudyRunner.run(StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of(""))));
     }
 
+    private StudyResult result(String kind) throws IOException {
+        return switch (kind) {
+            case "mount" -> SampleMounts.result();
+            case "recess" -> SmallRecess.get().result();
+            default -> background();
+        };
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {MOUNT, BACKGROUND, RECESS})
-    void textFitsItsColumnsAndPicturesShowSomething(String study) throws IOException {
-        StudyResult result = run(study);
+    @ValueSource(strings = {"mount", "background", "recess"})
+    void textFitsItsColumnsAndPicturesShowSomething(String kind) throws IOException {
+        StudyResult result = result(kind);
         String text = TextReport.of(result, Optional.empty(), false);
         assertThat(text.lines()).allMatch(line -> line.length() <= TextReport.WIDTH);
         assertThat(text).contains("common practice", "Not for safety functions");
@@ -96,14 +69,18 @@ class MountReportTest {
                     .as(picture.name() + ": nothing is cut off at the edge")
                     .allMatch(y -> image.getRGB(0, y) == white && image.getRGB(image.getWidth() - 1, y) == white);
         }
-        List<Path> files = ResultFiles.write(result, folder.resolve("out"), Set.of());
+        List<Path> files = ResultFiles.write(
+                result, folder.resolve("out"), kind.equals("mount") ? Set.of(PictureWriter.Format.PNG) : Set.of());
         assertThat(files).allMatch(Files::isRegularFile);
+        if (kind.equals("mount")) {
+            assertThat(files).contains(folder.resolve("out/section-odd.dxf"), folder.resolve("out/field-odd.png"));
+        }
         assertThat(Files.readString(folder.resolve("out/result.json"))).contains("\"caution\"");
     }
 
     @Test
     void theDrawingHasEachDimensionOnce() throws IOException {
-        var result = (MountResult) run(MOUNT);
+        var result = SampleMounts.result();
         var mount = result.cases().get(1).mount();
         assertThat(Dimension.of(mount, result.model()))
                 .extracting(Dimension::text)
@@ -112,6 +89,14 @@ class MountReportTest {
         assertThat(Presentation.of(result).pictures())
                 .extracting(Picture::name)
                 .containsExactly(
-                        "amplitude", "section-" + mount.id(), "dimensions-" + mount.id(), "field-" + mount.id());
+                        "amplitude",
+                        "section-" + mount.id(),
+                        "dimensions-" + mount.id(),
+                        "section-odd",
+                        "section-bracket",
+                        "dimensions-bracket",
+                        "field-" + mount.id(),
+                        "field-odd",
+                        "field-bracket");
     }
 }

@@ -19,10 +19,12 @@ import java.util.Optional;
 import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class MountStudyTest {
+
+    /** So wide that the metal does not matter. */
+    private static final String WIDE =
+            "{name: wide, sunk by: 3 mm, wall: {material: fe360, thickness: 26 mm, recess: {diameter: 120 mm, depth: 25 mm}}}";
 
     private final Library library = new Library(Path.of(""));
 
@@ -35,10 +37,10 @@ class MountStudyTest {
     }
 
     private MountResult run(String switchId, String mounts) throws IOException {
-        return run(switchId, mounts, "");
+        return MountRunner.run(read(switchId, mounts, ""), Progress.NONE);
     }
 
-    private MountResult run(String switchId, String mounts, String more) throws IOException {
+    private MountInput read(String switchId, String mounts, String more) throws IOException {
         Path file = Files.writeString(folder.resolve("s.yaml"), """
                 eddyreach: study
                 name: test
@@ -47,7 +49,12 @@ class MountStudyTest {
                 field pictures: no
                 mounts: [%s]
                 %s""".formatted(switchId, mounts, more));
-        return MountRunner.run((MountInput) StudyReader.read(new SourceFile.OnDisk(file), library), Progress.NONE);
+        return (MountInput) StudyReader.read(new SourceFile.OnDisk(file), library);
+    }
+
+    /** What a study finds without corners, effects of dimensions and proposals. */
+    private static MountProbe probe(MountInput study, Ladder ladder) {
+        return new MountProbe(study, ladder, study.targets(), study.distances().last());
     }
 
     private static MountCase of(MountResult result, String id) {
@@ -94,20 +101,24 @@ class MountStudyTest {
 
     @Test
     void aVeryWideRecessIsFreeAirAndSoIsAWallOfPlastic() throws IOException {
-        MountResult result = run("m18-flush", """
-                {name: wide, sunk by: 3 mm, wall: {material: fe360, thickness: 26 mm, recess: {diameter: 120 mm, depth: 25 mm}}},
+        MountInput study = read("m18-flush", WIDE + """
+                ,
                 {name: plastic, sunk by: 3 mm, wall: {material: plastic, thickness: 20 mm}, cover: {material: plastic, distance: 4 mm, thickness: 1 mm}}
-                """);
-        MountCase free = of(result, "free-air");
-        double on = free.targets().get(0).distance().on();
-        assertThat(of(result, "wide").undamped().conductance() / free.undamped().conductance())
-                .isCloseTo(1, within(2e-3));
-        assertThat(of(result, "wide").targets().get(0).distance().on()).isCloseTo(on, within(2e-3 * on));
+                """, "");
+        Ladder ladder = new Ladder(study, List.of(study.standard()), Progress.NONE);
+        MountProbe probe = probe(study, ladder);
+        double free = ladder.step(Ladder.FIRST).bench().free().conductance();
+        double on = probe.free().get(0).on();
+        Mount wide = study.mounts().get(0);
+        Bench bench = probe.bench(wide, Ladder.FIRST);
+        assertThat(bench.free().conductance() / free).isCloseTo(1, within(2e-3));
+        MountProbe.Reading found = probe.fine(wide, probe.bench(wide, 0), bench);
+        assertThat(found.sights().get(0).distance().on()).isCloseTo(on, within(2e-3 * on));
         // the mesh around a mount grows differently
-        assertThat(of(result, "plastic").undamped().conductance()
-                        / free.undamped().conductance())
+        Mount plastic = study.mounts().get(1);
+        assertThat(probe.bench(plastic, Ladder.FIRST).free().conductance() / free)
                 .isCloseTo(1, within(1e-7));
-        assertThat(of(result, "plastic").targets().get(0).floor())
+        assertThat(plastic.floor(Mount.halfWidth(study.standard())))
                 .as("it stops the target")
                 .isEqualTo(5e-3);
     }
@@ -154,28 +165,26 @@ class MountStudyTest {
     /** A slug that dips into a recess: the direct solve below the wall's level goes over into the joined path above it. */
     @Test
     void directAndJoinedMeetAtTheWallsLevel() throws IOException {
-        MountResult result = run(
+        MountInput study = read(
                 "m18-flush",
                 "{name: deep, sunk by: 4 mm, wall: {material: aluminium, thickness: 20 mm, recess: {diameter: 24 mm, depth: 8 mm}}}",
                 "targets: [{name: slug, material: fe360, thickness: 3 mm, shape: disc, diameter: 9 mm}]\n");
-        MountCase c = of(result, "deep");
-        assertThat(c.targets().get(0).floor()).isZero();
-        double on = c.targets().get(0).distance().on();
+        Target slug = study.targets().get(0);
+        Mount mount = study.mounts().get(0);
+        assertThat(mount.floor(Mount.halfWidth(slug))).isZero();
+        Ladder ladder = new Ladder(study, List.of(slug, study.standard()), Progress.NONE);
+        MountProbe probe = probe(study, ladder);
+        Bench bench = probe.bench(mount, Ladder.FIRST);
+        double on = probe.fine(mount, probe.bench(mount, 0), bench)
+                .sights()
+                .get(0)
+                .distance()
+                .on();
         assertThat(on).as("inside the recess").isBetween(0.5e-3, 4e-3);
-        Ladder ladder = new Ladder(
-                new BackgroundInput(
-                        result.header(),
-                        c.mount(),
-                        null,
-                        List.of(c.targets().get(0).target()),
-                        null),
-                List.of(c.targets().get(0).target()),
-                Progress.NONE);
-        Bench bench = ladder.step(Ladder.FIRST).bench().in(c.parts(), bytes -> {});
         double omega = bench.free().omega();
-        DippedTarget dipped = new DippedTarget(
-                bench, List.of(), c.targets().get(0).target().parts(), Optional.empty(), 0, bench.plane() + 2e-3);
-        var field = bench.target(c.targets().get(0).target());
+        DippedTarget dipped =
+                new DippedTarget(bench, List.of(), slug.parts(), Optional.empty(), 0, bench.plane() + 2e-3);
+        var field = bench.target(slug);
         for (double g : new double[] {bench.plane(), bench.plane() + 0.7e-3, bench.plane() + 1.7e-3}) {
             var joined = bench.change(field, omega, g);
             assertThat(dipped.change(omega, g).subtract(joined).abs())
@@ -188,23 +197,21 @@ class MountStudyTest {
      * A ball below the level of a wall is made of discs. Where the wall is too far away to matter the exact ball in free air tells what is
      * right, all the way down to the face: the stated error holds it, and at the wall's level both are one.
      */
-    @ParameterizedTest
-    @ValueSource(strings = {"fe360", "copper", "stainless-304"})
-    void aBallInAWideRecessIsTheExactOneOfFreeAir(String material) throws IOException {
-        Path file = Files.writeString(folder.resolve("s.yaml"), """
-                eddyreach: study
-                name: test
-                kind: mount
-                switch: m18-flush
-                mounts: [{name: wide, sunk by: 3 mm, wall: {material: fe360, thickness: 26 mm, recess: {diameter: 120 mm, depth: 25 mm}}}]
-                targets: [{name: ball, material: %s, shape: sphere, diameter: 9 mm}]
-                """.formatted(material));
-        MountInput study = (MountInput) StudyReader.read(new SourceFile.OnDisk(file), library);
-        Target ball = study.targets().get(0);
-        Mount mount = study.mounts().get(0);
-        Bench free = new Bench(study.switchModel(), Resolution.FINE.withoutFields(), List.of(ball), bytes -> {});
-        Bench bench = free.in(mount.parts(study.switchModel().coreRadius(), 1), bytes -> {});
+    @Test
+    void aBallInAWideRecessIsTheExactOneOfFreeAir() throws IOException {
+        MountInput study = read("m18-flush", WIDE.replace("120 mm", "80 mm"), """
+                targets:
+                  - {name: steel, material: fe360, shape: sphere, diameter: 9 mm}
+                  - {name: copper, material: copper, shape: sphere, diameter: 9 mm}
+                  - {name: stainless, material: stainless-304, shape: sphere, diameter: 9 mm}
+                """);
+        Bench free = new Bench(study.switchModel(), Resolution.FINE.withoutFields(), study.targets(), bytes -> {});
+        Bench bench = free.in(study.mounts().get(0).parts(study.switchModel().coreRadius(), 1), bytes -> {});
         assertThat(bench.plane()).isEqualTo(3e-3);
+        study.targets().forEach(ball -> assertTheExactBall(free, bench, ball));
+    }
+
+    private static void assertTheExactBall(Bench free, Bench bench, Target ball) {
         Scene scene = new Scene(bench, ball, Optional.empty(), 0);
         var exactly = free.target(ball);
         for (double g : new double[] {0.1e-3, 1e-3, 2e-3, 2.9e-3, 3e-3}) {
@@ -214,9 +221,11 @@ class MountStudyTest {
             Complex off = found.change().subtract(exact);
             // the wall, however far, and the other mesh take a share too
             double other = scene.interpolation(found.omega(), g) + 2e-3 * exact.abs();
-            assertThat(Math.abs(off.getReal())).as("at %s m, of %s", g, exact).isLessThan(bar.getReal() + other);
+            assertThat(Math.abs(off.getReal()))
+                    .as("%s at %s m, of %s", ball.id(), g, exact)
+                    .isLessThan(bar.getReal() + other);
             assertThat(Math.abs(off.getImaginary()))
-                    .as("at %s m, of %s", g, exact)
+                    .as("%s at %s m, of %s", ball.id(), g, exact)
                     .isLessThan(bar.getImaginary() + other);
             assertThat(bar.abs()).as("of use").isLessThan(0.06 * exact.abs());
         }

@@ -135,12 +135,18 @@ class NeighbourStudyTest {
     /** So near that the tanks couple tightly, no frequency may be found: the output then stays on, and that is the answer. */
     @Test
     void nearContact() throws IOException {
-        NeighbourResult r =
-                run("switch: m8-flush\narrangement: face to face\nspacings: {from: 0.1 mm, to: 8 mm, points: 11}\n");
+        NeighbourResult r = run("""
+                switch: m18-flush
+                arrangement: face to face
+                targets: [{name: slug, material: aluminium, thickness: 1 mm, shape: disc, diameter: 12 mm}]
+                spacings: {from: 0.1 mm, to: 6 mm, points: 11}
+                """);
         NeighbourResult.Series s = r.targets().get(0);
-        assertThat(s.tank()[0]).isNaN();
-        assertThat(r.latchedAtRest()).isPositive();
-        assertThat(s.tenth().spacing()).isGreaterThanOrEqualTo(r.latchedAtRest() - 1e-5);
+        assertThat(s.tank()).containsOnly(Double.NaN);
+        assertThat(r.latchedAtRest()).isEqualTo(6e-3);
+        assertThat(s.tenth().place()).isEqualTo(Place.ABOVE);
+        assertThat(s.metalTenth().place()).isEqualTo(Place.WITHIN);
+        assertThat(s.metal()[10]).as("its metal alone hardly matters there").isBetween(-0.01, 0.01);
     }
 
     /** At the limit the depth is what the thresholds allow. */

@@ -12,22 +12,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class RecessStudyTest {
-
-    private static final String STUDY = """
-            eddyreach: study
-            name: test
-            kind: recess
-            switch: m8-non-flush
-            wall: {materials: [fe360], thickness: 14 mm}
-            diameters: {from: 9 mm, to: 25 mm, points: 2}
-            depths: {from: 2 mm, to: 7 mm, points: 3}
-            recess: {diameter: 22 mm, depth: 7 mm}
-            """;
 
     @TempDir
     private Path folder;
@@ -43,9 +31,9 @@ class RecessStudyTest {
      */
     @Test
     void aCellIsWhatAStudyOfItsMountFindsAndGoingOnGivesTheSame() throws IOException {
-        RecessInput study = read(RecessInput.class, STUDY);
-        Recorder whole = new Recorder(List.of(), Integer.MAX_VALUE);
-        RecessResult map = RecessRunner.run(study, Progress.NONE, whole);
+        RecessInput study = SmallRecess.get().input();
+        List<RecessCell> whole = SmallRecess.get().cells();
+        RecessResult map = SmallRecess.get().result();
         assertThat(map.done()).isEqualTo(6);
         assertThat(map.partial()).isFalse();
         assertThat(cell(map, 0, 0).verdict()).isEqualTo(MountCase.Verdict.LATCHED);
@@ -67,17 +55,17 @@ class RecessStudyTest {
         assertThat(d.outcome()).isEqualTo(SwitchDistance.Outcome.SWITCHES);
         assertThat(cell.distance().on())
                 .isCloseTo(d.on(), within(cell.distance().onError() + d.onError()));
-        coarseCellsLieWithinTheirBar(whole.cells);
+        coarseCellsLieWithinTheirBar(whole);
 
-        Recorder first = new Recorder(List.of(), 3);
+        SmallRecess.Recorder first = new SmallRecess.Recorder(List.of(), 3);
         RecessResult partial = RecessRunner.run(study, Progress.NONE, first);
         assertThat(partial.partial()).isTrue();
         assertThat(partial.done()).isBetween(3L, 5L);
         assertThat(partial.panels().get(0).judged()).isEmpty();
-        Recorder second = new Recorder(first.cells, Integer.MAX_VALUE);
+        SmallRecess.Recorder second = new SmallRecess.Recorder(first.cells(), Integer.MAX_VALUE);
         RecessResult again = RecessRunner.run(study, Progress.NONE, second);
         assertThat(again.panels().get(0).rows()).isEqualTo(map.panels().get(0).rows());
-        assertThat(first.cells.size() + second.cells.size()).isEqualTo(whole.cells.size());
+        assertThat(first.cells().size() + second.cells().size()).isEqualTo(whole.size());
     }
 
     /** The bar of cells that are computed coarsely only holds where they are computed finely too. */
@@ -173,33 +161,5 @@ class RecessStudyTest {
         double mean = (depth.slope() + other.slope()) / 2;
         // the curve bends; the mean of the slopes at both ends is good to a tenth
         assertThat(change / 0.3e-3).isCloseTo(mean, within(0.1 * Math.abs(mean)));
-    }
-
-    /** Keeps cells, and asks to stop after some. */
-    private static final class Recorder implements Checkpoint {
-
-        private final List<RecessCell> kept;
-        private final int most;
-        private final List<RecessCell> cells = new CopyOnWriteArrayList<>();
-
-        Recorder(List<RecessCell> kept, int most) {
-            this.kept = kept;
-            this.most = most;
-        }
-
-        @Override
-        public boolean stop() {
-            return cells.size() >= most;
-        }
-
-        @Override
-        public List<RecessCell> kept() {
-            return kept;
-        }
-
-        @Override
-        public void keep(RecessCell cell) {
-            cells.add(cell);
-        }
     }
 }
