@@ -60,17 +60,17 @@ final class AzimuthalOrders {
         if (layout.get() == null) {
             layout.compareAndSet(null, new OrderLayout(base, band.high(), celsius));
         }
-        OrderWaves waves = layout.get().radial(order);
+        OrderLoads loads = layout.get().loads(order);
         ForkJoinTask<double[][][]> low =
-                ForkJoinTask.adapt(() -> one(waves, order, band.low())).fork();
-        double[][][] high = one(waves, order, band.high());
+                ForkJoinTask.adapt(() -> one(loads, order, band.low())).fork();
+        double[][][] high = one(loads, order, band.high());
         return new ResponsePair(band, base.basis.w(), low.join(), high);
     }
 
-    private double[][][] one(OrderWaves waves, int order, double omega) {
+    private double[][][] one(OrderLoads loads, int order, double omega) {
         CoilRegion winding = coil.apply(omega);
         Media media = Media.of(base.parts, winding == null ? 0 : winding.muLoss(), omega, celsius);
-        OrderScatterer s = new OrderScatterer(layout.get(), media, waves, order, omega);
+        OrderScatterer s = new OrderScatterer(layout.get(), media, loads, order, omega);
         return new double[][][] {s.re(), s.im()};
     }
 }

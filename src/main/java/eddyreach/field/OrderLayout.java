@@ -6,10 +6,11 @@ import eddyreach.linalg.FrontalPlan;
 import eddyreach.mesh.Axis;
 import eddyreach.mesh.TensorMesh;
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * What the azimuthal orders 1, 2, ... of a field problem share beside its {@link Layout}: their unknowns on the same mesh, their forms
- * and the order of elimination. The pattern does not depend on the order.
+ * and the order of elimination. The pattern depends on the order by the number of its loads alone.
  */
 final class OrderLayout {
 
@@ -28,11 +29,10 @@ final class OrderLayout {
 
     final Layout base;
     final OrderForms forms;
-    final FrontalPlan plan;
     final int unknowns;
 
-    /** Unknowns of each cell: the potential, q_r, q_z, then the incoming waves. */
-    final int[][] elements;
+    /** Unknowns of each cell without loads: the potential, q_r, q_z. */
+    private final int[][] elements;
 
     /** Local functions {@code axial * (pr + 1) + radial} of q_r, empty in cells that do not conduct; pr radial functions. */
     final int[][] localR;
@@ -56,9 +56,19 @@ final class OrderLayout {
     /** Elements along z within it. */
     final boolean[] boxZ;
 
-    final OrderWaves axial;
+    private final OrderWaves axial;
+    private final OrderUnknowns numbers;
+    private final AtomicReferenceArray<Pattern> patterns;
     private final Taper taperR;
     private final boolean[] useR;
+
+    /**
+     * The problem with a number of loads.
+     *
+     * @param elements unknowns of each cell, its loads last
+     * @param plan order of elimination
+     */
+    record Pattern(int[][] elements, FrontalPlan plan) {}
 
     /**
      * @param base the problem for order 0, with waves
@@ -95,16 +105,33 @@ final class OrderLayout {
             useR[er] |= covered;
             useZ[ez] |= covered;
         }
-        OrderUnknowns numbers = new OrderUnknowns(mesh, conducting);
+        numbers = new OrderUnknowns(mesh, conducting);
         unknowns = numbers.unknowns();
         elements = new int[mesh.cells()][];
         localR = new int[mesh.cells()][];
         localZ = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
-            number(c, conducting[c], numbers);
+            number(c, conducting[c]);
         }
         axial = OrderWaves.axial(base.basis, base.direction, z, taperZ, useZ);
-        plan = new FrontalPlan(mesh.dissection(base.waveCount(), numbers), elements);
+        patterns = new AtomicReferenceArray<>(base.waveCount() + 1);
+    }
+
+    /** The problem with so many loads. */
+    Pattern pattern(int loads) {
+        if (patterns.get(loads) == null) {
+            int[][] all = new int[elements.length][];
+            for (int c = 0; c < all.length; c++) {
+                int n = elements[c].length;
+                all[c] = loaded[c] ? Arrays.copyOf(elements[c], n + loads) : elements[c];
+                for (int i = 0; loaded[c] && i < loads; i++) {
+                    all[c][n + i] = unknowns + i;
+                }
+            }
+            patterns.compareAndSet(
+                    loads, null, new Pattern(all, new FrontalPlan(base.mesh.dissection(loads, numbers), all)));
+        }
+        return patterns.get(loads);
     }
 
     private static boolean conducts(Part part, double omega, double celsius) {
@@ -114,7 +141,7 @@ final class OrderLayout {
                 > CONDUCTOR * part.material().permeability().subtract(1).abs();
     }
 
-    private void number(int cell, boolean conducting, OrderUnknowns numbers) {
+    private void number(int cell, boolean conducting) {
         Axis r = base.mesh.r();
         Axis z = base.mesh.z();
         int er = cell % r.elements();
@@ -122,7 +149,7 @@ final class OrderLayout {
         int pr = r.degree(er);
         int pz = z.degree(ez);
         int[] local = base.local(cell);
-        int[] u = new int[local.length + 2 * (pr + 1) * (pz + 1) + base.waveCount()];
+        int[] u = new int[local.length + 2 * (pr + 1) * (pz + 1)];
         int n = 0;
         for (int l : local) {
             u[n++] = base.mesh.unknown(r.function(er, l % (pr + 1)), z.function(ez, l / (pr + 1)));
@@ -150,15 +177,12 @@ final class OrderLayout {
             }
         }
         localZ[cell] = Arrays.copyOf(list, n - first);
-        for (int i = 0; loaded[cell] && i < base.waveCount(); i++) {
-            u[n++] = unknowns + i;
-        }
         elements[cell] = Arrays.copyOf(u, n);
     }
 
-    /** The radial integrals of the waves of one order. */
-    OrderWaves radial(int order) {
-        return OrderWaves.radial(base.basis, order, base.mesh.r(), taperR, useR);
+    /** The waves of one order as loads. */
+    OrderLoads loads(int order) {
+        return new OrderLoads(OrderWaves.radial(base.basis, order, base.mesh.r(), taperR, useR), axial);
     }
 
     private Taper besideR() {

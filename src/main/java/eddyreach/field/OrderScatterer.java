@@ -28,40 +28,30 @@ final class OrderScatterer {
      *
      * @param layout the problem without its order and frequency
      * @param media what its parts are made of at this frequency
-     * @param waves incoming waves of this order
+     * @param loads incoming waves of this order
      * @param order azimuthal order m
      * @param omega angular frequency, rad/s
      * @throws ArithmeticException if the solution would gain power, is not finite or (order 1) does not satisfy the equations
      */
-    OrderScatterer(OrderLayout layout, Media media, OrderWaves waves, int order, double omega) {
+    OrderScatterer(OrderLayout layout, Media media, OrderLoads loads, int order, double omega) {
         Layout base = layout.base;
-        OrderSystem system = new OrderSystem(layout, media, waves, order);
+        OrderLayout.Pattern pattern = layout.pattern(loads.count());
+        OrderSystem system = new OrderSystem(layout, media, loads, order);
         boolean check = order == 1;
-        FrontalFactor factor = new FrontalFactor(layout.plan, system, check);
+        FrontalFactor factor = new FrontalFactor(pattern.plan(), system, check);
         double[][][] direct = layout.lifted
-                ? gradients(waves, layout.axial)
-                : WaveProducts.scattering(base.basis, base.direction, order, base.parts, media);
-        re = combined(direct[0], factor.schurRe());
-        im = combined(direct[1], factor.schurIm());
-        SelfCheck.passive(re, im, order, omega, layout.unknowns);
+                ? new double[][][] {loads.gradients(), new double[loads.count()][loads.count()]}
+                : WaveProducts.scattering(loads.picked(base.basis), base.direction, order, base.parts, media);
+        double[][] pickedRe = combined(direct[0], factor.schurRe());
+        double[][] pickedIm = combined(direct[1], factor.schurIm());
+        SelfCheck.passive(pickedRe, pickedIm, order, omega, layout.unknowns);
+        re = loads.all(pickedRe);
+        im = loads.all(pickedIm);
         if (check) {
-            double[][] y = new double[2][base.waveCount()];
+            double[][] y = new double[2][loads.count()];
             Arrays.fill(y[0], 1);
-            SelfCheck.residual(Residual.of(layout.elements, layout.unknowns, system, factor.extend(y)), omega);
+            SelfCheck.residual(Residual.of(pattern.elements(), layout.unknowns, system, factor.extend(y)), omega);
         }
-    }
-
-    /** int grad(theta u_i) . grad(theta u_j) r dr dz. */
-    private static double[][][] gradients(OrderWaves radial, OrderWaves axial) {
-        int n = radial.products.length;
-        double[][][] out = new double[2][n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                out[0][i][j] = radial.slopeProducts[i][j] * axial.products[i][j]
-                        + radial.products[i][j] * axial.slopeProducts[i][j];
-            }
-        }
-        return out;
     }
 
     private static double[][] combined(double[][] direct, double[][] schur) {

@@ -30,10 +30,10 @@ import java.util.Arrays;
  *
  * @param layout the problem without its order and frequency
  * @param media what the parts are made of
- * @param waves radial integrals of the incoming waves of this order
+ * @param loads the incoming waves of this order
  * @param order azimuthal order m
  */
-record OrderSystem(OrderLayout layout, Media media, OrderWaves waves, int order) implements ElementMatrices {
+record OrderSystem(OrderLayout layout, Media media, OrderLoads loads, int order) implements ElementMatrices {
 
     @Override
     public void fill(int cell, double[] re, double[] im) {
@@ -59,8 +59,8 @@ record OrderSystem(OrderLayout layout, Media media, OrderWaves waves, int order)
         at = radial(c, local, localR, muRe, muIm, rho, at, re, im);
         at = axial(c, local, localR, localZ, muRe, muIm, rho, at, re, im);
         if (layout.loaded[cell]) {
-            for (int q = 0; q < base.waveCount(); q++) {
-                at = wave(c, q, local, localR, localZ, muRe, muIm, at, re, im);
+            for (int q = 0; q < loads.count(); q++) {
+                at = wave(c, loads.wave(q), local, localR, localZ, muRe, muIm, at, re, im);
                 Arrays.fill(re, at, at + q + 1, 0);
                 Arrays.fill(im, at, at + q + 1, 0);
                 at += q + 1;
@@ -202,8 +202,10 @@ record OrderSystem(OrderLayout layout, Media media, OrderWaves waves, int order)
             double[] re,
             double[] im) {
         int nr = c.pr + 1;
-        double[] axial = layout.axial.value[q][c.ez];
-        double[] axialSlope = (layout.boxR[c.er] ? layout.axial.outflow : layout.axial.slope)[q][c.ez];
+        OrderWaves waves = loads.radial();
+        OrderWaves along = loads.axial();
+        double[] axial = along.value[q][c.ez];
+        double[] axialSlope = (layout.boxR[c.er] ? along.outflow : along.slope)[q][c.ez];
         double[] radial = waves.value[q][c.er];
         double[] radialSlope = (layout.boxZ[c.ez] ? waves.outflow : waves.slope)[q][c.er];
         double factorRe = layout.lifted ? 1 : muRe - 1;
@@ -226,7 +228,7 @@ record OrderSystem(OrderLayout layout, Media media, OrderWaves waves, int order)
             im[at++] = muIm * grad;
         }
         for (int l : localZ) {
-            double grad = -waves.square[q][c.er][l % nr] * layout.axial.inner[q][c.ez][l / nr];
+            double grad = -waves.square[q][c.er][l % nr] * along.inner[q][c.ez][l / nr];
             re[at] = muRe * grad;
             im[at++] = muIm * grad;
         }

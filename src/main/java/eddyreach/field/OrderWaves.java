@@ -113,7 +113,9 @@ final class OrderWaves {
         boolean radial = square != null;
         int p = axis.degree(e);
         double half = axis.length(e) / 2;
-        GaussLegendre rule = GaussLegendre.of(WaveTables.points(p, k[k.length - 1], axis.length(e)) + m / 2, -1, 1);
+        // a wave grows like r^m up to r = m/k: the more points, the more the radius changes over the element
+        int more = m == 0 ? 0 : (int) Math.ceil(m / 2.0 * axis.length(e) / (axis.end(e) + axis.end(e + 1)));
+        GaussLegendre rule = GaussLegendre.of(WaveTables.points(p, k[k.length - 1], axis.length(e)) + more, -1, 1);
         double[] v = new double[p + 1];
         double[] d = new double[p + 1];
         double[] l = new double[p + 1];

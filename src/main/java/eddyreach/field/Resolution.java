@@ -37,8 +37,8 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     private static final double CLOSE_BAND = 1.06;
 
     /**
-     * For what variants of a target differ by: such differences, added to what a finer step found, are within 0.05 % of the face diameter
-     * of those that {@link #COARSE} gives, 0.2 % in contact. The skin is resolved as there, since the loss of good conductors hangs on it.
+     * For what variants of a target differ by: such differences, added to what a finer step found, were within 0.05 % of the face diameter of
+     * those of {@link #FINE}, 0.25 % in contact. The skin is resolved as in {@link #COARSE}, since the loss of good conductors hangs on it.
      */
     public static final Resolution ROUGH = new Resolution(
             new Fineness(3, 0.02, 0.8, 4, 1, 12), new Fineness(3, 0.04, 0.35, 3.5, 0.6, 8), 16, 16, WIDE_BAND, false);

@@ -19,7 +19,7 @@ import java.util.List;
  *   <li>the numerical error bar.
  * </ul>
  *
- * <p>The deviations come from the coarse resolution and are added to the distances of the fine one. Of the standard target the material is
+ * <p>The deviations come from the rough resolution and are added to the distances of the fine one. Of the standard target the material is
  * what it is by definition, so that its band is the standard's. Not modelled: drift of the ferrite, the capacitor and the electronics and
  * the influence of the supply, for which the limits of s_u stand.
  *

@@ -143,6 +143,23 @@ class AssuranceTest {
         }
     }
 
+    /** Deviations at the rough resolution are those at the one that gives results. */
+    @ParameterizedTest
+    @ValueSource(strings = {"aluminium", "stainless-304", "fe360"})
+    void theRoughResolutionServes(String material) {
+        StudyInput study = study("m18-flush");
+        Target target = new Target(
+                "t", "t", new Target.Outline.Disc(12e-3), List.of(new Layer(MATERIALS.get(material), 0.8e-3)));
+        Allowances allowances = Allowances.of(LIBRARY.switchModel("m18-flush"));
+        Ladder.Step fine = ladder("m18-flush").step(Ladder.FIRST);
+        Assurance exact = new Assurer(study, fine, allowances)
+                .of(target, Tryout.of(fine.bench(), target), distance("m18-flush", target));
+        Assurance band = band("m18-flush", target, allowances);
+        double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();
+        assertThat(band.surelyOn()).isCloseTo(exact.surelyOn(), within(most));
+        assertThat(band.surelyOff()).isCloseTo(exact.surelyOff(), within(most));
+    }
+
     @Test
     void whatHasNoEffectIsSurelyOffEverywhere() {
         Assurance band = band("m18-flush", sheet("water", 5e-3), Allowances.STANDARD);
