@@ -24,6 +24,7 @@ class MountedSwitchTest {
     @CsvSource({
         "aluminium, 0, 9, 0",
         "steel, 4, 9, 1",
+        "steel, 4, 9, 0.1",
         "aluminium, 4, 14, 0",
         "steel, 4, 14, 0",
         "steel, 4, 14, 3",
