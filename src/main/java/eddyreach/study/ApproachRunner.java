@@ -106,16 +106,15 @@ public final class ApproachRunner {
                 int index = i;
                 if (found[i] == null) {
                     tasks.add(ForkJoinTask.adapt(() -> {
-                                Approach.Outcome o = approach.of(targets.get(index));
-                                if (last || !(o.distance().error() > study.accuracy())) {
-                                    found[index] = found(index, o);
-                                    progress.at("targets", done.incrementAndGet(), targets.size());
-                                }
-                            })
-                            .fork());
+                        Approach.Outcome o = approach.of(targets.get(index));
+                        if (last || !(o.distance().error() > study.accuracy())) {
+                            found[index] = found(index, o);
+                            progress.at("targets", done.incrementAndGet(), targets.size());
+                        }
+                    }));
                 }
             }
-            tasks.forEach(ForkJoinTask::join);
+            ForkJoinTask.invokeAll(tasks);
         }
         return List.of(found);
     }

@@ -86,8 +86,8 @@ final class Assessor {
         List<ForkJoinTask<T>> tasks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             int index = i;
-            tasks.add(ForkJoinTask.adapt(() -> work.apply(index)).fork());
+            tasks.add(ForkJoinTask.adapt(() -> work.apply(index)));
         }
-        return tasks.stream().map(ForkJoinTask::join).toList();
+        return ForkJoinTask.invokeAll(tasks).stream().map(ForkJoinTask::join).toList();
     }
 }

@@ -137,15 +137,14 @@ public final class MountRunner {
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i : open) {
                 tasks.add(ForkJoinTask.adapt(() -> {
-                            Found f = encounter(now, i / n, study.targets().get(i % n));
-                            if (last || !(f.distance().error() > study.accuracy())) {
-                                found[i] = f;
-                                progress.at("mounts", done.incrementAndGet(), found.length);
-                            }
-                        })
-                        .fork());
+                    Found f = encounter(now, i / n, study.targets().get(i % n));
+                    if (last || !(f.distance().error() > study.accuracy())) {
+                        found[i] = f;
+                        progress.at("mounts", done.incrementAndGet(), found.length);
+                    }
+                }));
             }
-            tasks.forEach(ForkJoinTask::join);
+            ForkJoinTask.invokeAll(tasks);
         }
         return IntStream.range(0, mounts.size())
                 .mapToObj(m -> Arrays.asList(found).subList(m * n, (m + 1) * n))

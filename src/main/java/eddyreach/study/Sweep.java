@@ -82,15 +82,14 @@ final class Sweep {
                 int index = i;
                 if (found[i] == null || found[i].distance().error() > study.accuracy()) {
                     tasks.add(ForkJoinTask.adapt(() -> {
-                                found[index] = one(finder, targets.get(index));
-                                if (last || !(found[index].distance().error() > study.accuracy())) {
-                                    progress.at(stage, done.incrementAndGet(), targets.size());
-                                }
-                            })
-                            .fork());
+                        found[index] = one(finder, targets.get(index));
+                        if (last || !(found[index].distance().error() > study.accuracy())) {
+                            progress.at(stage, done.incrementAndGet(), targets.size());
+                        }
+                    }));
                 }
             }
-            tasks.forEach(ForkJoinTask::join);
+            ForkJoinTask.invokeAll(tasks);
         }
         return List.of(found);
     }
