@@ -81,6 +81,20 @@ public record Tank(double capacitance) {
     }
 
     /**
+     * Angular frequency of the resonance, rad/s, or half of {@code 1/sqrt(LC)} where it would be lower or is none: damped so much (R^2 C/L
+     * above 3/4) no oscillator runs, but its coil has to be taken at some frequency to tell that the damping goes on growing.
+     *
+     * @param inductance L, H
+     * @param resistance R in series, ohm
+     */
+    public double frequency(double inductance, double resistance) {
+        double least = 0.5 / Math.sqrt(Require.positive("inductance", inductance, "H") * capacitance);
+        return resonance(inductance, resistance)
+                .map(r -> Math.max(least, r.omega()))
+                .orElse(least);
+    }
+
+    /**
      * Time constant 2C/G of the amplitude, s: of the free decay, and of the return to the steady state with a hard
      * limiter.
      *

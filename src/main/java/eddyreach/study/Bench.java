@@ -279,7 +279,7 @@ final class Bench {
         return settle(effect, distance, free.omega());
     }
 
-    /** The same; empty when no frequency is found at which the tank resonates. */
+    /** The same; empty when no frequency is found at which coil and tank agree. */
     Optional<State> stateIfAny(Effect effect, double distance) {
         return settled(effect, distance, free.omega());
     }
@@ -289,7 +289,7 @@ final class Bench {
             Complex z = impedance(start).add(effect.change(start, distance));
             return new ArithmeticException(String.format(
                     Locale.ROOT,
-                    "with a target at %.4g mm no frequency is found at which the tank resonates; at %.4g kHz it has a resistance of"
+                    "with a target at %.4g mm no frequency is found at which coil and tank agree; at %.4g kHz it has a resistance of"
                             + " %.4g ohm, an inductance of %.4g uH and a capacitance of %.4g nF",
                     distance * 1e3,
                     start / (2 * Math.PI) * 1e-3,
@@ -299,7 +299,7 @@ final class Bench {
         });
     }
 
-    /** Iterates the frequency until the impedance and the resonance agree; empty with too much loss, or where they do not meet. */
+    /** Iterates the frequency until the impedance and the tank agree; empty where they do not meet. */
     private Optional<State> settled(Effect effect, double distance, double start) {
         double before = 0;
         double beforeNext = 0;
@@ -308,13 +308,12 @@ final class Bench {
             Complex change = effect.change(omega, distance);
             Complex z = impedance(omega).add(change);
             double inductance = z.getImaginary() / omega;
-            var resonance = inductance > 0 ? tank.resonance(inductance, z.getReal()) : Optional.<Tank.Resonance>empty();
-            if (resonance.isEmpty()) {
+            if (!(inductance > 0)) {
                 return Optional.empty();
             }
-            double next = resonance.get().omega();
+            double next = tank.frequency(inductance, z.getReal());
             if (Math.abs(next - omega) <= FREQUENCY_TOLERANCE * omega) {
-                return Optional.of(new State(omega, z, change, resonance.get().conductance()));
+                return Optional.of(new State(omega, z, change, tank.conductance(inductance, z.getReal())));
             }
             // secant step to the fixed point; the first step has no slope yet
             double slope = i == 0 ? 0 : (next - beforeNext) / (omega - before);

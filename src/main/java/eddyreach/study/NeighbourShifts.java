@@ -118,7 +118,7 @@ final class NeighbourShifts {
             return (omega, g) -> effect.change(omega, g).add(beside(omega));
         }
 
-        /** A tank with too much loss to resonate is damped more than any threshold. */
+        /** Where no frequency is found the tank is damped more than any threshold. */
         private double conductance(Bench.Effect effect, double distance) {
             return bench.stateIfAny(effect, distance)
                     .map(Bench.State::conductance)

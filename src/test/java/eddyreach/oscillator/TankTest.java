@@ -43,6 +43,20 @@ class TankTest {
     }
 
     @Test
+    void theFrequencyGoesOnWhereThereIsNoResonance() {
+        Tank tank = new Tank(1e-9);
+        double critical = Math.sqrt(100e-6 / 1e-9);
+        double undamped = 1 / Math.sqrt(100e-6 * 1e-9);
+        assertThat(tank.frequency(100e-6, 0)).isCloseTo(undamped, within(1e-9 * undamped));
+        assertThat(tank.frequency(100e-6, 0.5 * critical))
+                .isEqualTo(tank.resonance(100e-6, 0.5 * critical).orElseThrow().omega());
+        double where = Math.sqrt(0.75) * critical;
+        assertThat(tank.frequency(100e-6, 0.999999 * where))
+                .isCloseTo(tank.frequency(100e-6, 1.000001 * where), within(1e-5 * undamped));
+        assertThat(tank.frequency(100e-6, 3 * critical)).isCloseTo(0.5 * undamped, within(1e-9 * undamped));
+    }
+
+    @Test
     void rejectsNonsense() {
         assertThatIllegalArgumentException().isThrownBy(() -> new Tank(0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Tank(1e-9).conductance(-1, 1));
