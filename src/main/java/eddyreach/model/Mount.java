@@ -239,7 +239,7 @@ public record Mount(
     }
 
     /** The narrowest diameter that is free between two heights above the face, m; infinite without anything there. */
-    double clearance(double low, double high) {
+    public double clearance(double low, double high) {
         return parts(1, CONE).stream()
                 .map(Part::section)
                 .filter(s -> s.z1() > low && s.z0() < high)

@@ -168,11 +168,19 @@ final class MountText {
                         .append(" mm");
             }
             if (t.floor() > 0) {
+                double wide = 2 * Mount.halfWidth(t.target());
+                double free = c.mount().clearance(0, t.floor());
                 s.append("; ")
                         .append(t.target().id())
+                        .append(Double.isFinite(wide) ? ", " + Labels.length(wide) + " across," : "")
                         .append(" is stopped by the mount at ")
                         .append(Labels.millimetres(t.floor()))
-                        .append(t.keptAway() ? " mm, too far away to be seen" : " mm");
+                        .append(" mm")
+                        .append(
+                                free > 0 && Double.isFinite(free)
+                                        ? ", below which it leaves " + Labels.length(free)
+                                        : "")
+                        .append(t.keptAway() ? ", too far away to be seen" : "");
             }
         }
         edge(c, s);

@@ -3,7 +3,6 @@ package eddyreach.study;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.ApproachInput;
-import eddyreach.model.Body;
 import eddyreach.model.StudyInput;
 import eddyreach.model.Target;
 import java.util.ArrayList;
@@ -88,7 +87,7 @@ public final class ApproachRunner {
                 results,
                 fields,
                 currents,
-                studyWarnings());
+                Limits.squares(targets).stream().toList());
     }
 
     private record Found(TargetResult result, Optional<FieldPicture> field, Optional<CurrentPicture> currents) {}
@@ -237,18 +236,6 @@ public final class ApproachRunner {
                             factor,
                             band.get().low(),
                             band.get().high())));
-        }
-        return list;
-    }
-
-    private static boolean isSquare(Target t) {
-        return t.offset() == 0 && t.body() instanceof Body.Sheet s && s.outline() instanceof Target.Outline.Square;
-    }
-
-    private List<Warning> studyWarnings() {
-        List<Warning> list = new ArrayList<>();
-        if (targets.stream().anyMatch(ApproachRunner::isSquare)) {
-            list.add(Limits.squares());
         }
         return list;
     }

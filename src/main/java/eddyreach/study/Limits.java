@@ -1,6 +1,7 @@
 package eddyreach.study;
 
 import eddyreach.materials.Material;
+import eddyreach.model.Body;
 import eddyreach.model.Target;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -42,8 +43,17 @@ final class Limits {
                         asked * 1e3));
     }
 
-    /** Squares are computed as discs. */
-    static Warning squares() {
+    /** Squares among targets on the axis are computed as discs. */
+    static Optional<Warning> squares(Collection<Target> targets) {
+        return targets.stream()
+                        .anyMatch(t -> t.offset() == 0
+                                && t.body() instanceof Body.Sheet s
+                                && s.outline() instanceof Target.Outline.Square)
+                ? Optional.of(squares())
+                : Optional.empty();
+    }
+
+    private static Warning squares() {
         return new Warning(
                 Warning.Kind.SQUARE_AS_DISC,
                 "squares",

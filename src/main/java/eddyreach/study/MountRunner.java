@@ -302,12 +302,7 @@ public final class MountRunner {
 
     private List<Warning> warnings() {
         List<Warning> list = new ArrayList<>();
-        if (study.targets().stream()
-                .anyMatch(t -> t.sheet()
-                        .filter(s -> s.outline() instanceof Target.Outline.Square)
-                        .isPresent())) {
-            list.add(Limits.squares());
-        }
+        Limits.squares(study.targets()).ifPresent(list::add);
         list.add(
                 new Warning(
                         Warning.Kind.ROUND_MOUNT,

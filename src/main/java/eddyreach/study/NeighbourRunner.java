@@ -302,12 +302,7 @@ final class NeighbourRunner {
 
     private List<Warning> warnings(List<NeighbourResult.Series> series) {
         List<Warning> list = new ArrayList<>();
-        if (study.targets().stream()
-                .anyMatch(t -> t.sheet()
-                        .filter(s -> s.outline() instanceof Target.Outline.Square)
-                        .isPresent())) {
-            list.add(Limits.squares());
-        }
+        Limits.squares(study.targets()).ifPresent(list::add);
         list.add(
                 new Warning(
                         Warning.Kind.BEATS_ONE_WAY,
