@@ -82,10 +82,17 @@ final class ZoneRunner {
                 last = i;
             }
         }
-        if (last < 0 || last == offset.length - 1) {
-            return Edge.NONE;
+        // the map is extrapolated to contact: what is computed there may cross between other offsets
+        while (last >= 0 && lateral.state(offset[last], 0).conductance() < threshold) {
+            last--;
         }
-        // the map is extrapolated to contact: one offset more on either side holds the crossing for sure
-        return lateral.edge(offset[Math.max(0, last - 1)], offset[Math.min(offset.length - 1, last + 2)], 0, threshold);
+        while (last >= 0
+                && last < offset.length - 1
+                && lateral.state(offset[last + 1], 0).conductance() >= threshold) {
+            last++;
+        }
+        return last < 0 || last == offset.length - 1
+                ? Edge.NONE
+                : lateral.edge(offset[last], offset[last + 1], 0, threshold);
     }
 }
