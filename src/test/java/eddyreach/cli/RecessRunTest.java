@@ -2,10 +2,10 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.model.Library;
-import eddyreach.model.RecessInput;
-import eddyreach.model.StudyReader;
-import eddyreach.report.PictureWriter;
+import eddyreach.kinds.recess.RecessInput;
+import eddyreach.model.read.Library;
+import eddyreach.report.draw.PictureWriter;
+import eddyreach.studies.StudyReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -58,7 +58,7 @@ class RecessRunTest {
     }
 
     private void awaitState() throws InterruptedException {
-        Path state = folder.resolve("out/recess.state");
+        Path state = folder.resolve("out/run.state");
         for (int i = 0; i < 600 && !Files.exists(state); i++) {
             Thread.sleep(50);
         }
@@ -84,10 +84,10 @@ class RecessRunTest {
                         "page.md",
                         "recess.csv",
                         "recess.png",
-                        "recess.state",
                         "recess.svg",
-                        "result.json");
-        Files.writeString(result.resolve("recess.state"), "nothing of this kind");
+                        "result.json",
+                        "run.state");
+        Files.writeString(result.resolve("run.state"), "nothing of this kind");
         new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");
     }
@@ -114,8 +114,8 @@ class RecessRunTest {
         Process killed = start();
         Thread.sleep(1000);
         killed.destroyForcibly().waitFor();
-        String state = Files.readString(folder.resolve("out/recess.state"));
-        assertThat(state).startsWith("eddyreach recess state 1\n").containsPattern("end [0-9a-f]{64}\n$");
+        String state = Files.readString(folder.resolve("out/run.state"));
+        assertThat(state).startsWith("eddyreach run state 1\n").containsPattern("end [0-9a-f]{64}\n$");
         assertThat(Files.readString(folder.resolve("out/result.json"))).endsWith("}\n");
 
         Session last = Session.in(folder, "run", "map.yaml", "--into", "out", "--no-pictures");

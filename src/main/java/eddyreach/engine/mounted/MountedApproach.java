@@ -1,0 +1,135 @@
+package eddyreach.engine.mounted;
+
+import eddyreach.engine.core.Curve;
+import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.model.values.SwitchModel;
+import eddyreach.switching.Crossing;
+import eddyreach.switching.SwitchPointFinder;
+import eddyreach.switching.SwitchPoints;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar as in
+ * {@link DistanceFinder}.
+ */
+public final class MountedApproach {
+
+    /** Intervals in which the switch points are looked for. */
+    public static final int INTERVALS = 24;
+
+    private final ResolutionLadder.Step fine;
+    private final ResolutionLadder.Step coarse;
+    private final MountedSwitch scene;
+    private final MountedSwitch rough;
+    private final double last;
+    private final double share;
+    private final int intervals;
+    private final Map<Double, SolvedSwitch.State> known = new ConcurrentHashMap<>();
+
+    /**
+     * @param fine the step that gives the result
+     * @param coarse the step before
+     * @param scene the scene at the finer step
+     * @param rough the scene at the coarser step
+     * @param last largest distance examined, m
+     * @param share share of the impedance's error that is assumed not to cancel against the trim's
+     */
+    public MountedApproach(
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            double last,
+            double share) {
+        this(fine, coarse, scene, rough, last, share, INTERVALS);
+    }
+
+    /** The same with another number of intervals. */
+    public MountedApproach(
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            double last,
+            double share,
+            int intervals) {
+        this.fine = fine;
+        this.coarse = coarse;
+        this.scene = scene;
+        this.rough = rough;
+        this.last = last;
+        this.share = share;
+        this.intervals = intervals;
+    }
+
+    private SolvedSwitch.State state(double distance) {
+        return known.computeIfAbsent(distance, scene::state);
+    }
+
+    /** Where the output switches. */
+    public SwitchDistance distance() {
+        double floor = scene.floor();
+        SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
+                .find(g -> state(g + floor).conductance(), scene.without().conductance());
+        Optional<Crossing> on = points.on();
+        Optional<Crossing> off = points.off();
+        double onAt = on.map(c -> c.distance() + floor).orElse(Double.NaN);
+        double offAt = off.map(c -> c.distance() + floor).orElse(Double.NaN);
+        return new SwitchDistance(
+                on.isPresent() && off.isPresent() && points instanceof SwitchPoints.Switches
+                        ? SwitchDistance.Outcome.SWITCHES
+                        : DistanceFinder.unfinished(points),
+                onAt,
+                offAt,
+                on.map(c -> error(c, coarse.trim().on())).orElse(Double.NaN),
+                off.map(c -> error(c, coarse.trim().off())).orElse(Double.NaN));
+    }
+
+    private double error(Crossing crossing, double threshold) {
+        double g = crossing.distance() + scene.floor();
+        SolvedSwitch.State here = scene.state(g);
+        SolvedSwitch.State there = rough.state(g);
+        double shift = Math.abs(there.conductance() - threshold);
+        double impedance = here.change().subtract(there.change()).abs() + scene.interpolation(here.omega(), g);
+        double alone = share * impedance * here.conductance() / here.resistance();
+        double floor = share > 0 ? DistanceFinder.FLOOR * model().faceDiameter() : 0;
+        Complex wrong = scene.stairs(here.omega(), g);
+        // the conductance goes as R/L, and with the frequency a little more
+        double stairs = here.conductance()
+                * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
+        return Math.max(floor, crossing.distanceError(DistanceFinder.SAFETY * Math.max(shift, alone) + stairs));
+    }
+
+    private SwitchModel model() {
+        return scene.bench().model();
+    }
+
+    /** The tank over even distances from the nearest possible one to the last. */
+    public Curve curve(double first, int n) {
+        Curve c = Curve.of(n);
+        double from = Math.max(first, scene.floor());
+        SolvedSwitch.State without = scene.without();
+        for (int i = 0; i < n; i++) {
+            double g = from + (last - from) * i / (n - 1);
+            SolvedSwitch.State s = state(g);
+            c.distance()[i] = g;
+            c.lossResistance()[i] = s.resistance() - without.resistance();
+            c.inductanceChange()[i] = s.inductance() - without.inductance();
+            c.impedanceError()[i] = DistanceFinder.SAFETY
+                            * s.change().subtract(rough.state(g).change()).abs()
+                    + scene.stairs(s.omega(), g).abs();
+            c.resistance()[i] = s.resistance();
+            c.inductance()[i] = s.inductance();
+            c.frequency()[i] = s.omega() / (2 * Math.PI);
+            c.conductance()[i] = s.conductance();
+            c.amplitude()[i] = model().element().amplitude(s.conductance());
+        }
+        return c;
+    }
+}
