@@ -21,6 +21,7 @@ import eddyreach.geometry.Part;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Recess;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -73,7 +74,7 @@ public final class MountRunner {
     /**
      * Runs a study and tells how far it is.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static MountResult run(MountInput study, Progress progress) {
         List<Target> all = new ArrayList<>(study.targets());

@@ -15,6 +15,7 @@ import eddyreach.kinds.mount.MountRunner;
 import eddyreach.kinds.mount.MountTarget;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.study.Checkpoint;
 import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyInput;
@@ -85,7 +86,7 @@ public final class RecessRunner {
     /**
      * Runs a study, tells how far it is, and stops early when asked.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static RecessResult run(RecessInput study, Progress progress, Checkpoint checkpoint) {
         return new RecessRunner(study, progress, checkpoint).result();
