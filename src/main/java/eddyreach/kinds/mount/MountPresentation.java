@@ -12,6 +12,8 @@ import eddyreach.report.draw.ShadeScale;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
@@ -70,7 +72,7 @@ public record MountPresentation(MountResult result) implements Presentation {
         pictures.add(new Picture(
                 "section-" + c.mount().id(),
                 "Section: " + c.mount().name(),
-                head + " · " + c.verdict().label(),
+                head + " · " + c.judgement().grade().label(),
                 source,
                 new MountDrawing(model, c)));
         if (!c.effects().isEmpty()) {
@@ -201,7 +203,12 @@ public record MountPresentation(MountResult result) implements Presentation {
     }
 
     @Override
+    public void write(Page page) {
+        MountPage.write(result, page);
+    }
+
+    @Override
     public void write(TextPage page) {
-        MountText.write(result, page);
+        PlainPage.write(this::write, page);
     }
 }
