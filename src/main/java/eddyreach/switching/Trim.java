@@ -2,12 +2,15 @@ package eddyreach.switching;
 
 import eddyreach.numerics.Require;
 import eddyreach.oscillator.ActiveElement;
+import eddyreach.oscillator.UnworkableException;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Thresholds of the switch as loss conductances of the tank: the output goes on when the conductance rises to the on
  * threshold and off when it falls below the off threshold.
+ *
+ * <p>A switch that evaluates something else of its tank has its thresholds in the unit of that {@link Principle}'s signal.
  *
  * <p>The demodulated amplitude is what the circuit compares. It falls as the conductance rises, so the two amplitudes
  * are the active element's at these conductances; where the oscillation has collapsed it is 0.
@@ -16,6 +19,8 @@ import java.util.function.DoubleUnaryOperator;
  * @param off conductance below which it goes off again, S, less than on
  */
 public record Trim(double on, double off) {
+
+    private static final int TRIED = 100;
 
     public Trim {
         Require.positive("on threshold", on, "S");
@@ -33,24 +38,41 @@ public record Trim(double on, double off) {
      * @param standard loss conductance of the tank, S, as a function of the distance of the standard target, m
      * @param effectiveDistance effective operating distance s_r, m
      * @param differentialTravel differential travel H as a fraction of s_r
-     * @throws ArithmeticException when the conductance does not fall from s_r to s_r (1 + H), so that no such trim
-     *     exists
+     * @throws UnworkableException when the differential travel exceeds s_r, or the conductance does not fall from s_r to s_r (1 + H), with the differential
+     *     travels for which it does
      */
     public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
         Require.positive("effective operating distance", effectiveDistance, "m");
         Require.positive("differential travel", differentialTravel, "");
+        UnworkableException.require("differential travel", differentialTravel, "", 0, 1);
         double offDistance = effectiveDistance * (1 + differentialTravel);
         double on = standard.applyAsDouble(effectiveDistance);
         double off = standard.applyAsDouble(offDistance);
         if (off >= on) {
-            throw new ArithmeticException(String.format(
-                    Locale.ROOT,
-                    "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
-                            + " distance of %.6g mm than at %.6g mm, but the loss conductance does not fall",
-                    offDistance * 1e3,
-                    effectiveDistance * 1e3));
+            double most = reachable(standard, effectiveDistance, differentialTravel, on);
+            throw new UnworkableException(
+                    String.format(
+                            Locale.ROOT,
+                            "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
+                                    + " distance of %.6g mm than at %.6g mm, but the loss conductance does not fall",
+                            offDistance * 1e3,
+                            effectiveDistance * 1e3),
+                    "differential travel",
+                    differentialTravel,
+                    "",
+                    most > 0 ? 0 : 1,
+                    most);
         }
         return new Trim(on, off);
+    }
+
+    /** Largest differential travel, to 1 % of the one asked for, up to which the conductance stays below that at s_r; 0 when it rises there. */
+    private static double reachable(DoubleUnaryOperator standard, double distance, double asked, double on) {
+        int reached = 0;
+        while (reached < TRIED && standard.applyAsDouble(distance * (1 + asked * (reached + 1) / TRIED)) < on) {
+            reached++;
+        }
+        return asked * reached / TRIED;
     }
 
     /** Amplitude at and below which the output goes on, V; 0 when it goes on by the collapse of the oscillation. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.oscillator.ClippedStage;
 import eddyreach.oscillator.HardLimiter;
+import eddyreach.oscillator.UnworkableException;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -30,13 +31,32 @@ class TrimTest {
         assertThat(trim.offAmplitude(new ClippedStage(90e-6, 1))).isGreaterThan(1);
     }
 
+    /** A curve that falls up to 5.3 mm and is back at its first value at 5.6 mm can be trimmed with up to 12 %. */
+    @Test
+    void tellsTheTravelsThatCanBeTrimmed() {
+        DoubleUnaryOperator valley = g -> 1e-4 + Math.pow(g - 5.3e-3, 2);
+        assertThatExceptionOfType(UnworkableException.class)
+                .isThrownBy(() -> Trim.atFactory(valley, 5e-3, 0.2))
+                .satisfies(e -> {
+                    assertThat(e.quantity()).isEqualTo("differential travel");
+                    assertThat(e.value()).isEqualTo(0.2);
+                    assertThat(e.low()).isZero();
+                    assertThat(e.high()).isCloseTo(0.12, within(0.0021));
+                    assertThat(Trim.atFactory(valley, 5e-3, e.high())).isNotNull();
+                });
+        assertThatExceptionOfType(UnworkableException.class)
+                .isThrownBy(() -> Trim.atFactory(CURVE, 5e-3, 1.2))
+                .withMessage("differential travel 1.200: must be at least 0 and at most 1.000");
+    }
+
     @Test
     void rejectsACurveThatDoesNotFall() {
-        assertThatExceptionOfType(ArithmeticException.class)
+        assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g, 5e-3, 0.1))
                 .withMessage("the switch cannot be trimmed: its standard target should damp the tank less at the"
                         + " switch-off distance of 5.50000 mm than at 5.00000 mm, but the loss conductance does not"
-                        + " fall");
+                        + " fall; differential travel 0.1000: no value works")
+                .matches(e -> !e.anyWorks());
         assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> Trim.atFactory(g -> 1e-4, 5e-3, 0.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, 5e-3, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Trim(1e-4, Double.NaN));
