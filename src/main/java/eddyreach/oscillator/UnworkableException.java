@@ -87,7 +87,8 @@ public final class UnworkableException extends ArithmeticException {
     }
 
     private static String text(double value, String unit) {
-        String number = value == 0 ? "0" : String.format(Locale.ROOT, "%.4g", value);
+        boolean whole = value == Math.rint(value) && Math.abs(value) < 1e6;
+        String number = String.format(Locale.ROOT, whole ? "%.0f" : "%.4g", value);
         return unit.isEmpty() ? number : number + " " + unit;
     }
 }

@@ -37,7 +37,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @throws UnworkableException when the output is not off before, or does not go on
      */
     public double onTime(double free, double damped) {
-        requireRelease("loss conductance without the target", free);
+        requireRelease(free);
         // the limit itself takes forever
         double least = detector.element().conductance(output.onAmplitude());
         if (!(damped > least)) {
@@ -60,7 +60,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @throws UnworkableException when the output does not go off, or is not on before
      */
     public double offTime(double damped, double free) {
-        requireRelease("loss conductance without the target", free);
+        requireRelease(free);
         double least = detector.element().conductance(output.onAmplitude());
         if (!(damped >= least)) {
             throw new UnworkableException(
@@ -82,7 +82,7 @@ public record Timing(Detector detector, OutputStage output) {
      */
     public double startUp(double free) {
         detector.requireStart(free);
-        requireRelease("loss conductance without the target", free);
+        requireRelease(free);
         return after(detector.atPowerOn(), free, 1) + output.delay();
     }
 
@@ -99,10 +99,11 @@ public record Timing(Detector detector, OutputStage output) {
         return output.output(trace.passages(), output.compare(start.demodulated(), false), duration);
     }
 
-    private void requireRelease(String quantity, double conductance) {
+    private void requireRelease(double free) {
         double most = detector.element().conductance(output.offAmplitude());
-        if (!(conductance < most)) {
-            throw new UnworkableException("the output does not go off", quantity, conductance, "S", 0, most);
+        if (!(free < most)) {
+            throw new UnworkableException(
+                    "the output does not go off", "loss conductance without the target", free, "S", 0, most);
         }
     }
 

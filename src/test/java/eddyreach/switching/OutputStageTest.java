@@ -79,7 +79,7 @@ class OutputStageTest {
     void tellsWhatDoesNotWork() {
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> new OutputStage(2, 1, 0))
-                .withMessage("on amplitude 2.000 V: must be positive and at most 1.000 V");
+                .withMessage("on amplitude 2 V: must be positive and at most 1 V");
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> new OutputStage(1, 2, -1e-3))
                 .withMessage("delay of the output -0.001000 s: must be at least 0 s");

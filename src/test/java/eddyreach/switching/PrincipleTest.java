@@ -86,7 +86,7 @@ class PrincipleTest {
         assertThat(new Principle.Loss().signal(FREE)).isEqualTo(FREE.conductance());
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> new Principle.WeightedSum(FREE, 1.5))
-                .withMessage("weight of the loss 1.500: must be at least 0 and at most 1.000");
+                .withMessage("weight of the loss 1.500: must be at least 0 and at most 1");
     }
 
     /**

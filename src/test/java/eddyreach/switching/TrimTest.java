@@ -46,7 +46,7 @@ class TrimTest {
                 });
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> Trim.atFactory(CURVE, 5e-3, 1.2))
-                .withMessage("differential travel 1.200: must be at least 0 and at most 1.000");
+                .withMessage("differential travel 1.200: must be at least 0 and at most 1");
     }
 
     @Test
