@@ -5,7 +5,8 @@ import eddyreach.numerics.Require;
 /**
  * An external alternating magnetic field at the coil, as of welding: {@code e = w lambda B}, peak, in series with the coil.
  *
- * <p>lambda is the coil's flux linkage per flux density of an even field: turns times area for an air coil, more by what the core gathers. Across the capacitor
+ * <p>lambda is the flux linkage per flux density of an even field: of an air coil the area of its turns, with a core more. By reciprocity it is the magnetic moment
+ * that coil and core make for a current of 1 A. Across the capacitor
  * appears e/abs(1 - w^2 L C + j w R C), which is e itself far below resonance. It adds to the oscillation; a demodulator of peaks sees the sum, so that the
  * worst case is a deviation of the amplitude by all of it. The active element is taken as unaffected, which asks for a voltage well below the amplitude.
  *
@@ -17,6 +18,20 @@ public record AlternatingField(double frequency, double fluxDensity) {
     public AlternatingField {
         UnworkableException.require("frequency of the field", frequency, "Hz", Double.MIN_NORMAL, Double.MAX_VALUE);
         UnworkableException.require("flux density of the field", fluxDensity, "T", 0, Double.MAX_VALUE);
+    }
+
+    /**
+     * Flux linkage per flux density of an air coil, m2: {@code N pi (r1^2 + r1 r2 + r2^2)/3}, the mean area of its turns.
+     *
+     * @param turns number of turns
+     * @param inner inner radius of the winding, m
+     * @param outer outer radius of the winding, m
+     */
+    public static double linkageOfAirCoil(double turns, double inner, double outer) {
+        Require.positive("number of turns", turns, "");
+        Require.notNegative("inner radius", inner, "m");
+        Require.positive("depth of the winding", outer - inner, "m");
+        return turns * Math.PI * (inner * inner + inner * outer + outer * outer) / 3;
     }
 
     /**

@@ -99,7 +99,7 @@ public record EqualDistance(
      */
     public List<Double> distances(
             Principle principle, DoubleFunction<TankState> standard, List<DoubleFunction<TankState>> targets) {
-        Trim trim = Trim.atFactory(g -> principle.signal(standard.apply(g)), effectiveDistance, differentialTravel);
+        Trim trim = principle.trim(standard, effectiveDistance, differentialTravel);
         SwitchPointFinder finder = new SwitchPointFinder(trim, maxDistance, intervals);
         List<Double> distances = new ArrayList<>();
         for (DoubleFunction<TankState> target : targets) {

@@ -80,6 +80,14 @@ public record Hysteresis(double onDistance, double offDistance) {
     public record NeverOff(double excess, double mostTravel) implements Verdict {}
 
     /**
+     * Differential travels between two limits.
+     *
+     * @param least more than this, m
+     * @param most no more than this, m
+     */
+    public record Travels(double least, double most) {}
+
+    /**
      * The verdict on a machine. A place counts only when the target is recognised, or lost, there without the help of the vibration.
      *
      * @param near mean distance at the near place, m
@@ -108,10 +116,9 @@ public record Hysteresis(double onDistance, double offDistance) {
      *
      * @param far mean distance at the far place, m
      * @param vibration amplitude of the vibration, peak, m
-     * @return the least and the most, m
      * @throws UnworkableException when the vibration is too wide for any, with the vibrations that leave one
      */
-    public double[] travels(double far, double vibration) {
+    public Travels travels(double far, double vibration) {
         double room = far - onDistance;
         if (!(2 * vibration < room)) {
             throw new UnworkableException(
@@ -122,6 +129,6 @@ public record Hysteresis(double onDistance, double offDistance) {
                     0,
                     room / 2);
         }
-        return new double[] {2 * vibration, room};
+        return new Travels(2 * vibration, room);
     }
 }

@@ -2,6 +2,7 @@ package eddyreach.switching;
 
 import eddyreach.numerics.Require;
 import eddyreach.oscillator.UnworkableException;
+import java.util.function.DoubleFunction;
 
 /**
  * What a switch evaluates of its tank: one positive number that rises when a target that it is meant to see comes nearer, so that {@link Trim} and
@@ -14,11 +15,33 @@ public interface Principle {
     /** The signal. */
     double signal(TankState state);
 
+    /** What the signal is, as the subject of a sentence. */
+    String name();
+
     /** Unit of the signal; empty for a pure number. */
-    String unit();
+    default String unit() {
+        return "";
+    }
+
+    /**
+     * Factory trim on the standard target, as {@link Trim#atFactory} has it for the loss.
+     *
+     * @param standard the tank over the distance of the standard target, m
+     * @param effectiveDistance effective operating distance s_r, m
+     * @param differentialTravel differential travel H as a fraction of s_r
+     * @throws UnworkableException when the signal does not fall from s_r to s_r (1 + H), or the differential travel exceeds s_r
+     */
+    default Trim trim(DoubleFunction<TankState> standard, double effectiveDistance, double differentialTravel) {
+        return Trim.atFactory(name(), g -> signal(standard.apply(g)), effectiveDistance, differentialTravel);
+    }
 
     /** Loss: the tank's conductance. */
     record Loss() implements Principle {
+        @Override
+        public String name() {
+            return "the loss conductance";
+        }
+
         @Override
         public double signal(TankState state) {
             return state.conductance();
@@ -37,14 +60,14 @@ public interface Principle {
      */
     record Inductance(TankState free) implements Principle {
         @Override
-        public double signal(TankState state) {
-            double ratio = state.frequency() / free.frequency();
-            return Math.max(ratio, 1 / ratio);
+        public String name() {
+            return "the deviation of the frequency";
         }
 
         @Override
-        public String unit() {
-            return "";
+        public double signal(TankState state) {
+            double ratio = state.frequency() / free.frequency();
+            return Math.max(ratio, 1 / ratio);
         }
     }
 
@@ -55,13 +78,13 @@ public interface Principle {
      */
     record FerrousSelective(TankState free) implements Principle {
         @Override
-        public double signal(TankState state) {
-            return state.inductance() / free.inductance();
+        public String name() {
+            return "the inductance";
         }
 
         @Override
-        public String unit() {
-            return "";
+        public double signal(TankState state) {
+            return state.inductance() / free.inductance();
         }
     }
 
@@ -72,13 +95,13 @@ public interface Principle {
      */
     record NonFerrousSelective(TankState free) implements Principle {
         @Override
-        public double signal(TankState state) {
-            return free.inductance() / state.inductance();
+        public String name() {
+            return "the reciprocal inductance";
         }
 
         @Override
-        public String unit() {
-            return "";
+        public double signal(TankState state) {
+            return free.inductance() / state.inductance();
         }
     }
 
@@ -96,14 +119,14 @@ public interface Principle {
         }
 
         @Override
-        public double signal(TankState state) {
-            return weight * state.conductance() / free.conductance()
-                    + (1 - weight) * free.inductance() / state.inductance();
+        public String name() {
+            return "the weighted sum of loss and inductance";
         }
 
         @Override
-        public String unit() {
-            return "";
+        public double signal(TankState state) {
+            return weight * state.conductance() / free.conductance()
+                    + (1 - weight) * free.inductance() / state.inductance();
         }
     }
 }

@@ -42,6 +42,12 @@ public record Trim(double on, double off) {
      *     travels for which it does
      */
     public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
+        return atFactory(new Principle.Loss().name(), standard, effectiveDistance, differentialTravel);
+    }
+
+    /** The same for any signal, named for the message. */
+    static Trim atFactory(
+            String signal, DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
         Require.positive("effective operating distance", effectiveDistance, "m");
         Require.positive("differential travel", differentialTravel, "");
         UnworkableException.require("differential travel", differentialTravel, "", 0, 1);
@@ -53,10 +59,11 @@ public record Trim(double on, double off) {
             throw new UnworkableException(
                     String.format(
                             Locale.ROOT,
-                            "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
-                                    + " distance of %.6g mm than at %.6g mm, but the loss conductance does not fall",
-                            offDistance * 1e3,
-                            effectiveDistance * 1e3),
+                            "the switch cannot be trimmed: before its standard target %s should fall from %.6g mm to the switch-off distance"
+                                    + " of %.6g mm, but it does not",
+                            signal,
+                            effectiveDistance * 1e3,
+                            offDistance * 1e3),
                     "differential travel",
                     differentialTravel,
                     "",

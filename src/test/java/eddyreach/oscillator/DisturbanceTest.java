@@ -36,6 +36,18 @@ class DisturbanceTest {
         }
     }
 
+    /** The sum over many single turns. */
+    @Test
+    void linkageOfAnAirCoil() {
+        int n = 10_000;
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            double r = 3.3e-3 + 2.2e-3 * (i + 0.5) / n;
+            sum += 80.0 / n * Math.PI * r * r;
+        }
+        assertThat(AlternatingField.linkageOfAirCoil(80, 3.3e-3, 5.5e-3)).isCloseTo(sum, within(1e-7 * sum));
+    }
+
     @Test
     void worstCaseAtTheThreshold() {
         AlternatingField.Effect effect = new AlternatingField(50, 0.08).effect(2.5, 3, 2);

@@ -87,7 +87,8 @@ class HysteresisTest {
 
     @Test
     void travelsBetweenVibrationAndDeadZone() {
-        assertThat(H.travels(7e-3, 0.2e-3)).containsExactly(new double[] {0.4e-3, 2e-3}, within(1e-12));
+        assertThat(H.travels(7e-3, 0.2e-3).least()).isCloseTo(0.4e-3, within(1e-12));
+        assertThat(H.travels(7e-3, 0.2e-3).most()).isCloseTo(2e-3, within(1e-12));
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> H.travels(6e-3, 0.7e-3))
                 .satisfies(e -> {

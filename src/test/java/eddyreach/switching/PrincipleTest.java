@@ -74,7 +74,8 @@ class PrincipleTest {
     void trimOutOfReach() {
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> STUDY.distances(new Principle.FerrousSelective(FREE), COPPER, List.of(STEEL)))
-                .matches(e -> !e.anyWorks());
+                .matches(e -> !e.anyWorks())
+                .withMessageContaining("before its standard target the inductance should fall from 3.00000 mm");
     }
 
     @Test

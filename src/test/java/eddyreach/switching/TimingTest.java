@@ -10,8 +10,10 @@ import eddyreach.oscillator.Detector;
 import eddyreach.oscillator.HardLimiter;
 import eddyreach.oscillator.TanhPair;
 import eddyreach.oscillator.UnworkableException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class TimingTest {
@@ -87,6 +89,69 @@ class TimingTest {
         assertThat(changes.get(0).time() - 1e-3).isCloseTo(timing.onTime(free, damped), within(1e-9));
         // after 2 ms the amplitude has settled
         assertThat(changes.get(1).time() - 3e-3).isCloseTo(timing.offTime(damped, free), within(1e-9));
+    }
+
+    /** Random courses of the conductance: the whole chain stepped through time by the classical Runge-Kutta method. */
+    @Test
+    void agreesWithTheChainSteppedThroughTime() {
+        Random random = new Random(32);
+        int changes = 0;
+        for (int i = 0; i < 12; i++) {
+            ActiveElement element = i % 2 == 0 ? new HardLimiter(0.3e-3) : new ClippedStage(180e-6, 1.2);
+            double tau = 20e-6 + 100e-6 * random.nextDouble();
+            double delay = 30e-6 * random.nextInt(3);
+            double swing = 10e-6 + 50e-6 * random.nextDouble();
+            double slow = 4e3 + 8e3 * random.nextDouble();
+            double fast = 3e4 + 3e4 * random.nextDouble();
+            DoubleUnaryOperator g = t ->
+                    95e-6 + swing * (0.6 * Math.sin(slow * t) + 0.4 * Math.sin(fast * t)) - 30e-6 * Math.exp(-t / 2e-4);
+            Timing timing = timing(element, tau, delay);
+            List<OutputStage.Change> found = timing.changes(g, 4e-3, 20e-6);
+            List<OutputStage.Change> stepped = stepped(timing, g, 4e-3);
+            assertThat(found).hasSameSizeAs(stepped);
+            for (int k = 0; k < found.size(); k++) {
+                assertThat(found.get(k).on()).isEqualTo(stepped.get(k).on());
+                // comparator and delay are each late by up to a step of 0.2 us
+                assertThat(found.get(k).time()).isCloseTo(stepped.get(k).time(), within(0.41e-6));
+            }
+            changes += found.size();
+        }
+        assertThat(changes).isGreaterThan(30);
+    }
+
+    private static List<OutputStage.Change> stepped(Timing timing, DoubleUnaryOperator g, double duration) {
+        Detector detector = timing.detector();
+        double h = 0.2e-6;
+        double a = detector.element().amplitude(g.applyAsDouble(0));
+        double d = a;
+        boolean comparator = timing.output().compare(d, false);
+        boolean output = comparator;
+        double since = -1;
+        List<OutputStage.Change> changes = new ArrayList<>();
+        for (int n = 0; n * h < duration; n++) {
+            double t = n * h;
+            double[] k1 = rates(detector, g, t, a, d);
+            double[] k2 = rates(detector, g, t + h / 2, a + h / 2 * k1[0], d + h / 2 * k1[1]);
+            double[] k3 = rates(detector, g, t + h / 2, a + h / 2 * k2[0], d + h / 2 * k2[1]);
+            double[] k4 = rates(detector, g, t + h, a + h * k3[0], d + h * k3[1]);
+            a += h / 6 * (k1[0] + 2 * k2[0] + 2 * k3[0] + k4[0]);
+            d += h / 6 * (k1[1] + 2 * k2[1] + 2 * k3[1] + k4[1]);
+            boolean now = timing.output().compare(d, comparator);
+            if (now != comparator) {
+                comparator = now;
+                since = t + h;
+            }
+            if (output != comparator && t + h >= since + timing.output().delay()) {
+                output = comparator;
+                changes.add(new OutputStage.Change(t + h, output));
+            }
+        }
+        return changes;
+    }
+
+    private static double[] rates(Detector detector, DoubleUnaryOperator g, double t, double a, double d) {
+        double gain = detector.element().conductance(a) - g.applyAsDouble(t);
+        return new double[] {gain * a / (2 * detector.capacitance()), (a - d) / detector.timeConstant()};
     }
 
     @Test

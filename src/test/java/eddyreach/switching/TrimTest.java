@@ -53,9 +53,9 @@ class TrimTest {
     void rejectsACurveThatDoesNotFall() {
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g, 5e-3, 0.1))
-                .withMessage("the switch cannot be trimmed: its standard target should damp the tank less at the"
-                        + " switch-off distance of 5.50000 mm than at 5.00000 mm, but the loss conductance does not"
-                        + " fall; differential travel 0.1000: no value works")
+                .withMessage(
+                        "the switch cannot be trimmed: before its standard target the loss conductance should fall from 5.00000 mm to the"
+                                + " switch-off distance of 5.50000 mm, but it does not; differential travel 0.1000: no value works")
                 .matches(e -> !e.anyWorks());
         assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> Trim.atFactory(g -> 1e-4, 5e-3, 0.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, 5e-3, 0));
