@@ -1,8 +1,10 @@
 package eddyreach.switching;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** How fast a row of targets may pass so that each gives one clean pulse. */
 public sealed interface SpeedLimit {
@@ -25,7 +27,7 @@ public sealed interface SpeedLimit {
      * @param frequency highest frequency found, Hz; the next is at most 0.1 % higher and fails
      * @param below the pulse train there
      * @param above the pulse train that fails
-     * @param shares what each stage costs, s: the period without it is shorter by so much; of the geometry the period that is left when all else follows at once
+     * @param shares what each stage costs, s: the period without it is shorter by so much, 0 when it is not; of the geometry the period that is left when all else follows at once
      */
     record Limited(double frequency, PulseTrain below, PulseTrain above, Map<Stage, Double> shares)
             implements SpeedLimit {
@@ -33,10 +35,17 @@ public sealed interface SpeedLimit {
             shares = Collections.unmodifiableMap(new EnumMap<>(shares));
         }
 
-        /** The stage that costs most. */
+        /**
+         * What limits: the geometry when even a switch that follows at once would not do twice as many, else the stage that costs most.
+         */
         public Stage limiting() {
-            return Collections.max(shares.entrySet(), Map.Entry.comparingByValue())
-                    .getKey();
+            if (2 * shares.get(Stage.GEOMETRY) * frequency >= 1) {
+                return Stage.GEOMETRY;
+            }
+            return Stream.of(Stage.OSCILLATOR, Stage.DEMODULATOR, Stage.DELAY)
+                    .max(Comparator.comparing(shares::get))
+                    .filter(s -> shares.get(s) > 0)
+                    .orElse(Stage.GEOMETRY);
         }
     }
 

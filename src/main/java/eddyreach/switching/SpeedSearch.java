@@ -6,8 +6,8 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * Searches the highest frequency at which each target of a row gives one clean pulse: upwards from slow in steps of 30 % to the first that fails, then to 0.1 % by halving. What
- * each stage costs follows from the same search without it.
+ * Searches the highest frequency at which each target of a row gives one clean pulse: upwards from slow in steps of 30 % to the first that fails, then to 0.1 % by halving.
+ * Frequencies that fail between two steps that are clean would be missed. What each stage costs follows from the same search without it.
  */
 public final class SpeedSearch {
 
@@ -75,17 +75,20 @@ public final class SpeedSearch {
         return new SpeedLimit.Limited(found.below.frequency(), found.below, found.above, shares);
     }
 
-    /** By how much the period is shorter without a stage, s. */
+    /** By how much the period is shorter without a stage, s; 0 when it is not. */
     private double cost(Bracket found, double geometry, Timing timing, Timing without) {
         if (without.equals(timing)) {
             return 0;
         }
         Detector detector = without.detector();
-        boolean atOnce = detector.capacitance() == 0
+        if (detector.capacitance() == 0
                 && detector.timeConstant() == 0
-                && without.output().delay() == 0;
-        return found.period()
-                - (atOnce ? geometry : search(without, found.below).period());
+                && without.output().delay() == 0) {
+            return found.period() - geometry;
+        }
+        PulseTrain same = train(without, found.below.frequency());
+        // a lag may help: it lengthens the pulse that is too short when the amplitude returns more slowly than it fell
+        return same.clean() ? found.period() - search(without, same).period() : 0;
     }
 
     /** From a train that is clean. */

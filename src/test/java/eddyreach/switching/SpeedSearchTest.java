@@ -94,6 +94,20 @@ class SpeedSearchTest {
         assertThat(new SpeedSearch(SQUARE, 0).limit(timing(LIMITER, 0, 0, 0))).isInstanceOf(SpeedLimit.Unlimited.class);
     }
 
+    /**
+     * The output's delay, twice the shortest pulse asked for, is what limits this switch; the oscillator does not, for its slow return lengthens the pulse that is too short.
+     */
+    @Test
+    void aLagMayHelp() {
+        Teeth smooth = new Teeth(x -> FREE + 100e-6 * Math.exp(-Math.pow((x - PITCH / 2) / 8e-3, 2)), PITCH);
+        SpeedSearch search = new SpeedSearch(smooth, 50e-6);
+        SpeedLimit.Limited with = (SpeedLimit.Limited) search.limit(timing(LIMITER, 2e-9, 50e-6, 100e-6));
+        SpeedLimit.Limited without = (SpeedLimit.Limited) search.limit(timing(LIMITER, 0, 50e-6, 100e-6));
+        assertThat(without.frequency()).isLessThan(with.frequency());
+        assertThat(with.shares().get(Stage.OSCILLATOR)).isZero();
+        assertThat(with.limiting()).isEqualTo(Stage.DELAY);
+    }
+
     /** Random switches before smooth teeth: whatever is taken away, the rest is no slower, and what is added makes it no faster. */
     @Test
     void eachStageCosts() {
