@@ -80,13 +80,7 @@ class RecessRunTest {
         assertThat(out.toString()).contains("Partial: 0 of 25").contains("cells were computed");
         assertThat(Session.files(result))
                 .containsExactly(
-                        "page.html",
-                        "page.md",
-                        "recess.csv",
-                        "recess.png",
-                        "recess.svg",
-                        "result.json",
-                        "run.state");
+                        "page.html", "page.md", "recess.csv", "recess.png", "recess.svg", "result.json", "run.state");
         Files.writeString(result.resolve("run.state"), "nothing of this kind");
         new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");

@@ -63,8 +63,7 @@ public final class Assessor {
         try {
             return assessed(results);
         } catch (ArithmeticException e) {
-            Warning none =
-                    new Warning(Warning.Kind.NOT_ASSESSED, id, Double.NaN, "no bands and no advice: " + message(e));
+            Warning none = Warning.of(Warning.Kind.NOT_ASSESSED, id).about(message(e));
             return results.stream().map(r -> r.with(none)).toList();
         }
     }

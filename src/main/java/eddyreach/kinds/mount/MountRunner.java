@@ -330,12 +330,7 @@ public final class MountRunner {
     private List<Warning> warnings() {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
-        list.add(
-                new Warning(
-                        Warning.Kind.ROUND_MOUNT,
-                        "mounts",
-                        0,
-                        "everything is round about the axis but a straight edge: a nut counts as the circle across its corners"));
+        list.add(Warning.of(Warning.Kind.ROUND_MOUNT, "mounts"));
         return list;
     }
 }
