@@ -22,6 +22,7 @@ import eddyreach.engine.core.WorkingPoint;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -72,7 +73,7 @@ public final class ApproachRunner {
     /**
      * Runs a study.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static ApproachResult run(ApproachInput study) {
         return run(study, Progress.NONE);
@@ -81,7 +82,7 @@ public final class ApproachRunner {
     /**
      * Runs a study and tells how far it is.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static ApproachResult run(ApproachInput study, Progress progress) {
         return new ApproachRunner(study, progress).result();

@@ -243,7 +243,8 @@ public final class SampleResult {
                 parts,
                 ELEMENT,
                 0.05,
-                eddyreach.switching.OutputFunction.NORMALLY_OPEN);
+                eddyreach.switching.OutputFunction.NORMALLY_OPEN,
+                Optional.empty());
     }
 
     private static FieldPicture field(String id, String title, SwitchModel model, double image) {
