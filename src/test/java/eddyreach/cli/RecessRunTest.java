@@ -29,7 +29,7 @@ class RecessRunTest {
             name: a map
             kind: recess
             switch: m8-non-flush
-            wall: {materials: [%s], thickness: 14 mm}
+            wall: {materials: [%s], thickness: 14 mm, hole: tapped}
             diameters: {from: 9 mm, to: 24 mm, points: 5}
             depths: {from: 4 mm, to: 7 mm, points: 5}
             recess: {diameter: 22 mm, depth: 7 mm}
