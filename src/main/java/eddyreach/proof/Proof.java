@@ -1,6 +1,7 @@
 package eddyreach.proof;
 
 import eddyreach.engine.core.Progress;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -38,7 +39,7 @@ public final class Proof {
     /**
      * Computes all values.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public ProofResult run(Progress progress) {
         List<CheckResult> results = new ArrayList<>();

@@ -4,6 +4,7 @@ import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.Setup;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -18,7 +19,7 @@ public interface StudyInput {
      *
      * @param progress is told how far it is
      * @param checkpoint lets it stop early and go on, if it is {@link #resumable}
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     StudyResult run(Progress progress, Checkpoint checkpoint);
 

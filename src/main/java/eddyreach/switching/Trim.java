@@ -17,6 +17,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record Trim(double on, double off) {
 
+    private static final double MICRO = 1e6;
+
     public Trim {
         Require.positive("on threshold", on, "S");
         Require.positive("off threshold", off, "S");
@@ -33,22 +35,37 @@ public record Trim(double on, double off) {
      * @param standard loss conductance of the tank, S, as a function of the distance of the standard target, m
      * @param effectiveDistance effective operating distance s_r, m
      * @param differentialTravel differential travel H as a fraction of s_r
-     * @throws ArithmeticException when the conductance does not fall from s_r to s_r (1 + H), so that no such trim
-     *     exists
+     * @param free loss conductance of the tank without a target, S
+     * @throws NoTrimException when the conductance does not fall from s_r to s_r (1 + H), or not below that without a target, so that
+     *     no such trim exists
      */
-    public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
+    public static Trim atFactory(
+            DoubleUnaryOperator standard, double free, double effectiveDistance, double differentialTravel) {
+        Require.positive("conductance without a target", free, "S");
         Require.positive("effective operating distance", effectiveDistance, "m");
         Require.positive("differential travel", differentialTravel, "");
         double offDistance = effectiveDistance * (1 + differentialTravel);
         double on = standard.applyAsDouble(effectiveDistance);
         double off = standard.applyAsDouble(offDistance);
         if (off >= on) {
-            throw new ArithmeticException(String.format(
+            throw new NoTrimException(String.format(
                     Locale.ROOT,
-                    "the switch cannot be trimmed: its standard target should damp the tank less at the switch-off"
-                            + " distance of %.6g mm than at %.6g mm, but the loss conductance does not fall",
+                    "the switch cannot be trimmed: its standard target adds no more loss at the effective distance of %.6g mm (%.6g uS)"
+                            + " than at the switch-off distance of %.6g mm (%.6g uS); first lower the rated distance",
+                    effectiveDistance * 1e3,
+                    on * MICRO,
                     offDistance * 1e3,
-                    effectiveDistance * 1e3));
+                    off * MICRO));
+        }
+        if (free >= off) {
+            throw new NoTrimException(String.format(
+                    Locale.ROOT,
+                    "the switch cannot be trimmed: it would never release, since without any target its tank loses %.6g uS and the output"
+                            + " goes off only below %.6g uS, the loss with the standard target at %.6g mm; first lower the rated distance"
+                            + " or bring the coil nearer to the face",
+                    free * MICRO,
+                    off * MICRO,
+                    offDistance * 1e3));
         }
         return new Trim(on, off);
     }

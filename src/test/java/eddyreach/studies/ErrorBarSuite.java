@@ -26,11 +26,13 @@ import eddyreach.model.values.Target;
 import eddyreach.oscillator.TanhPair;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
+import eddyreach.switching.NoTrimException;
 import eddyreach.switching.OutputFunction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.complex.Complex;
@@ -135,7 +137,8 @@ final class ErrorBarSuite {
                 parts,
                 new TanhPair(1e-3, 1),
                 0.05,
-                OutputFunction.NORMALLY_OPEN);
+                OutputFunction.NORMALLY_OPEN,
+                Optional.empty());
     }
 
     /** A disc or an endless plate of any metal, from 1/100 to 100 skin depths thick. */
@@ -196,10 +199,7 @@ final class ErrorBarSuite {
         ResolutionLadder ladder;
         try {
             ladder = new ResolutionLadder(study.setup(), List.of(standard, target), Progress.NONE);
-        } catch (ArithmeticException e) {
-            if (!e.getMessage().startsWith("the switch cannot be trimmed")) {
-                throw e;
-            }
+        } catch (NoTrimException e) {
             // a random switch may be damped more by its own mount than by the standard target
             return List.of();
         }

@@ -20,7 +20,7 @@ class SwitchPointFinderTest {
         return FREE + 400e-6 * Math.exp(-g / DECAY);
     }
 
-    private static final Trim TRIM = Trim.atFactory(SwitchPointFinderTest::standard, 5e-3, 0.1);
+    private static final Trim TRIM = Trim.atFactory(SwitchPointFinderTest::standard, FREE, 5e-3, 0.1);
     private static final SwitchPointFinder FINDER = new SwitchPointFinder(TRIM, RANGE, 200);
 
     @Test

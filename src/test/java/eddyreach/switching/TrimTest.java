@@ -12,11 +12,13 @@ import org.junit.jupiter.api.Test;
 
 class TrimTest {
 
+    private static final double FREE = 50e-6;
+
     private static final DoubleUnaryOperator CURVE = g -> 50e-6 + 400e-6 * Math.exp(-g / 2e-3);
 
     @Test
     void takesTheThresholdsFromTheStandardTarget() {
-        Trim trim = Trim.atFactory(CURVE, 5e-3, 0.1);
+        Trim trim = Trim.atFactory(CURVE, FREE, 5e-3, 0.1);
         assertThat(trim.on()).isEqualTo(CURVE.applyAsDouble(5e-3));
         assertThat(trim.off()).isCloseTo(CURVE.applyAsDouble(5.5e-3), within(1e-15));
     }
@@ -30,15 +32,29 @@ class TrimTest {
         assertThat(trim.offAmplitude(new ClippedStage(90e-6, 1))).isGreaterThan(1);
     }
 
+    /** The loss without a target is above that with the standard target at the switch-off distance, here by shielding. */
+    @Test
+    void rejectsASwitchThatWouldNeverRelease() {
+        double off = CURVE.applyAsDouble(5.5e-3);
+        assertThat(Trim.atFactory(CURVE, 0.999 * off, 5e-3, 0.1).off()).isEqualTo(off);
+        assertThatExceptionOfType(NoTrimException.class)
+                .isThrownBy(() -> Trim.atFactory(CURVE, off, 5e-3, 0.1))
+                .withMessage(
+                        "the switch cannot be trimmed: it would never release, since without any target its tank loses 75.5711 uS"
+                                + " and the output goes off only below 75.5711 uS, the loss with the standard target at 5.50000 mm; first"
+                                + " lower the rated distance or bring the coil nearer to the face");
+    }
+
     @Test
     void rejectsACurveThatDoesNotFall() {
-        assertThatExceptionOfType(ArithmeticException.class)
-                .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g, 5e-3, 0.1))
-                .withMessage("the switch cannot be trimmed: its standard target should damp the tank less at the"
-                        + " switch-off distance of 5.50000 mm than at 5.00000 mm, but the loss conductance does not"
-                        + " fall");
-        assertThatExceptionOfType(ArithmeticException.class).isThrownBy(() -> Trim.atFactory(g -> 1e-4, 5e-3, 0.1));
-        assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, 5e-3, 0));
+        assertThatExceptionOfType(NoTrimException.class)
+                .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g / 100, FREE, 5e-3, 0.1))
+                .withMessage(
+                        "the switch cannot be trimmed: its standard target adds no more loss at the effective distance of"
+                                + " 5.00000 mm (150.000 uS) than at the switch-off distance of 5.50000 mm (155.000 uS); first lower the"
+                                + " rated distance");
+        assertThatExceptionOfType(NoTrimException.class).isThrownBy(() -> Trim.atFactory(g -> 1e-4, FREE, 5e-3, 0.1));
+        assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, FREE, 5e-3, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Trim(1e-4, Double.NaN));
     }
 

@@ -5,6 +5,8 @@ import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.Warning;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,16 +64,10 @@ public final class Assessor {
     public List<TargetResult> assess(List<TargetResult> results) {
         try {
             return assessed(results);
-        } catch (ArithmeticException e) {
-            Warning none =
-                    new Warning(Warning.Kind.NOT_ASSESSED, id, Double.NaN, "no bands and no advice: " + message(e));
+        } catch (NoTrimException | NoOscillationException e) {
+            Warning none = Warning.of(Warning.Kind.NOT_ASSESSED, id).about(e.getMessage());
             return results.stream().map(r -> r.with(none)).toList();
         }
-    }
-
-    /** A task that fails on another thread is reported by an exception without a message whose cause has it. */
-    private static String message(Throwable e) {
-        return e.getCause() == null ? e.getMessage() : message(e.getCause());
     }
 
     private List<TargetResult> assessed(List<TargetResult> results) {

@@ -6,6 +6,8 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.field.axial.Resolution;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +53,8 @@ final class TrialSwitches {
                 m.parts(),
                 m.element(),
                 m.differentialTravel(),
-                m.output());
+                m.output(),
+                m.thread());
     }
 
     /** The switch as it is. */
@@ -69,11 +72,11 @@ final class TrialSwitches {
         return attempt(atFrequency(setup.switchModel(), factor));
     }
 
-    /** Another switch with its own standard target; empty when it cannot be trimmed, for then it is no alternative. */
+    /** Another switch with its own standard target; empty when it cannot be trimmed or does not oscillate, for then it is no alternative. */
     Optional<ResolutionLadder.Step> attempt(SwitchModel model) {
         try {
             return Optional.of(step(model, WIDER));
-        } catch (ArithmeticException e) {
+        } catch (NoTrimException | NoOscillationException e) {
             return Optional.empty();
         }
     }

@@ -3,6 +3,7 @@ package eddyreach.engine.core;
 import eddyreach.field.axial.PartLoss;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Role;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -67,7 +68,7 @@ public final class Budgets {
     private static void balanced(LossBudget budget, SolvedSwitch.State state) {
         double gap = Math.abs(budget.total() / state.resistance() - 1);
         if (!(gap <= BALANCE)) {
-            throw new ArithmeticException(String.format(
+            throw new SelfCheckException(String.format(
                     Locale.ROOT,
                     "the losses of the parts sum to %.6g ohm but the coil's resistance is %.6g ohm at a distance of %.4g mm: the energy does"
                             + " not balance",

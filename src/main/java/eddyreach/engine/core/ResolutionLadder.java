@@ -81,7 +81,10 @@ public final class ResolutionLadder {
         SolvedSwitch bench = new SolvedSwitch(model, resolution, targets, memory);
         TargetField field = bench.target(standard);
         Trim trim = Trim.atFactory(
-                g -> bench.state(field, g).conductance(), model.effectiveDistance(), model.differentialTravel());
+                g -> bench.state(field, g).conductance(),
+                bench.free().conductance(),
+                model.effectiveDistance(),
+                model.differentialTravel());
         return new Step(bench, trim);
     }
 }

@@ -15,6 +15,7 @@ import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Locale;
@@ -287,14 +288,17 @@ public final class SolvedSwitch {
     private State settle(Effect effect, double distance, double start) {
         return settled(effect, distance, start).orElseThrow(() -> {
             Complex z = impedance(start).add(effect.change(start, distance));
-            return new ArithmeticException(String.format(
+            return new NoOscillationException(String.format(
                     Locale.ROOT,
-                    "with a target at %.4g mm no frequency is found at which coil and tank agree; at %.4g kHz it has a resistance of"
-                            + " %.4g ohm, an inductance of %.4g uH and a capacitance of %.4g nF",
-                    distance * 1e3,
-                    start / (2 * Math.PI) * 1e-3,
+                    "the oscillator finds no frequency %s: its coil then has a quality factor of %.3g (%.4g ohm, %.4g uH at %.4g kHz,"
+                            + " with %.4g nF); first lower the coil's loss (thicker wire, a core with less loss) or change the frequency",
+                    Double.isInfinite(distance)
+                            ? "without a target"
+                            : String.format(Locale.ROOT, "with the target at %.4g mm", distance * 1e3),
+                    z.getImaginary() / z.getReal(),
                     z.getReal(),
                     z.getImaginary() / start * 1e6,
+                    start / (2 * Math.PI) * 1e-3,
                     tank.capacitance() * 1e9));
         });
     }

@@ -1,6 +1,7 @@
 package eddyreach.field.axial;
 
 import eddyreach.materials.Material;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Locale;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
@@ -35,7 +36,7 @@ public final class SelfCheck {
      * Checks that all is finite and that nothing gains power.
      *
      * @param s the solved problem
-     * @throws ArithmeticException with what is wrong
+     * @throws SelfCheckException with what is wrong
      */
     public static void passive(Scatterer s) {
         boolean coil = s.impedance().getImaginary() != 0;
@@ -67,7 +68,7 @@ public final class SelfCheck {
                     : Material.MU0 * s.impedance().abs() / (2 * Math.PI * s.omega());
         }
         if (!positive(m, size)) {
-            throw new ArithmeticException(gain("", s.omega(), s.unknowns()));
+            throw new SelfCheckException(gain("", s.omega(), s.unknowns()));
         }
     }
 
@@ -80,7 +81,7 @@ public final class SelfCheck {
      * @param order azimuthal order
      * @param omega angular frequency, rad/s
      * @param unknowns number of unknowns of the field problem
-     * @throws ArithmeticException with what is wrong
+     * @throws SelfCheckException with what is wrong
      */
     public static void passive(double[][] re, double[][] im, int order, double omega, int unknowns) {
         int n = re.length;
@@ -94,7 +95,7 @@ public final class SelfCheck {
             size[i] = 2 * Math.hypot(re[i][i], im[i][i]);
         }
         if (!positive(m, size)) {
-            throw new ArithmeticException(gain(" of azimuthal order " + order, omega, unknowns));
+            throw new SelfCheckException(gain(" of azimuthal order " + order, omega, unknowns));
         }
     }
 
@@ -103,11 +104,11 @@ public final class SelfCheck {
      *
      * @param residual largest residual relative to the terms it is the sum of
      * @param omega angular frequency, rad/s
-     * @throws ArithmeticException if it is too large or no number
+     * @throws SelfCheckException if it is too large or no number
      */
     public static void residual(double residual, double omega) {
         if (!(residual <= RESIDUAL)) {
-            throw new ArithmeticException("the field equations are met only to " + residual + " of their terms at "
+            throw new SelfCheckException("the field equations are met only to " + residual + " of their terms at "
                     + omega / (2 * Math.PI) + " Hz: the factorisation has lost its accuracy");
         }
     }
@@ -123,7 +124,7 @@ public final class SelfCheck {
 
     private static void finite(double omega, double re, double im) {
         if (!Double.isFinite(re) || !Double.isFinite(im)) {
-            throw new ArithmeticException(String.format(
+            throw new SelfCheckException(String.format(
                     Locale.ROOT, "the field solution at %.4g kHz is not finite", omega / (2e3 * Math.PI)));
         }
     }

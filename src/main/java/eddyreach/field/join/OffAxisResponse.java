@@ -5,6 +5,7 @@ import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.linalg.Gmres;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Arrays;
 import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
@@ -276,8 +277,8 @@ public final class OffAxisResponse {
         try {
             // waves of switch and target that both draw the field go to and fro many times
             new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
-        } catch (ArithmeticException e) {
-            throw new ArithmeticException(String.format(
+        } catch (SelfCheckException e) {
+            throw new SelfCheckException(String.format(
                     Locale.ROOT,
                     "the waves between the switch and a target beside its axis do not settle at %.4g kHz: %s",
                     join.omega() / (2e3 * Math.PI),

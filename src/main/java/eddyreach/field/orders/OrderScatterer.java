@@ -6,6 +6,7 @@ import eddyreach.field.axial.Residual;
 import eddyreach.field.axial.SelfCheck;
 import eddyreach.field.axial.WaveProducts;
 import eddyreach.linalg.FrontalFactor;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Arrays;
 
 /**
@@ -36,7 +37,7 @@ final class OrderScatterer {
      * @param loads incoming waves of this order
      * @param order azimuthal order m
      * @param omega angular frequency, rad/s
-     * @throws ArithmeticException if the solution would gain power, is not finite or (order 1) does not satisfy the equations
+     * @throws SelfCheckException if the solution would gain power, is not finite or (order 1) does not satisfy the equations
      */
     OrderScatterer(OrderLayout layout, Media media, OrderLoads loads, int order, double omega) {
         Layout base = layout.base;

@@ -13,6 +13,7 @@ import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyInput;
 import java.util.ArrayList;
@@ -62,7 +63,7 @@ public final class BackgroundRunner {
     /**
      * Runs a study and tells how far it is.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static BackgroundResult run(BackgroundInput study, Progress progress) {
         return new BackgroundRunner(study, progress).result();

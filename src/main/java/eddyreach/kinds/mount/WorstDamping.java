@@ -46,6 +46,7 @@ final class WorstDamping {
         thresholds = Arrays.stream(trims)
                 .mapToObj(trim -> Trim.atFactory(
                         g -> fresh.state(standard, g).conductance(),
+                        free,
                         trim * sn,
                         study.switchModel().differentialTravel()))
                 .toArray(Trim[]::new);

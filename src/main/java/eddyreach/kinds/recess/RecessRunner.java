@@ -15,6 +15,7 @@ import eddyreach.kinds.mount.MountRunner;
 import eddyreach.kinds.mount.MountTarget;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.study.Checkpoint;
 import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyInput;
@@ -66,7 +67,7 @@ public final class RecessRunner {
         depths = study.depths().even();
         List<Target> targets = List.of(study.target());
         ladder = new ResolutionLadder(study.setup(), List.of(study.target(), study.standard()), progress);
-        probe = new MountProbe(study, ladder, targets, StudyInput.defaultReach(study.switchModel()));
+        probe = new MountProbe(study, ladder, targets);
         checkpoint.kept().stream()
                 .flatMap(line -> RecessCell.of(line).stream())
                 .filter(this::fits)
@@ -85,7 +86,7 @@ public final class RecessRunner {
     /**
      * Runs a study, tells how far it is, and stops early when asked.
      *
-     * @throws ArithmeticException if a computation fails its own checks
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static RecessResult run(RecessInput study, Progress progress, Checkpoint checkpoint) {
         return new RecessRunner(study, progress, checkpoint).result();
