@@ -34,6 +34,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.complex.Complex;
@@ -138,7 +139,8 @@ final class ErrorBarSuite {
                 parts,
                 new TanhPair(1e-3, 1),
                 0.05,
-                OutputFunction.NORMALLY_OPEN);
+                OutputFunction.NORMALLY_OPEN,
+                Optional.empty());
     }
 
     /** A disc or an endless plate of any metal, from 1/100 to 100 skin depths thick. */

@@ -53,7 +53,8 @@ final class TrialSwitches {
                 m.parts(),
                 m.element(),
                 m.differentialTravel(),
-                m.output());
+                m.output(),
+                m.thread());
     }
 
     /** The switch as it is. */

@@ -107,13 +107,19 @@ public final class MountedApproach {
         return scene.bench().model();
     }
 
-    /** The tank over even distances from the nearest possible one to the last. */
-    public Curve curve(double first, int n) {
+    /**
+     * The tank over even distances.
+     *
+     * @param first first distance, m; the nearest possible one where a mount stops the target before
+     * @param end last distance, m
+     * @param n number of distances
+     */
+    public Curve curve(double first, double end, int n) {
         Curve c = Curve.of(n);
         double from = Math.max(first, scene.floor());
         TankState without = scene.without();
         for (int i = 0; i < n; i++) {
-            double g = from + (last - from) * i / (n - 1);
+            double g = from + (end - from) * i / (n - 1);
             TankState s = state(g);
             c.distance()[i] = g;
             c.lossResistance()[i] = s.resistance() - without.resistance();

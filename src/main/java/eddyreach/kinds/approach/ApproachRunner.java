@@ -27,7 +27,6 @@ import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -222,26 +221,12 @@ public final class ApproachRunner {
             }
         }
         if (least < -1e-3 * fine.free().resistance()) {
-            list.add(new Warning(
-                    Warning.Kind.SHIELDING,
-                    id,
-                    least,
-                    String.format(
-                            Locale.ROOT,
-                            "far out, near %.1f mm, it lowers the loss by up to %.3g ohm: it shields the housing from"
-                                    + " the coil more than it loses itself",
-                            at * 1e3,
-                            -least)));
+            list.add(Warning.of(Warning.Kind.SHIELDING, id)
+                    .with(Warning.Measure.DISTANCE, at)
+                    .with(Warning.Measure.RESISTANCE, -least));
         }
         if (Double.isFinite(o.lostNearer())) {
-            list.add(new Warning(
-                    Warning.Kind.LOST_NEARER,
-                    id,
-                    o.lostNearer(),
-                    String.format(
-                            Locale.ROOT,
-                            "recognised on its way in, but lost again nearer than %.2f mm: so near, its loss is smaller",
-                            o.lostNearer() * 1e3)));
+            list.add(Warning.of(Warning.Kind.LOST_NEARER, id).with(Warning.Measure.DISTANCE, o.lostNearer()));
         }
         double error = o.distance().error();
         if (error > study.accuracy()) {
@@ -251,16 +236,10 @@ public final class ApproachRunner {
                 && Double.isFinite(factor)
                 && (factor < band.get().low() - BAND_TOLERANCE
                         || factor > band.get().high() + BAND_TOLERANCE)) {
-            list.add(new Warning(
-                    Warning.Kind.OUTSIDE_USUAL_BAND,
-                    id,
-                    factor,
-                    String.format(
-                            Locale.ROOT,
-                            "factor %.2f lies outside the trade's usual %.2f to %.2f",
-                            factor,
-                            band.get().low(),
-                            band.get().high())));
+            list.add(Warning.of(Warning.Kind.OUTSIDE_USUAL_BAND, id)
+                    .with(Warning.Measure.FACTOR, factor)
+                    .with(Warning.Measure.LOW, band.get().low())
+                    .with(Warning.Measure.HIGH, band.get().high()));
         }
         return list;
     }

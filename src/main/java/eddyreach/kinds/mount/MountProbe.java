@@ -22,29 +22,28 @@ import org.apache.commons.math3.complex.Complex;
 /** Looks at one mount after another: what is left without a target and where targets switch. For several threads. */
 public final class MountProbe {
 
+    /** A target is followed no farther, in the usual range of distances. */
+    private static final double FARTHEST = 4;
+
     private final StudyInput study;
     private final ResolutionLadder.Step[] steps;
     private final List<Target> targets;
-    private final double reach;
     private final List<List<SwitchDistance>> free;
 
     /**
      * @param study the switch and its standard target
      * @param ladder the switch in free air
      * @param targets what comes nearer
-     * @param reach largest distance looked at, m
      */
-    public MountProbe(StudyInput study, ResolutionLadder ladder, List<Target> targets, double reach) {
+    public MountProbe(StudyInput study, ResolutionLadder ladder, List<Target> targets) {
         this.study = study;
         this.targets = List.copyOf(targets);
-        this.reach = reach;
         steps = IntStream.rangeClosed(0, ResolutionLadder.FIRST)
                 .mapToObj(ladder::step)
                 .toArray(ResolutionLadder.Step[]::new);
         free = IntStream.rangeClosed(0, ResolutionLadder.FIRST)
                 .mapToObj(s -> targets.stream()
-                        .map(t -> encounter(t, Mount.freeAir(), s, steps[0].bench(), steps[s].bench(), 0)
-                                .distance())
+                        .map(t -> search(t, Mount.freeAir(), s, steps[0].bench(), steps[s].bench(), 0))
                         .toList())
                 .toList();
     }
@@ -129,10 +128,10 @@ public final class MountProbe {
         double floor = mount.floor(Mount.halfWidth(target));
         // a target that switches before it dips into a recess need not be followed down there
         double from = Math.max(floor, bench.plane());
-        SwitchDistance d = encounter(target, mount, step, rough, bench, from).distance();
+        SwitchDistance d = search(target, mount, step, rough, bench, from);
         if (d.outcome() == SwitchDistance.Outcome.NEVER_ON && floor < from) {
             from = floor;
-            d = encounter(target, mount, step, rough, bench, from).distance();
+            d = search(target, mount, step, rough, bench, from);
         }
         if (d.outcome() != SwitchDistance.Outcome.SWITCHES) {
             return new Sight(d, Double.NaN, Double.NaN);
@@ -146,21 +145,58 @@ public final class MountProbe {
         return new Sight(d, (d.on() - free.get(step).get(i).on()) / sr, (high - low) / Math.abs(fall));
     }
 
-    private MountedApproach encounter(
+    private SwitchDistance search(
             Target target, Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench, double floor) {
-        double last = Math.max(reach, floor + study.switchModel().ratedDistance());
-        if (mount.background().isPresent()) {
-            last = Math.min(last, mount.background().get().distance() - target.thickness());
-        }
+        return approach(
+                        study,
+                        mount,
+                        target,
+                        steps[step],
+                        steps[0],
+                        new MountedSwitch(bench, target, mount.background(), floor),
+                        new MountedSwitch(rough, target, mount.background(), floor),
+                        step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
+                .distance();
+    }
+
+    /** How far a target is followed and what it does there. What is drawn plays no part in it. */
+    record Approached(MountedApproach approach, SwitchDistance distance) {}
+
+    /**
+     * A target that comes nearer from as far as it takes: where it switches within the usual range, or, while the output has not gone off
+     * yet at its end, within twice and four times that.
+     *
+     * @param fine step of the ladder that gives the result
+     * @param coarse the step before
+     * @param scene the scene at the finer step
+     * @param rough the scene at the coarser step
+     * @param intervals intervals in which the switch points are looked for
+     */
+    static Approached approach(
+            StudyInput study,
+            Mount mount,
+            Target target,
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            int intervals) {
+        // the switch is trimmed on the standard target in free air: there the errors are one and the same
         boolean trimmed = mount.isEmpty() && target.actsAs(study.standard());
-        return new MountedApproach(
-                steps[step],
-                steps[0],
-                new MountedSwitch(bench, target, mount.background(), floor),
-                new MountedSwitch(rough, target, mount.background(), floor),
-                last,
-                trimmed,
-                step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS);
+        double usual = StudyInput.defaultReach(study.switchModel());
+        double floor = mount.floor(Mount.halfWidth(target));
+        double room =
+                mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
+        double reach = Math.max(usual, floor + study.switchModel().ratedDistance());
+        while (true) {
+            double last = Math.min(reach, room);
+            MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
+            SwitchDistance d = a.distance();
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
+                return new Approached(a, d);
+            }
+            reach *= 2;
+        }
     }
 
     /**

@@ -17,7 +17,6 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
-import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
 import eddyreach.model.values.Mount;
@@ -68,7 +67,7 @@ public final class MountRunner {
                 .toList();
         benches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
         corners = new WorstDamping(study, ladder);
-        probe = new MountProbe(study, ladder, study.targets(), study.distances().last());
+        probe = new MountProbe(study, ladder, study.targets());
         safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
         this.sinks = sinks;
     }
@@ -200,21 +199,18 @@ public final class MountRunner {
         if (mount.background().isPresent()) {
             last = Math.min(last, mount.background().get().distance() - target.thickness());
         }
-        // the switch is trimmed on the standard target in free air: there the errors are one and the same
-        boolean trimmed = mount.isEmpty() && target.actsAs(study.standard());
-        MountedApproach e = new MountedApproach(
+        MountProbe.Approached found = MountProbe.approach(
+                study,
+                mount,
+                target,
                 ladder.step(step),
                 ladder.step(step - 1),
                 new MountedSwitch(benches[step][m], target, mount.background(), floor),
                 new MountedSwitch(benches[step - 1][m], target, mount.background(), floor),
-                last,
-                trimmed);
-        SwitchDistance distance = e.distance();
-        return new Found(
-                target,
-                floor,
-                e.curve(study.distances().first(), study.distances().points()),
-                distance);
+                AccuracyPolicy.APPROACH_INTERVALS);
+        Curve curve = found.approach()
+                .curve(study.distances().first(), last, study.distances().points());
+        return new Found(target, floor, curve, found.distance());
     }
 
     private MountCase mountCase(int m, WorkingPoint free, List<Found> found, List<Found> inFreeAir) {
@@ -333,12 +329,7 @@ public final class MountRunner {
     private List<Warning> warnings() {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
-        list.add(
-                new Warning(
-                        Warning.Kind.ROUND_MOUNT,
-                        "mounts",
-                        0,
-                        "everything is round about the axis but a straight edge: a nut counts as the circle across its corners"));
+        list.add(Warning.of(Warning.Kind.ROUND_MOUNT, "mounts"));
         return list;
     }
 }

@@ -38,27 +38,30 @@ public final class MountStudyReader {
             root.problem("mounts", "stands beside mount; give one of them");
         }
         if (root.has("mount")) {
-            root.child("mount").flatMap(named::bind).ifPresent(mounts::add);
+            root.child("mount").ifPresent(node -> add(node, mounts));
         } else {
             List<Node> nodes = root.list("mounts");
             if (nodes.size() > MOST_MOUNTS) {
                 root.problem("mounts", "more than " + MOST_MOUNTS + " mounts");
             }
-            nodes.stream()
-                    .limit(MOST_MOUNTS)
-                    .forEach(node -> named.bind(node).ifPresent(m -> {
-                        if (m.id().equals(Mount.freeAir().id())
-                                || mounts.stream().anyMatch(other -> other.id().equals(m.id()))) {
-                            node.problem("\"" + m.id() + "\" names another mount already");
-                        }
-                        mounts.add(m);
-                    }));
+            nodes.stream().limit(MOST_MOUNTS).forEach(node -> add(node, mounts));
         }
         List<Target> targets = root.has("targets") ? context.targets().bindAll(root.list("targets")) : List.of();
         DistanceRange distances = DistanceRange.bind(context);
         boolean pictures = root.flag("field pictures", true);
         mounts.forEach(m -> targets.forEach(t -> checkFit(m, t, distances)));
         return header -> new MountInput(header, mounts, header.orStandard(targets), distances, pictures);
+    }
+
+    private void add(Node node, List<Mount> mounts) {
+        named.bind(node).ifPresent(m -> {
+            if (m.id().equals(Mount.freeAir().id())) {
+                node.problem("\"" + m.id() + "\" is the name of the row without a mount; choose another name");
+            } else if (mounts.stream().anyMatch(other -> other.id().equals(m.id()))) {
+                node.problem("\"" + m.id() + "\" names another mount already");
+            }
+            mounts.add(m);
+        });
     }
 
     /** A first distance that was asked for must be reachable, and a background must leave room for the target. */

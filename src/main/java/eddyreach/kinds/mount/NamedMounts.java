@@ -24,6 +24,11 @@ public final class NamedMounts {
         return reader.bindBackground(node);
     }
 
+    /** Binds the bore of a wall, see {@link MountReader#bindBore}. */
+    public double bore(Node wall) {
+        return reader.bindBore(wall);
+    }
+
     /** A mount by id, by path, or in place. */
     public Optional<Mount> bind(Node node) {
         if (node.isMap()) {

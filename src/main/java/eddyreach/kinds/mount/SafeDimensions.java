@@ -49,7 +49,7 @@ final class SafeDimensions {
     }
 
     /**
-     * Smallest diameter for the depth, and for the diameter the largest depth to sink it or the smallest that clears the face. A bare bore
+     * Smallest diameter for the depth, never below the body's clearance hole, and for the diameter the largest depth to sink it or the smallest that clears the face. A bare bore
      * around a switch that is not sunk has neither: what the trade usually keeps clear around a non-flush switch stands for them.
      */
     List<SafeDimension> of(Recess recess) {
@@ -92,7 +92,7 @@ final class SafeDimensions {
     private Optional<SafeDimension> search(Recess recess, SafeDimension.Kind kind, double diameter, double depth) {
         boolean wider = kind == SafeDimension.Kind.DIAMETER;
         Grid grid = wider
-                ? Grid.up(Math.nextUp(recess.diameter()), recess.widest(model))
+                ? Grid.up(Math.max(Math.nextUp(recess.diameter()), model.clearanceHole()), recess.widest(model))
                 : recess.sinks()
                         ? Grid.down(Math.nextDown(recess.depth()))
                         : Grid.up(Math.nextUp(recess.depth()), recess.deepest(model));

@@ -1,5 +1,6 @@
 package eddyreach.kinds.recess;
 
+import eddyreach.kinds.mount.NamedMounts;
 import eddyreach.materials.Material;
 import eddyreach.model.read.ValueRange;
 import eddyreach.model.values.SwitchModel;
@@ -26,7 +27,7 @@ public final class RecessReader {
     private static final int DIAMETERS = 12;
     private static final int DEPTHS = 10;
 
-    /** Range of diameters unless given, in diameters of the body. */
+    /** Range of diameters unless given, in diameters of the bore. */
     private static final double NARROWEST = 1.15;
 
     private static final double WIDEST = 3.3;
@@ -41,12 +42,10 @@ public final class RecessReader {
 
     private final StudyContext context;
     private final Node root;
-    private final double body;
 
     private RecessReader(StudyContext context) {
         this.context = context;
         root = context.root();
-        body = context.switchModel().map(SwitchModel::bodyDiameter).orElse(Double.NaN);
     }
 
     static Function<StudyHeader, StudyInput> bind(StudyContext context) {
@@ -60,11 +59,7 @@ public final class RecessReader {
                 .orElse(Double.NaN);
         double outer = wall.map(w -> w.quantity("diameter", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY))
                 .orElse(Double.POSITIVE_INFINITY);
-        double bore = wall.map(w -> w.quantity("bore", Dimension.LENGTH, LEAST, LARGEST, body))
-                .orElse(body);
-        if (bore < body * (1 - 1e-9)) {
-            wall.orElseThrow().problem("bore", text(bore) + " is narrower than the body of the switch, " + text(body));
-        }
+        double bore = wall.map(new NamedMounts(context)::bore).orElse(Double.NaN);
         boolean bottom = root.flag("at the bottom", false);
         double surface = bindSurface(bottom);
         double rear = rear();

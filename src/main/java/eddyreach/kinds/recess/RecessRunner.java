@@ -65,7 +65,7 @@ public final class RecessRunner {
         depths = study.depths().even();
         List<Target> targets = List.of(study.target());
         ladder = new ResolutionLadder(study.setup(), List.of(study.target(), study.standard()), progress);
-        probe = new MountProbe(study, ladder, targets, StudyInput.defaultReach(study.switchModel()));
+        probe = new MountProbe(study, ladder, targets);
         checkpoint.kept().stream()
                 .flatMap(line -> RecessCell.of(line).stream())
                 .filter(this::fits)

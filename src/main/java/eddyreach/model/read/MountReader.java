@@ -15,6 +15,7 @@ import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -26,6 +27,9 @@ public final class MountReader {
 
     /** Steps of a cone when only overlaps are looked for. */
     private static final int STEPS = 8;
+
+    /** Whether a hole is tapped. */
+    private static final Map<String, Boolean> HOLES = Map.of("clearance", false, "tapped", true);
 
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
@@ -50,10 +54,16 @@ public final class MountReader {
     public static Optional<Mount> read(SourceFile source, Materials materials, Optional<SwitchModel> model) {
         Problems problems = new Problems();
         Node root = YamlTree.open(source, "mount", problems);
-        Optional<Mount> mount = new MountReader(materials, model).bind(root, source.id(), root.text("name"));
+        Optional<Mount> mount = new MountReader(materials, model).bind(root, id(source), root.text("name"));
         root.finish();
         problems.throwIfAny();
         return mount;
+    }
+
+    /** A file may be called anything, but pictures and rows are named after it. */
+    private static String id(SourceFile source) {
+        String safe = source.id().replaceAll("[^A-Za-z0-9._]+", "-").replaceAll("^[-.]+|-+$", "");
+        return safe.isEmpty() ? "mount" : safe;
     }
 
     /**
@@ -125,11 +135,7 @@ public final class MountReader {
         Optional<Material> material = materials.bind(node, "material");
         double thickness = length(node, "thickness");
         double diameter = node.quantity("diameter", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY);
-        double body = model.map(SwitchModel::bodyDiameter).orElse(Double.NaN);
-        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, LARGEST, body);
-        if (bore < body * (1 - 1e-9)) {
-            node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
-        }
+        double bore = bindBore(node);
         List<Mount.Opening> openings = bindOpenings(node, bore);
         double edge = bindEdge(node, diameter, bore, openings);
         if (openings.isEmpty()) {
@@ -157,6 +163,24 @@ public final class MountReader {
             }
         });
         return wall(material, thickness, diameter, bore, openings, edge);
+    }
+
+    /** Diameter of a wall's bore, m: as given, or that of the hole that the switch needs; NaN when the switch is not known. */
+    public double bindBore(Node node) {
+        double body = model.map(SwitchModel::bodyDiameter).orElse(Double.NaN);
+        boolean tapped = node.optionalChoice("hole", HOLES).orElse(false);
+        if (tapped && model.isPresent() && model.get().thread().isEmpty()) {
+            node.problem("hole", "tapped, but the body of the switch has no thread");
+        }
+        if (node.has("hole") && node.has("bore")) {
+            node.problem("hole", "stands beside bore; give one of them");
+        }
+        double fits = tapped ? body : model.map(SwitchModel::clearanceHole).orElse(Double.NaN);
+        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, LARGEST, fits);
+        if (bore < body * (1 - 1e-9)) {
+            node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
+        }
+        return bore;
     }
 
     private static Optional<Mount.Wall> wall(

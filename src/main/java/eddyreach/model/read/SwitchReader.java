@@ -6,6 +6,7 @@ import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.model.values.MetricThread;
 import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.yaml.InputException;
@@ -85,6 +86,7 @@ public final class SwitchReader {
             }
         }
         checkRings(winding);
+        Optional<MetricThread> thread = bindThread(root);
         Optional<Supplier<ActiveElement>> element = root.map("oscillator").flatMap(OscillatorReader::bind);
         Optional<Node> switching = root.map("switching");
         double travel = switching
@@ -112,7 +114,37 @@ public final class SwitchReader {
                         .toList(),
                 element.orElseThrow().get(),
                 travel,
-                output.orElseThrow());
+                output.orElseThrow(),
+                thread);
+    }
+
+    /** The housing must be a tube of a diameter between the thread's minor and its nominal one. */
+    private Optional<MetricThread> bindThread(Node root) {
+        if (!root.has("thread")) {
+            return Optional.empty();
+        }
+        String designation = root.text("thread");
+        Optional<MetricThread> thread = MetricThread.of(designation);
+        if (thread.isEmpty() && !designation.isEmpty()) {
+            root.problem(
+                    "thread",
+                    "\"" + designation
+                            + "\" is not a metric thread such as M18 x 1, from M3 to M64 with a clearance hole"
+                            + " of ISO 273");
+        }
+        double outer = rings.stream()
+                .filter(r -> r.role == Role.HOUSING)
+                .mapToDouble(r -> 2 * r.section.r1())
+                .max()
+                .orElse(0);
+        thread.filter(t -> outer < t.minor() || outer > t.nominal() * (1 + 1e-9))
+                .ifPresent(t -> root.problem(
+                        "thread",
+                        t.text() + " but the housing measures " + Units.text(outer, Dimension.LENGTH)
+                                + ": it is taken as a smooth tube of the pitch diameter, between "
+                                + Units.text(t.minor(), Dimension.LENGTH) + " and "
+                                + Units.text(t.nominal(), Dimension.LENGTH)));
+        return thread;
     }
 
     /** Adds the core's parts and returns the space for the winding, endless without a core, empty after a problem. */

@@ -7,6 +7,7 @@ import eddyreach.oscillator.ActiveElement;
 import eddyreach.switching.OutputFunction;
 import eddyreach.switching.StandardQuantities;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,6 +27,7 @@ import java.util.OptionalDouble;
  * @param element active element of the oscillator
  * @param differentialTravel differential travel H as a fraction of s_r
  * @param output normally open or normally closed
+ * @param thread thread of the body, which the housing takes as a smooth tube of its pitch diameter; empty for a smooth body
  */
 public record SwitchModel(
         String id,
@@ -40,7 +42,8 @@ public record SwitchModel(
         List<Part> parts,
         ActiveElement element,
         double differentialTravel,
-        OutputFunction output) {
+        OutputFunction output,
+        Optional<MetricThread> thread) {
 
     public SwitchModel {
         parts = List.copyOf(parts);
@@ -51,6 +54,11 @@ public record SwitchModel(
         return parts.stream().anyMatch(p -> p.role() == Role.HOUSING)
                 ? 2 * parts.stream().mapToDouble(p -> p.section().r1()).max().orElseThrow()
                 : faceDiameter;
+    }
+
+    /** Least diameter of a smooth hole that the body passes, m: the clearance hole of its thread, or the body's own diameter. */
+    public double clearanceHole() {
+        return Math.max(bodyDiameter(), thread.map(MetricThread::clearance).orElse(0.0));
     }
 
     /** Height of the rear end of the housing, m, negative; empty without a housing, whose length nobody knows. */

@@ -63,7 +63,7 @@ class MountStudyTest {
 
     /** What a study finds without corners, effects of dimensions and proposals. */
     private static MountProbe probe(MountInput study, ResolutionLadder ladder) {
-        return new MountProbe(study, ladder, study.targets(), study.distances().last());
+        return new MountProbe(study, ladder, study.targets());
     }
 
     private static MountCase of(MountResult result, String id) {
@@ -106,6 +106,22 @@ class MountStudyTest {
             assertThat(of(result, id).verdict()).isEqualTo(MountCase.Verdict.RELEASED);
             assertThat(Math.abs(of(result, id).targets().get(0).shift())).isLessThan(0.02);
         }
+    }
+
+    /** What is drawn decides nothing: the curve may end before the switch-on distance. */
+    @Test
+    void theRangeDrawnDoesNotChangeTheVerdict() throws IOException {
+        String mount = "{name: level, wall: {material: fe360, thickness: 9 mm, hole: tapped}}";
+        MountCase wide = of(MountRunner.run(read("m8-flush", mount, "distances: {to: 3 mm}"), Progress.NONE), "level");
+        MountCase cut = of(
+                MountRunner.run(read("m8-flush", mount, "distances: {to: 0.5 mm, points: 11}"), Progress.NONE),
+                "level");
+        assertThat(wide.targets().get(0).distance().on()).isGreaterThan(1e-3);
+        assertThat(cut.targets().get(0).distance())
+                .isEqualTo(wide.targets().get(0).distance());
+        assertThat(cut.safe()).isEqualTo(wide.safe());
+        double[] drawn = cut.targets().get(0).curve().distance();
+        assertThat(drawn[drawn.length - 1]).isCloseTo(1.5e-3, within(0.51e-3));
     }
 
     @Test

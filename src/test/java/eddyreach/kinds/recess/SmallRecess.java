@@ -20,7 +20,7 @@ public final class SmallRecess {
             name: a recess
             kind: recess
             switch: m8-non-flush
-            wall: {materials: [fe360], thickness: 14 mm}
+            wall: {materials: [fe360], thickness: 14 mm, hole: tapped}
             diameters: {from: 9 mm, to: 25 mm, points: 2}
             depths: {from: 2 mm, to: 7 mm, points: 3}
             recess: {diameter: 22 mm, depth: 7 mm}

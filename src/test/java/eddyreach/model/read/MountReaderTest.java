@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.geometry.Part;
 import eddyreach.kinds.mount.MountInput;
+import eddyreach.model.values.MetricThread;
 import eddyreach.model.values.Mount;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.SourceFile;
@@ -53,7 +54,7 @@ class MountReaderTest {
         assertThat(parts(m)).extracting(Part::name).containsExactly("wall", "wall 2", "washer", "nut");
         assertThat(parts(m).get(0).section().r0()).isEqualTo(18e-3);
         assertThat(parts(m).get(0).section().z1()).isEqualTo(4e-3);
-        assertThat(parts(m).get(1).section().r0()).as("the bore fits the body").isCloseTo(8.675e-3, within(1e-12));
+        assertThat(parts(m).get(1).section().r0()).as("an M18 passes it").isEqualTo(10e-3);
         assertThat(parts(m).get(3).section().z0()).isCloseTo(-22e-3, within(1e-12));
         assertThat(parts(m).get(0).section().r1()).as("cut").isCloseTo(39e-3, within(1e-12));
         assertThat(m.floor(17e-3)).as("fits into the recess").isZero();
@@ -84,12 +85,12 @@ class MountReaderTest {
                 "wall: {material: fe360, thickness: 60 mm, recess: {diameter: 30 mm, depth: 50 mm}}"
                         + " | the recess reaches 50 mm behind the active face, but the switch ends at 40 mm",
                 "wall: {material: fe360, thickness: 9 mm, recess: {diameter: 16 mm, depth: 5 mm}}"
-                        + " | 16 mm must be larger than the bore, 17.35 mm",
+                        + " | 16 mm must be larger than the bore, 20 mm",
                 "proud by: 41 mm, wall: {material: fe360, thickness: 9 mm} | 41 mm but the switch is only 40 mm long",
                 "sunk by: 5 mm, proud by: 2 mm | 5 mm beside proud by 2 mm: a switch is one or the other, or flush",
                 "sunk by: 5 mm, wall: {material: fe360, thickness: 9 mm}, cover: {material: plastic, distance: 2 mm, thickness: 1 mm}"
                         + " | \"cover\" (diameter 0 mm to 70.25 mm, 3 mm in front of the face to 2 mm in front of the face) overlaps"
-                        + " \"wall\" (diameter 17.35 mm to 59.5 mm, 5 mm in front of the face to 4 mm behind the face)",
+                        + " \"wall\" (diameter 20 mm to 62.15 mm, 5 mm in front of the face to 4 mm behind the face)",
                 "rings: [{name: a, material: fe360, inner diameter: 10 mm, outer diameter: 30 mm, front: 0 mm, back: 5 mm}]"
                         + " | \"a\" (diameter 10 mm to 30 mm, 0 mm behind the face to 5 mm behind the face) overlaps \"core rim\"",
                 "nut: {material: fe360, across corners: 27 mm, height: 4 mm}"
@@ -99,7 +100,7 @@ class MountReaderTest {
                 "wall: {material: fe360, thickness: 9 mm, steps: [{diameter: 30 mm, depth: 2 mm}, {diameter: 32 mm, depth: 1 mm}]}"
                         + " | 32 mm must be smaller than that of the step above, 30 mm",
                 "wall: {material: fe360, thickness: 9 mm, edge: 8 mm}"
-                        + " | 8 mm from the axis, but the bore of 17.35 mm reaches 8.675 mm from it",
+                        + " | 8 mm from the axis, but the bore of 20 mm reaches 10 mm from it",
                 "wall: {material: fe360, thickness: 9 mm, recess: {diameter: 36 mm, depth: 5 mm}, edge: 15 mm}"
                         + " | 15 mm from the axis, but the opening of 36 mm reaches 18 mm from it",
                 "wall: {material: fe360, thickness: 9 mm, diameter: 40 mm, edge: 20 mm}"
@@ -123,7 +124,7 @@ class MountReaderTest {
         assertThat(m.bounds())
                 .extracting(b -> b.wall().orElseThrow().diameter())
                 .containsExactly(60e-3, 24e-3);
-        assertThat(m.bounds()).extracting(b -> parts(b).get(0).section().r1()).containsExactly(29.675e-3, 12e-3);
+        assertThat(m.bounds()).extracting(b -> parts(b).get(0).section().r1()).containsExactly(30e-3, 12e-3);
         Mount without = mount(wall.replace(", edge: 12 mm", ""));
         assertThat(without.bounds()).containsExactly(without);
         String background = STUDY.replace("kind: mount", "kind: background")
@@ -135,16 +136,65 @@ class MountReaderTest {
                 .hasMessageContaining("ends at a straight edge 12 mm beside the switch");
     }
 
+    /** ISO 273, medium: 20 mm for M18, 13.5 mm for M12; a tapped hole is a smooth bore of the pitch diameter. */
+    @Test
+    void theHoleIsThatOfTheThread() {
+        String wall = "wall: {material: fe360, thickness: 9 mm%s}";
+        assertThat(bore(mount(wall.formatted("")))).isEqualTo(20e-3);
+        assertThat(bore(mount(wall.formatted(", hole: clearance")))).isEqualTo(20e-3);
+        assertThat(bore(mount(wall.formatted(", hole: tapped")))).isCloseTo(17.35e-3, within(1e-12));
+        assertThat(bore(mount(wall.formatted(", bore: 18.5 mm")))).isEqualTo(18.5e-3);
+        String both = STUDY.replace("MOUNT", "{name: m, " + wall.formatted(", hole: tapped, bore: 19 mm") + "}");
+        assertThatThrownBy(() -> read(both)).hasMessageContaining("hole: stands beside bore; give one of them");
+        String smooth = STUDY.replace("MOUNT", "{name: m, " + wall.formatted(", hole: tapped") + "}")
+                .replace("m18-flush", "block40-flush");
+        assertThatThrownBy(() -> read(smooth))
+                .hasMessageContaining("hole: tapped, but the body of the switch has no thread");
+        assertThat(MetricThread.of("M12x1").orElseThrow().clearance()).isEqualTo(13.5e-3);
+        assertThat(MetricThread.of("M30 x 1.5").orElseThrow().text()).isEqualTo("M30 x 1.5");
+        assertThat(MetricThread.of("M17 x 1")).isEmpty();
+        assertThat(MetricThread.of("M18")).isEmpty();
+    }
+
+    private static double bore(Mount m) {
+        return m.wall().orElseThrow().bore();
+    }
+
+    /** A second row of free air would have the same name and the same pictures. */
+    @Test
+    void noMountIsCalledFreeAir() {
+        String text = STUDY.replace("MOUNT", "{name: free-air, wall: {material: fe360, thickness: 9 mm}}");
+        assertThatThrownBy(() -> read(text)).hasMessageContaining("is the name of the row without a mount");
+        String single = text.replace("mounts:\n  - ", "mount: ");
+        assertThat(single).contains("\nmount: {name");
+        assertThatThrownBy(() -> read(single)).hasMessageContaining("is the name of the row without a mount");
+    }
+
+    /** Pictures are named after the mount's file, whatever that is called. */
+    @Test
+    void aFileOfAnyNameGivesASafeId() {
+        ModelFiles.write(folder, "=my mount #1.yaml", """
+                eddyreach: mount
+                name: odd name
+                wall: {material: fe360, thickness: 9 mm}
+                """);
+        assertThat(read(STUDY.replace("MOUNT", "\"=my mount #1.yaml\""))
+                        .mounts()
+                        .get(0)
+                        .id())
+                .isEqualTo("my-mount-1");
+    }
+
     @Test
     void aTargetWiderThanTheRecessCannotBeAskedForInside() {
         String text = STUDY.replace(
                         "MOUNT",
-                        "{name: m, sunk by: 4 mm, wall: {material: fe360, thickness: 20 mm, recess: {diameter: 20 mm, depth: 9 mm}}}")
+                        "{name: m, sunk by: 4 mm, wall: {material: fe360, thickness: 20 mm, recess: {diameter: 21 mm, depth: 9 mm}}}")
                 + "distances: {from: 1 mm, to: 9 mm}\ntargets: [{name: t, material: fe360}]\n";
         assertThatThrownBy(() -> read(text))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining(
-                        "from 1 mm: target \"t\" measures 25.4558 mm across and mount \"m\" leaves 20 mm there;"
+                        "from 1 mm: target \"t\" measures 25.4558 mm across and mount \"m\" leaves 21 mm there;"
                                 + " it comes no nearer than 4 mm");
         assertThat(read(text.replace("from: 1 mm, ", "")).mounts()).hasSize(1);
     }
