@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
+import eddyreach.model.yaml.InputException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
+import eddyreach.model.yaml.InputException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;

@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.study.Progress;
+import eddyreach.engine.core.Progress;
 import java.io.PrintWriter;
 import java.util.function.LongSupplier;
 

@@ -1,10 +1,10 @@
 package eddyreach.cli;
 
-import eddyreach.report.ProofPages;
-import eddyreach.report.ProofReport;
-import eddyreach.study.Progress;
-import eddyreach.study.proof.Proof;
-import eddyreach.study.proof.ProofResult;
+import eddyreach.engine.core.Progress;
+import eddyreach.proof.Proof;
+import eddyreach.proof.ProofPages;
+import eddyreach.proof.ProofReport;
+import eddyreach.proof.ProofResult;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,8 +1,9 @@
 package eddyreach.study;
 
-import eddyreach.model.StudyHeader;
-import eddyreach.model.StudyInput;
-import eddyreach.model.SwitchModel;
+import eddyreach.engine.core.Operating;
+import eddyreach.engine.core.TrimmedSwitch;
+import eddyreach.engine.core.Warning;
+import eddyreach.model.values.SwitchModel;
 import java.util.List;
 
 /** The complete, immutable result of a study: everything that tables, charts and pages need. */
@@ -13,6 +14,14 @@ public interface StudyResult {
 
     /** The switch without a target. */
     TrimmedSwitch trimmed();
+
+    /** How it is shown. */
+    Presentation presentation();
+
+    /** True when the run was stopped before its end. */
+    default boolean partial() {
+        return false;
+    }
 
     /** Limits that concern the whole study. */
     List<Warning> warnings();
@@ -38,7 +47,7 @@ public interface StudyResult {
     }
 
     /** Which question was asked. */
-    default StudyInput.Kind kind() {
+    default StudyKind kind() {
         return header().kind();
     }
 

@@ -32,7 +32,7 @@ public interface Principle {
      * @throws UnworkableException when the signal does not fall from s_r to s_r (1 + H), or the differential travel exceeds s_r
      */
     default Trim trim(DoubleFunction<TankState> standard, double effectiveDistance, double differentialTravel) {
-        return Trim.atFactory(name(), g -> signal(standard.apply(g)), effectiveDistance, differentialTravel);
+        return Trim.ofSignal(name(), g -> signal(standard.apply(g)), effectiveDistance, differentialTravel);
     }
 
     /** Loss: the tank's conductance. */

@@ -21,6 +21,7 @@ import java.util.function.DoubleUnaryOperator;
 public record Trim(double on, double off) {
 
     private static final int TRIED = 100;
+    private static final double MICRO = 1e6;
 
     public Trim {
         Require.positive("on threshold", on, "S");
@@ -38,15 +39,50 @@ public record Trim(double on, double off) {
      * @param standard loss conductance of the tank, S, as a function of the distance of the standard target, m
      * @param effectiveDistance effective operating distance s_r, m
      * @param differentialTravel differential travel H as a fraction of s_r
-     * @throws UnworkableException when the differential travel exceeds s_r, or the conductance does not fall from s_r to s_r (1 + H), with the differential
-     *     travels for which it does
+     * @param free loss conductance of the tank without a target, S
+     * @throws NoTrimException when the conductance does not fall from s_r to s_r (1 + H), or not below that without a target, so that
+     *     no such trim exists
      */
-    public static Trim atFactory(DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
-        return atFactory(new Principle.Loss().name(), standard, effectiveDistance, differentialTravel);
+    public static Trim atFactory(
+            DoubleUnaryOperator standard, double free, double effectiveDistance, double differentialTravel) {
+        Require.positive("conductance without a target", free, "S");
+        Require.positive("effective operating distance", effectiveDistance, "m");
+        Require.positive("differential travel", differentialTravel, "");
+        double offDistance = effectiveDistance * (1 + differentialTravel);
+        double on = standard.applyAsDouble(effectiveDistance);
+        double off = standard.applyAsDouble(offDistance);
+        if (off >= on) {
+            throw new NoTrimException(String.format(
+                    Locale.ROOT,
+                    "the switch cannot be trimmed: its standard target adds no more loss at the effective distance of %.6g mm (%.6g uS)"
+                            + " than at the switch-off distance of %.6g mm (%.6g uS); first lower the rated distance",
+                    effectiveDistance * 1e3,
+                    on * MICRO,
+                    offDistance * 1e3,
+                    off * MICRO));
+        }
+        if (free >= off) {
+            throw new NoTrimException(String.format(
+                    Locale.ROOT,
+                    "the switch cannot be trimmed: it would never release, since without any target its tank loses %.6g uS and the output"
+                            + " goes off only below %.6g uS, the loss with the standard target at %.6g mm; first lower the rated distance"
+                            + " or bring the coil nearer to the face",
+                    free * MICRO,
+                    off * MICRO,
+                    offDistance * 1e3));
+        }
+        return new Trim(on, off);
     }
 
-    /** The same for any signal, named for the message. */
-    static Trim atFactory(
+    /**
+     * The same for any signal that falls with the distance, whatever it is without a target.
+     *
+     * @param signal its name, for the message
+     * @param standard the signal as a function of the distance of the standard target, m
+     * @throws UnworkableException when the differential travel exceeds s_r, or the signal does not fall from s_r to s_r (1 + H), with the
+     *     differential travels for which it does
+     */
+    static Trim ofSignal(
             String signal, DoubleUnaryOperator standard, double effectiveDistance, double differentialTravel) {
         Require.positive("effective operating distance", effectiveDistance, "m");
         Require.positive("differential travel", differentialTravel, "");

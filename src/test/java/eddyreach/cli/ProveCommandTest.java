@@ -2,8 +2,8 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.report.SampleProof;
-import eddyreach.study.proof.ProofResult;
+import eddyreach.proof.ProofResult;
+import eddyreach.proof.SampleProof;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
