@@ -4,6 +4,7 @@ import eddyreach.kinds.approach.PartQuestion;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -78,6 +79,7 @@ final class AskCommand implements Callable<Integer> {
         }
         Path folder = OutputFolder.named(into, terminal.workingFolder());
         OutputFolder.check(folder);
+        ResultFiles.check(folder);
         job.run(study, Optional.of(folder), EnumSet.of(Format.PNG));
         return ExitCode.DONE;
     }

@@ -46,10 +46,10 @@ public final class ProofPages {
      */
     public static List<Path> write(ProofResult result, Path folder) throws IOException {
         List<String> names = List.of(HTML, MARKDOWN);
-        try (FolderWriter writer = FolderWriter.open(folder)) {
+        try (FolderWriter writer = FolderWriter.open(folder, "proof")) {
             writer.add(HTML, html(result).getBytes(StandardCharsets.UTF_8));
             writer.add(MARKDOWN, markdown(result).getBytes(StandardCharsets.UTF_8));
-            writer.commit(names, List.of());
+            writer.commit(names);
         }
         return names.stream().map(folder::resolve).toList();
     }

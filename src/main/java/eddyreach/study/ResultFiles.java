@@ -7,10 +7,8 @@ import eddyreach.report.page.HtmlPage;
 import eddyreach.report.page.MarkdownPage;
 import eddyreach.report.page.Page;
 import java.io.IOException;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,15 +18,11 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Parse;
-import org.snakeyaml.engine.v2.events.Event;
-import org.snakeyaml.engine.v2.events.ScalarEvent;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /** Writes everything about a result into one folder: pictures, tables, a page to send on and a JSON document. */
 public final class ResultFiles {
 
+    private static final String KIND = "result";
     private static final String DOCUMENT = "result.json";
     private static final String HTML = "page.html";
     private static final String MARKDOWN = "page.md";
@@ -41,12 +35,21 @@ public final class ResultFiles {
     private record Entry(String name, Supplier<byte[]> content) {}
 
     /**
+     * Looks whether a result can be put into a folder, before it is computed.
+     *
+     * @throws IOException when a file is in the way that no run has written
+     */
+    public static void check(Path folder) throws IOException {
+        FolderWriter.check(folder, KIND, List.of(HTML, MARKDOWN, DOCUMENT));
+    }
+
+    /**
      * Writes the result; what an earlier run wrote and this one does not, is removed. Pictures are drawn on all cores.
      *
      * @param folder made if it does not exist; other files in it are left alone
      * @param formats formats of the pictures; none for tables only
      * @return the files, pictures first and the JSON document last
-     * @throws IOException when a file cannot be written; the earlier result is then still there
+     * @throws IOException when a file cannot be written or a foreign one has its name; the earlier result is then still there
      */
     public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats)
             throws IOException {
@@ -73,7 +76,7 @@ public final class ResultFiles {
         names.addAll(List.of(HTML, MARKDOWN, DOCUMENT));
         texts.add(text(DOCUMENT, () -> ResultJson.of(result, names)));
         Map<String, byte[]> drawn = new ConcurrentHashMap<>();
-        try (FolderWriter writer = FolderWriter.open(folder)) {
+        try (FolderWriter writer = FolderWriter.open(folder, KIND)) {
             Stream.concat(files.stream(), texts.stream()).parallel().forEach(e -> {
                 byte[] content = e.content().get();
                 add(writer, e.name(), content);
@@ -82,11 +85,7 @@ public final class ResultFiles {
                 }
             });
             pages(result, pictures, drawn, Set.copyOf(names)).forEach((name, text) -> add(writer, name, utf8(text)));
-            List<String> obsolete = earlier(folder);
-            obsolete.addAll(
-                    writer.interrupted().stream().filter(ResultFiles::own).toList());
-            obsolete.removeAll(names);
-            writer.commit(names, obsolete);
+            writer.commit(names);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -122,37 +121,5 @@ public final class ResultFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /**
-     * The files of the result that lies in the folder, from the first list of its document; empty when there is none or
-     * it cannot be read. Parsing stops after that list.
-     */
-    private static List<String> earlier(Path folder) throws IOException {
-        List<String> names = new ArrayList<>();
-        Path document = folder.resolve(DOCUMENT);
-        if (!Files.isRegularFile(document)) {
-            return names;
-        }
-        try (Reader reader = Files.newBufferedReader(document, StandardCharsets.UTF_8)) {
-            boolean inside = false;
-            for (Event event : new Parse(LoadSettings.builder().build()).parseReader(reader)) {
-                if (event.getEventId() == Event.ID.SequenceStart) {
-                    inside = true;
-                } else if (event.getEventId() == Event.ID.SequenceEnd) {
-                    return names;
-                } else if (inside && event instanceof ScalarEvent scalar && own(scalar.getValue())) {
-                    names.add(scalar.getValue());
-                }
-            }
-        } catch (YamlEngineException e) {
-            names.clear();
-        }
-        return names;
-    }
-
-    /** Only plain names with our endings: a damaged document must not lead to another folder. */
-    private static boolean own(String name) {
-        return name.matches("[A-Za-z0-9][A-Za-z0-9.-]*\\.(png|svg|dxf|csv|html|md|json)");
     }
 }

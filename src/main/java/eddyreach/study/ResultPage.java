@@ -8,6 +8,7 @@ import eddyreach.model.values.SwitchModel;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.WarningText;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -116,7 +117,7 @@ public final class ResultPage {
                                 + " is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
         notes.add("Materials are linear: no saturation, no hysteresis, no strong constant field.");
         result.allWarnings().stream()
-                .map(w -> w.subject() + ": " + w.text() + (w.text().endsWith(".") ? "" : "."))
+                .map(w -> WarningText.withSubject(w) + ".")
                 .distinct()
                 .forEach(notes::add);
         boolean accurate = result.allWarnings().stream().noneMatch(w -> w.kind() == Warning.Kind.ERROR_ABOVE_REQUEST);

@@ -2,14 +2,18 @@ package eddyreach.study;
 
 import eddyreach.field.axial.Resolution;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -24,7 +28,6 @@ import java.util.function.Predicate;
 public final class RunState implements Checkpoint {
 
     public static final String NAME = "run.state";
-    private static final String TEMPORARY = ".run.state.new";
     private static final String HEAD = "eddyreach run state 1";
     private static final long INTERVAL = 1_000_000_000L;
     private static final long LARGEST = 20_000_000;
@@ -55,7 +58,7 @@ public final class RunState implements Checkpoint {
      * @param study what is to be computed; one that can go on
      * @param readable whether a kept line makes sense to the study
      * @param stop whether the run is asked to stop
-     * @throws IOException when a file is there but cannot be read
+     * @throws IOException when a file is there but cannot be read, or is of another kind
      */
     public RunState(Path folder, StudyInput study, Predicate<String> readable, BooleanSupplier stop)
             throws IOException {
@@ -109,9 +112,14 @@ public final class RunState implements Checkpoint {
         String end = "end " + hash(text.toString()) + "\n";
         text.append(end);
         Files.createDirectories(folder);
-        Path temporary = folder.resolve(TEMPORARY);
-        Files.writeString(temporary, text);
-        Files.move(temporary, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
+        checkPlace();
+        Path temporary = Files.createTempFile(folder, "." + NAME + "-", "");
+        try {
+            Files.writeString(temporary, text);
+            Files.move(temporary, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
         saved = System.nanoTime();
     }
 
@@ -121,13 +129,35 @@ public final class RunState implements Checkpoint {
      * @throws IOException when that fails
      */
     public void remove() throws IOException {
-        Files.deleteIfExists(folder.resolve(TEMPORARY));
+        checkPlace();
         Files.deleteIfExists(folder.resolve(NAME));
     }
 
-    private Read read() throws IOException {
+    /** Only a state is replaced or removed, however damaged; a link or a foreign file of its name is left alone. */
+    private void checkPlace() throws IOException {
         Path file = folder.resolve(NAME);
-        if (!Files.isRegularFile(file)) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        boolean state = Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+        if (state) {
+            try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+                byte[] head = (HEAD + "\n").getBytes(StandardCharsets.UTF_8);
+                state = Arrays.equals(head, in.readNBytes(head.length));
+            }
+        }
+        if (!state) {
+            throw new FileSystemException(
+                    file.toString(),
+                    null,
+                    "a file of this name is in the way, and not of an unfinished run; move it away or name another folder");
+        }
+    }
+
+    private Read read() throws IOException {
+        checkPlace();
+        Path file = folder.resolve(NAME);
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             return new Read(Found.NOTHING, List.of());
         }
         Read damaged = new Read(Found.DAMAGED, List.of());

@@ -4,6 +4,7 @@ import eddyreach.engine.core.Operating;
 import eddyreach.engine.core.Warning;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.WarningText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ public final class TextReport {
             assumedPermeability(warnings).ifPresent(page::paragraph);
             warnings.stream()
                     .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED)
-                    .forEach(w -> page.paragraph("Note, " + w.subject() + ": " + w.text() + "."));
+                    .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
         }
         page.gap();
         folder.ifPresent(f -> page.line("Files: " + f));
@@ -54,10 +55,10 @@ public final class TextReport {
             return Optional.empty();
         }
         String all = assumed.stream()
-                .map(w -> w.subject() + " " + Labels.significant(w.value(), 3))
+                .map(w -> w.subject() + " " + Labels.significant(w.value(Warning.Measure.PERMEABILITY), 3))
                 .collect(Collectors.joining(", "));
-        return Optional.of(
-                "Note, permeability assumed (" + all + "): it differs from piece to piece and falls with frequency.");
+        return Optional.of("Note, relative permeability assumed (" + all
+                + "): it varies from piece to piece and falls with frequency.");
     }
 
     private static void head(StudyResult result, TextPage page) {

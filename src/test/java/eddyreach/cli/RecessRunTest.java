@@ -1,6 +1,7 @@
 package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import eddyreach.kinds.recess.RecessInput;
 import eddyreach.model.read.Library;
@@ -81,9 +82,21 @@ class RecessRunTest {
         assertThat(Session.files(result))
                 .containsExactly(
                         "page.html", "page.md", "recess.csv", "recess.png", "recess.svg", "result.json", "run.state");
-        Files.writeString(result.resolve("run.state"), "nothing of this kind");
+        Path state = result.resolve("run.state");
+        Files.writeString(state, Files.readString(state).replace("key ", "kez "));
         new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");
+        Files.writeString(state, "nothing of this kind");
+        assertThatThrownBy(() -> new Job(terminal, false)
+                        .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("not of an unfinished run");
+        assertThat(state).hasContent("nothing of this kind");
+        Files.delete(state);
+        Path precious = Files.writeString(folder.resolve("precious.txt"), "mine");
+        Files.createSymbolicLink(result.resolve(".run.state.new"), precious);
+        new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        assertThat(precious).hasContent("mine");
     }
 
     @Tag("long")

@@ -29,10 +29,10 @@ record Session(int code, String out, String err) {
                 .replace(folder.toString().replace('\\', '/') + "/", "");
     }
 
-    /** Files and folders in a folder, however deep, sorted. */
+    /** Files and folders in a folder, however deep, sorted, but for the list of what runs have written there. */
     static List<String> files(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(p -> !p.equals(folder))
+            return all.filter(p -> !p.equals(folder) && !p.toString().endsWith(".sha256"))
                     .map(p -> folder.relativize(p).toString().replace('\\', '/'))
                     .sorted()
                     .toList();

@@ -9,7 +9,7 @@ public final class HangingRun {
     private HangingRun() {}
 
     public static void main(String[] args) throws Exception {
-        try (FolderWriter writer = FolderWriter.open(Path.of(args[0]))) {
+        try (FolderWriter writer = FolderWriter.open(Path.of(args[0]), "result")) {
             writer.add("distances.csv", new byte[] {'x'});
             System.out.println("written");
             Thread.sleep(60_000);

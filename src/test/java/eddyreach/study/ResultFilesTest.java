@@ -37,13 +37,16 @@ class ResultFilesTest {
 
     private static final ApproachResult RESULT = SampleResult.of();
 
+    private static final String LIST = ".eddyreach.result.sha256";
+
     @TempDir
     private Path folder;
 
     private static Map<String, String> content(Path folder) throws IOException {
         Map<String, String> map = new TreeMap<>();
         try (Stream<Path> files = Files.walk(folder)) {
-            for (Path f : files.filter(f -> !f.equals(folder)).toList()) {
+            for (Path f : files.filter(f -> !f.equals(folder) && !f.equals(folder.resolve(LIST)))
+                    .toList()) {
                 map.put(
                         folder.relativize(f).toString(),
                         Files.isDirectory(f) ? "folder" : Arrays.hashCode(Files.readAllBytes(f)) + "");
@@ -243,18 +246,90 @@ class ResultFilesTest {
         assertThat(content(folder)).isEqualTo(before);
     }
 
+    /** Killed after some renames, a run has its new files in the list beside the earlier ones: all go. */
     @Test
     void aRunKilledBetweenTwoRenamesLeavesNothingThatStays() throws IOException {
-        Path victim = Files.writeString(folder.resolve("victim.csv"), "x");
+        ResultFiles.write(RESULT, folder, Set.of());
+        Map<String, String> before = content(folder);
+        String list = Files.readString(folder.resolve(LIST));
+        ResultFiles.write(RESULT, folder, EnumSet.of(Format.SVG));
+        String later = Files.readString(folder.resolve(LIST));
+        Files.writeString(folder.resolve(LIST), list + later.substring(later.indexOf('\n') + 1));
+        Path hidden = Files.createDirectory(folder.resolve(".eddyreach-1"));
+        Files.writeString(hidden.resolve("lock"), "Eddyreach prepares files here: .eddyreach-1\n");
+        Files.writeString(hidden.resolve("plane.svg"), "cut off");
+        ResultFiles.write(RESULT, folder, Set.of());
+        assertThat(content(folder)).isEqualTo(before);
+    }
+
+    /** A folder that came by post: its document, and even its list, names files that a run has not written. */
+    @Test
+    void noFileLeadsARunToDeleteAnother() throws IOException {
+        ResultFiles.write(RESULT, folder, Set.of());
+        String document = Files.readString(folder.resolve("result.json"));
+        List<String> names = List.of("measurements.csv", "photo.png", "README.md", "sub.png", "link.png");
+        for (String name : names.subList(0, 3)) {
+            Files.writeString(folder.resolve(name), "mine");
+        }
+        Files.createDirectory(folder.resolve("sub.png"));
+        Files.createSymbolicLink(folder.resolve("link.png"), folder.resolve("photo.png"));
+        Path list = folder.resolve(LIST);
+        StringBuilder evil = new StringBuilder(Files.readString(list));
+        for (String name : names) {
+            evil.append("0".repeat(64)).append("  ").append(name).append('\n');
+        }
+        evil.append("0".repeat(64)).append("  ../outside.csv\n");
+        Files.writeString(list, evil);
+        Map<String, String> before = content(folder);
+        ResultFiles.write(withTargets(RESULT.targets()), folder, Set.of());
+        assertThat(content(folder).keySet()).isEqualTo(before.keySet());
+        assertThat(folder.resolve("photo.png")).hasContent("mine");
+        assertThat(document).contains("distances.csv");
+    }
+
+    @Test
+    void aChangedOrForeignFileInTheWayIsLeftAlone() throws IOException {
+        Path precious = Files.writeString(folder.resolve("precious.txt"), "mine");
         Path inner = Files.createDirectory(folder.resolve("inner"));
         ResultFiles.write(RESULT, inner, Set.of());
-        Map<String, String> before = content(inner);
-        Path hidden = Files.createDirectory(inner.resolve(".eddyreach-1"));
-        Files.writeString(hidden.resolve("names"), "factors.png\nplane.png\n../victim.csv\nnotes.txt\ndistan");
-        Files.writeString(inner.resolve("factors.png"), "put in place before the kill");
+        for (String name : List.of("distances.csv", "result.json", LIST)) {
+            Path file = inner.resolve(name);
+            byte[] own = Files.readAllBytes(file);
+            Files.writeString(file, "changed by hand");
+            refused(inner, name);
+            assertThat(file).hasContent("changed by hand");
+            Files.delete(file);
+            Files.createSymbolicLink(file, precious);
+            refused(inner, name);
+            Files.delete(file);
+            Files.write(file, own);
+        }
+        assertThat(precious).hasContent("mine");
         ResultFiles.write(RESULT, inner, Set.of());
-        assertThat(content(inner)).isEqualTo(before);
-        assertThat(victim).exists();
+    }
+
+    private static void refused(Path folder, String name) throws IOException {
+        Map<String, String> before = content(folder);
+        assertThatThrownBy(() -> ResultFiles.write(RESULT, folder, Set.of()))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining(name + ": a file of this name is in the way, and not as a run has left it");
+        assertThat(content(folder)).isEqualTo(before);
+    }
+
+    @Test
+    void hiddenFoldersAndLinksThatNoRunHasMadeStay() throws IOException {
+        Path outside = Files.createDirectory(folder.resolve("outside"));
+        Files.writeString(outside.resolve("lock"), "Eddyreach prepares files here: .eddyreach-evil\n");
+        Files.writeString(outside.resolve("photo.png"), "mine");
+        Path inner = Files.createDirectory(folder.resolve("inner"));
+        Files.createSymbolicLink(inner.resolve(".eddyreach-evil"), outside);
+        Path notes = Files.createDirectory(inner.resolve(".eddyreach-notes"));
+        Files.writeString(notes.resolve("notes.md"), "mine");
+        Path empty = Files.createDirectory(inner.resolve(".eddyreach-empty"));
+        ResultFiles.write(RESULT, inner, Set.of());
+        assertThat(outside.resolve("photo.png")).hasContent("mine");
+        assertThat(notes.resolve("notes.md")).hasContent("mine");
+        assertThat(empty).isDirectory();
     }
 
     @Test
@@ -266,20 +341,6 @@ class ResultFilesTest {
         assertThat(folder.resolve("field-foil.svg")).doesNotExist();
         assertThat(folder.resolve("field-without-target.svg")).exists();
         assertThat(folder.resolve("field-notes.svg")).hasContent("mine");
-    }
-
-    @Test
-    void damagedDocumentRemovesNothingElse() throws IOException {
-        Path victim = Files.writeString(folder.resolve("victim.csv"), "x");
-        Path inner = Files.createDirectory(folder.resolve("inner"));
-        Files.writeString(inner.resolve("result.json"), "{\"files\": [\"../victim.csv\", \"..\"] , [[");
-        ResultFiles.write(RESULT, inner, Set.of());
-        assertThat(victim).exists();
-        for (byte[] damaged : new byte[][] {{0, ':', '['}, {'[', (byte) 0xff, ']'}, {(byte) 0xc3}}) {
-            Files.write(inner.resolve("result.json"), damaged);
-            ResultFiles.write(RESULT, inner, Set.of());
-        }
-        assertThat(parse(Files.readString(inner.resolve("result.json")))).containsKey("targets");
     }
 
     @Test

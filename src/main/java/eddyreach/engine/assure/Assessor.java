@@ -65,8 +65,7 @@ public final class Assessor {
         try {
             return assessed(results);
         } catch (NoTrimException | NoOscillationException e) {
-            Warning none =
-                    new Warning(Warning.Kind.NOT_ASSESSED, id, Double.NaN, "no bands and no advice: " + e.getMessage());
+            Warning none = Warning.of(Warning.Kind.NOT_ASSESSED, id).about(e.getMessage());
             return results.stream().map(r -> r.with(none)).toList();
         }
     }

@@ -6,7 +6,6 @@ import eddyreach.model.values.Target;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What the studies off the axis share. */
@@ -54,15 +53,8 @@ public final class OffAxisLimits {
         if (shift == 0) {
             return Optional.empty();
         }
-        return Optional.of(new Warning(
-                Warning.Kind.SQUARE_AS_DISC,
-                target.id(),
-                shift,
-                String.format(
-                        Locale.ROOT,
-                        "computed as the disc of equal area; its real edge lies up to %.1f mm further in towards the middle"
-                                + " of a side, and further out towards a corner: the error bars off the axis hold that",
-                        shift * 1e3)));
+        return Optional.of(
+                Warning.of(Warning.Kind.OUTLINE_BESIDE_AXIS, target.id()).with(Warning.Measure.SHIFT, shift));
     }
 
     /** The limits of validity that a target touches. */
@@ -74,8 +66,8 @@ public final class OffAxisLimits {
         }
         outline(target).ifPresent(list::add);
         if (bench.fields().endless(target.beside(farthest))) {
-            list.add(new Warning(
-                    Warning.Kind.WIDE_AS_ENDLESS, target.id(), target.radius(), "endless: an offset changes nothing"));
+            list.add(Warning.of(Warning.Kind.OFFSET_WITHOUT_EFFECT, target.id())
+                    .with(Warning.Measure.RADIUS, target.radius()));
         }
         if (error > accuracy) {
             list.add(ValidityLimits.error(target.id(), error, accuracy));

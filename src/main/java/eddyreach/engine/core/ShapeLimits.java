@@ -4,6 +4,7 @@ import eddyreach.closedform.SmallBodies;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.OffsetLimit;
@@ -11,7 +12,6 @@ import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a target's shape is simplified to, as warnings; the numerical error bar knows nothing of it. */
@@ -44,15 +44,9 @@ public final class ShapeLimits {
         slit(target, list);
         beside(target, bench.scale()).ifPresent(list::add);
         if (bench.fields().cut(target)) {
-            list.add(new Warning(
-                    Warning.Kind.WIDE_RINGS_CUT,
-                    target.id(),
-                    target.radius(),
-                    String.format(
-                            Locale.ROOT,
-                            "so wide against the core that it is computed without what lies more than %.0f core radii"
-                                    + " from the axis",
-                            OffsetLimit.ENDLESS)));
+            list.add(Warning.of(Warning.Kind.WIDE_RINGS_CUT, target.id())
+                    .with(Warning.Measure.RADIUS, target.radius())
+                    .with(Warning.Measure.CORE_RADII, OffsetLimit.ENDLESS));
         }
         return list;
     }
@@ -62,61 +56,29 @@ public final class ShapeLimits {
         if (!OffsetLimit.unseen(target, core)) {
             return Optional.empty();
         }
-        return Optional.of(new Warning(
-                Warning.Kind.BESIDE_UNSEEN,
-                target.id(),
-                target.offset(),
-                String.format(
-                        Locale.ROOT,
-                        "its nearest edge lies %.0f mm beside the axis, more than %.0f radii of the core, where the field"
-                                + " is too weak to matter: taken as not there",
-                        (target.offset() - target.radius()) * 1e3,
-                        OffsetLimit.UNSEEN)));
+        return Optional.of(Warning.of(Warning.Kind.BESIDE_UNSEEN, target.id())
+                .with(Warning.Measure.DISTANCE, target.offset() - target.radius())
+                .with(Warning.Measure.CORE_RADII, OffsetLimit.UNSEEN));
     }
 
     private static Warning rectangle(String id, Target.Outline.Rectangle r) {
-        double less = 100 * (1 - SmallBodies.rectangleLossRatio(r.aspect()));
         boolean doubtful = r.aspect() > LONG;
-        return new Warning(
-                doubtful ? Warning.Kind.RECTANGLE_LONG : Warning.Kind.RECTANGLE_AS_DISC,
-                id,
-                r.aspect(),
-                String.format(
-                        Locale.ROOT,
-                        "computed as the disc of equal area%s; in an even field a thin sheet of sides %.2g to 1 loses"
-                                + " %.0f %% less than that disc, under a coil smaller than itself hardly less; the"
-                                + " error bar does not contain this",
-                        doubtful ? ", doubtful for so long a rectangle" : "",
-                        r.aspect(),
-                        less));
+        return Warning.of(doubtful ? Warning.Kind.RECTANGLE_LONG : Warning.Kind.RECTANGLE_AS_DISC, id)
+                .with(Warning.Measure.ASPECT, r.aspect())
+                .with(Warning.Measure.LESS, 1 - SmallBodies.rectangleLossRatio(r.aspect()));
     }
 
     private static double skin(Target target, SolvedSwitch bench) {
-        return target.front().skinDepth(bench.free().omega(), SolvedSwitch.AMBIENT);
+        return target.front().skinDepth(bench.free().omega(), Temperature.AMBIENT);
     }
 
     private static void perforated(Target target, Texture.Perforated p, SolvedSwitch bench, List<Warning> list) {
-        list.add(new Warning(
-                Warning.Kind.OPEN_AREA_AS_SHEET,
-                target.id(),
-                p.openArea(),
-                String.format(
-                        Locale.ROOT,
-                        "computed as a solid sheet of %.2f times the conductivity, (1 - f)/(1 + f) by Maxwell's rule for"
-                                + " regular round holes up to about half the area and small against the coil; the error"
-                                + " bar does not contain this",
-                        p.conductivityRatio())));
+        list.add(Warning.of(Warning.Kind.OPEN_AREA_AS_SHEET, target.id())
+                .with(Warning.Measure.SHARE, p.openArea())
+                .with(Warning.Measure.CONDUCTIVITY_RATIO, p.conductivityRatio()));
         double solid = thickness(target) / skin(target, bench);
         if (solid > 1) {
-            list.add(new Warning(
-                    Warning.Kind.OPEN_AREA_THICK,
-                    target.id(),
-                    solid,
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f skin depths thick: currents then also run down the walls of the holes, which the rule"
-                                    + " leaves out",
-                            solid)));
+            list.add(Warning.of(Warning.Kind.OPEN_AREA_THICK, target.id()).with(Warning.Measure.SKIN_DEPTHS, solid));
         }
     }
 
@@ -129,34 +91,16 @@ public final class ShapeLimits {
     }
 
     private static void mesh(Target target, Texture.Mesh m, SolvedSwitch bench, List<Warning> list) {
-        list.add(new Warning(
-                Warning.Kind.MESH_AS_SHEET,
-                target.id(),
-                m.conductivityRatio(),
-                "computed as a sheet with the section of a wire over the pitch (common practice) for wires bonded at every"
-                        + " crossing; crossings that only touch open the loops and are not covered; the error bar does not"
-                        + " contain this"));
+        list.add(Warning.of(Warning.Kind.MESH_AS_SHEET, target.id())
+                .with(Warning.Measure.CONDUCTIVITY_RATIO, m.conductivityRatio()));
         double opening = (m.pitch() - m.wire()) / bench.model().coreRadius();
         // the wire's own skin depth, not that of the sheet which stands for it
         double wire = m.wire() / (skin(target, bench) * Math.sqrt(m.conductivityRatio()));
         if (opening > COARSE) {
-            list.add(new Warning(
-                    Warning.Kind.MESH_COARSE,
-                    target.id(),
-                    opening,
-                    String.format(
-                            Locale.ROOT, "its openings are %.2f of the core's radius: single meshes show", opening)));
+            list.add(Warning.of(Warning.Kind.MESH_COARSE, target.id()).with(Warning.Measure.CORE_RADII, opening));
         }
         if (wire > THICK_WIRE) {
-            list.add(new Warning(
-                    Warning.Kind.MESH_COARSE,
-                    target.id(),
-                    wire,
-                    String.format(
-                            Locale.ROOT,
-                            "its wires are %.1f skin depths thick: their current runs in the skin only, which the rule"
-                                    + " leaves out",
-                            wire)));
+            list.add(Warning.of(Warning.Kind.MESH_WIRE_THICK, target.id()).with(Warning.Measure.SKIN_DEPTHS, wire));
         }
     }
 
@@ -172,15 +116,7 @@ public final class ShapeLimits {
             }
         }
         if (most > 0) {
-            list.add(new Warning(
-                    Warning.Kind.SLIT_AS_NARROW,
-                    target.id(),
-                    most,
-                    String.format(
-                            Locale.ROOT,
-                            "its slit is taken as narrow and all round as far from it: how the currents turn there, over"
-                                    + " up to %.0f %% of the way round, is left out; the error bar does not contain this",
-                            100 * most)));
+            list.add(Warning.of(Warning.Kind.SLIT_AS_NARROW, target.id()).with(Warning.Measure.SHARE, most));
         }
     }
 }

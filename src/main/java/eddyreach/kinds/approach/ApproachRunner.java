@@ -19,6 +19,7 @@ import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.engine.core.WorkingPoint;
+import eddyreach.field.join.TargetField;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Target;
@@ -26,7 +27,6 @@ import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -151,9 +151,9 @@ public final class ApproachRunner {
         double factor = on / sr;
         double shown = Double.isFinite(on) ? on : 0;
         // fields beside the axis are not kept: they have no symmetry
-        Optional<WorkingPoint> at = target.offset() > 0
-                ? Optional.empty()
-                : Optional.of(WorkingPoint.with(o.step().bench(), o.field(), shown));
+        Optional<WorkingPoint> at = target.offset() == 0 && o.field() instanceof TargetField axial
+                ? Optional.of(WorkingPoint.with(o.step().bench(), axial, shown))
+                : Optional.empty();
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
         LossBudget budget = at.map(a -> Budgets.of(a, target.id()))
                 .orElseGet(() -> Budgets.beside(o.step().bench(), o.field(), shown, target.id()));
@@ -221,26 +221,12 @@ public final class ApproachRunner {
             }
         }
         if (least < -1e-3 * fine.free().resistance()) {
-            list.add(new Warning(
-                    Warning.Kind.SHIELDING,
-                    id,
-                    least,
-                    String.format(
-                            Locale.ROOT,
-                            "far out, near %.1f mm, it lowers the loss by up to %.3g ohm: it shields the housing from"
-                                    + " the coil more than it loses itself",
-                            at * 1e3,
-                            -least)));
+            list.add(Warning.of(Warning.Kind.SHIELDING, id)
+                    .with(Warning.Measure.DISTANCE, at)
+                    .with(Warning.Measure.RESISTANCE, -least));
         }
         if (Double.isFinite(o.lostNearer())) {
-            list.add(new Warning(
-                    Warning.Kind.LOST_NEARER,
-                    id,
-                    o.lostNearer(),
-                    String.format(
-                            Locale.ROOT,
-                            "recognised on its way in, but lost again nearer than %.2f mm: so near, its loss is smaller",
-                            o.lostNearer() * 1e3)));
+            list.add(Warning.of(Warning.Kind.LOST_NEARER, id).with(Warning.Measure.DISTANCE, o.lostNearer()));
         }
         double error = o.distance().error();
         if (error > study.accuracy()) {
@@ -250,16 +236,10 @@ public final class ApproachRunner {
                 && Double.isFinite(factor)
                 && (factor < band.get().low() - BAND_TOLERANCE
                         || factor > band.get().high() + BAND_TOLERANCE)) {
-            list.add(new Warning(
-                    Warning.Kind.OUTSIDE_USUAL_BAND,
-                    id,
-                    factor,
-                    String.format(
-                            Locale.ROOT,
-                            "factor %.2f lies outside the trade's usual %.2f to %.2f",
-                            factor,
-                            band.get().low(),
-                            band.get().high())));
+            list.add(Warning.of(Warning.Kind.OUTSIDE_USUAL_BAND, id)
+                    .with(Warning.Measure.FACTOR, factor)
+                    .with(Warning.Measure.LOW, band.get().low())
+                    .with(Warning.Measure.HIGH, band.get().high()));
         }
         return list;
     }

@@ -295,19 +295,9 @@ public final class NeighbourRunner {
     private List<Warning> warnings(List<NeighbourResult.Series> series) {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
-        list.add(
-                new Warning(
-                        Warning.Kind.BEATS_ONE_WAY,
-                        "beats",
-                        study.demodulator(),
-                        "mutual inductance without a target between; the reaction on the other oscillator is left out; demodulator corner assumed"));
+        list.add(Warning.of(Warning.Kind.BEATS_ONE_WAY, "beats").with(Warning.Measure.CORNER, study.demodulator()));
         if (!facing) {
-            list.add(new Warning(
-                    Warning.Kind.BESIDE_ESTIMATED,
-                    "side by side",
-                    0,
-                    "what the neighbour's metal does is an estimate from its polarisability, its error bar as large as itself or larger;"
-                            + " target and neighbour do not see each other"));
+            list.add(Warning.of(Warning.Kind.BESIDE_ESTIMATED, "side by side"));
             // there the bar is the model's, told above
             return list;
         }

@@ -14,6 +14,7 @@ import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
 import eddyreach.oscillator.ActiveElement;
+import eddyreach.report.words.WarningText;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -141,11 +142,13 @@ public final class JsonParts {
     public static List<Object> warnings(List<Warning> warnings) {
         List<Object> list = new ArrayList<>();
         for (Warning w : warnings) {
-            list.add(new JsonNode()
-                    .with("kind", w.kind().name())
-                    .with("subject", w.subject())
-                    .with("value", w.value())
-                    .with("text", w.text()));
+            JsonNode node = new JsonNode().with("kind", w.kind().name()).with("subject", w.subject());
+            for (Warning.Measure m : Warning.Measure.values()) {
+                if (w.has(m)) {
+                    node.with(m.key(), w.value(m));
+                }
+            }
+            list.add(node.with("text", WarningText.of(w)));
         }
         return list;
     }

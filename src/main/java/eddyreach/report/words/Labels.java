@@ -93,6 +93,26 @@ public final class Labels {
         return hertz >= 1e6 ? significant(hertz * 1e-6, 4) + " MHz" : significant(hertz * KHZ, 4) + " kHz";
     }
 
+    /** A share in percent, such as "12 %". */
+    public static String percent(double share, int digits) {
+        return significant(100 * share, digits) + " %";
+    }
+
+    /** A computed length such as a skin depth: always two significant digits, so that it reads the same wherever it stands. */
+    public static String computed(double metres) {
+        double size = Math.abs(metres);
+        if (size < 0.995e-7) {
+            return fixed(metres * 1e9, size < 0.995e-8 ? 1 : 0) + " nm";
+        }
+        return size < 0.995e-4 ? twoDigits(metres * MICROMETRE) + " µm" : twoDigits(metres * MM) + " mm";
+    }
+
+    private static String twoDigits(double value) {
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(2, RoundingMode.HALF_EVEN));
+        return rounded.scale() < 0 ? rounded.toBigInteger().toString() : rounded.toPlainString();
+    }
+
+    /** A length that is given, as it was given: up to three significant digits, no trailing zeros. */
     public static String length(double metres) {
         return length(metres, 3);
     }

@@ -45,6 +45,6 @@ class AssessorFailuresTest {
                 .warnings()
                 .get(0);
         assertThat(note.kind()).isEqualTo(Warning.Kind.NOT_ASSESSED);
-        assertThat(note.text()).isEqualTo("no bands and no advice: no such " + (trim ? "trim" : "frequency"));
+        assertThat(note.about()).isEqualTo("no such " + (trim ? "trim" : "frequency"));
     }
 }

@@ -141,12 +141,9 @@ public final class SampleResult {
                         current("steel", "mild steel 1 mm at 5.00 mm", 1e-3, 38e-6),
                         current("stainless", "austenitic stainless 1 mm at 4.20 mm", 1e-3, 0.95e-3),
                         current("foil", "aluminium foil 10 µm at 5.20 mm", 10e-6, 190e-6)),
-                List.of(new Warning(
-                        Warning.Kind.PERMEABILITY_ASSUMED,
-                        "mild steel",
-                        150,
-                        "The permeability of mild steel (150) is assumed; 50 to 300 would change the distances by about"
-                                + " -7 to +10 %.")));
+                List.of(Warning.of(Warning.Kind.PERMEABILITY_ASSUMED, "mild steel")
+                        .about("mild steel")
+                        .with(Warning.Measure.PERMEABILITY, 150)));
     }
 
     private static double conductance(double r, double l) {
@@ -208,13 +205,7 @@ public final class SampleResult {
                 band,
                 budget(switches ? switched : 0, switches ? 1.108 : 0.6),
                 reason,
-                id.equals("foil")
-                        ? List.of(new Warning(
-                                Warning.Kind.SQUARE_AS_DISC,
-                                label,
-                                18e-3,
-                                "the square is computed as the disc of equal area"))
-                        : List.of());
+                id.equals("foil") ? List.of(Warning.of(Warning.Kind.SQUARE_AS_DISC, label)) : List.of());
     }
 
     private static double crossing(double[] x, double[] y, int i, double level) {

@@ -46,7 +46,7 @@ class TextReportTest {
                         .contains(t.reason())
                         .contains(t.target().label()));
         assertThat(text.replaceAll("\\s+", " "))
-                .contains("Note, permeability assumed (mild steel 150): ")
+                .contains("Note, relative permeability assumed (mild steel 150): ")
                 .contains("to be confirmed on the machine")
                 .contains("Not for safety functions or explosive atmospheres");
     }

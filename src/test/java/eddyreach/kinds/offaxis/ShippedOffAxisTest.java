@@ -112,7 +112,7 @@ class ShippedOffAxisTest {
                 assertThat(here.onError()).as("offset " + t.offset()[i]).isGreaterThan(0.5 * slope * shift);
             }
         }
-        assertThat(t.warnings()).anyMatch(w -> w.kind() == Warning.Kind.SQUARE_AS_DISC);
+        assertThat(t.warnings()).anyMatch(w -> w.kind() == Warning.Kind.OUTLINE_BESIDE_AXIS);
     }
 
     @Test
