@@ -2,9 +2,9 @@ package eddyreach.engine.assure;
 
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
@@ -165,7 +165,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
             return Optional.empty();
         }
         Material m = single.get().material();
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         double k = Wavenumber.dominant(setup.switchModel(), setup.switchModel().ratedDistance());
         double best =
                 new BigDecimal(k * delta * delta).round(new MathContext(1)).doubleValue();

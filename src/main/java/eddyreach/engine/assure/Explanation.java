@@ -3,9 +3,9 @@ package eddyreach.engine.assure;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
@@ -75,7 +75,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         if (m.muReal() > 1) {
             return Regime.MAGNETIC;
         }
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         if (front.thickness() < THIN * delta) {
             return Regime.SHEET;
         }
@@ -143,7 +143,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
 
     private static boolean thin(Layer layer, double omega) {
         Material m = layer.material();
-        return m.conductivity20() > 0 && layer.thickness() < THIN * m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        return m.conductivity20() > 0 && layer.thickness() < THIN * m.skinDepth(omega, Temperature.AMBIENT);
     }
 
     private static Optional<String> skin(Target target, Layer front, double omega) {
@@ -151,7 +151,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         if (m.conductivity20() == 0) {
             return Optional.empty();
         }
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         String layer = target.body().materials().stream().distinct().count() > 1 ? "its " + m.name() : "the part";
         return Optional.of(String.format(
                 Locale.ROOT,

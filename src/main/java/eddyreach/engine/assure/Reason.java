@@ -1,12 +1,12 @@
 package eddyreach.engine.assure;
 
 import eddyreach.engine.core.LossBudget;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TargetFields;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
@@ -132,7 +132,7 @@ public final class Reason {
                 .findFirst()
                 .orElseThrow()
                 .thickness();
-        double depths = t / front.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double depths = t / front.skinDepth(omega, Temperature.AMBIENT);
         text.append("the front metal, ")
                 .append(front.name())
                 .append(", is ")
@@ -161,7 +161,7 @@ public final class Reason {
                         .forEach(s -> loss.merge(p.material().name(), s.resistance(), Double::sum));
             }
         } else if (target.body() instanceof Body.Sheet) {
-            double[] share = TargetFields.plate(target, SolvedSwitch.AMBIENT).lossShares(omega, wavenumber);
+            double[] share = TargetFields.plate(target, Temperature.AMBIENT).lossShares(omega, wavenumber);
             for (int i = 0; i < share.length; i++) {
                 loss.merge(target.layers().get(i).material().name(), share[i], Double::sum);
             }
@@ -196,7 +196,7 @@ public final class Reason {
         Material front = metal.get(0).material();
         Material base = front;
         double plating = thinnest(metal.get(0).section());
-        if (plating < THIN * front.skinDepth(omega, SolvedSwitch.AMBIENT)) {
+        if (plating < THIN * front.skinDepth(omega, Temperature.AMBIENT)) {
             base = metal.stream()
                     .map(Ring::material)
                     .filter(m -> !m.equals(front))
@@ -217,7 +217,7 @@ public final class Reason {
         Material of = base;
         double least =
                 thinnest(metal.stream().filter(r -> r.material().equals(of)).toList());
-        double delta = base.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = base.skinDepth(omega, Temperature.AMBIENT);
         double depths = least / delta;
         text.append(length(least))
                 .append(" of ")
@@ -247,7 +247,7 @@ public final class Reason {
             return "a magnetic ball that does not conduct: it draws the field and raises the inductance, with hardly any"
                     + " loss.";
         }
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         String text = String.format(
                 Locale.ROOT,
                 ball.radius() < 10 * delta
@@ -267,7 +267,7 @@ public final class Reason {
         if (m.conductivity20() == 0) {
             return "magnetic but no conductor: it draws the field and raises the inductance, with hardly any loss.";
         }
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         double t = layer.thickness();
         if (m.muReal() == 1 && t < THIN * delta) {
             return sheet(t, delta, wavenumber * delta * delta);
@@ -321,7 +321,7 @@ public final class Reason {
     }
 
     private String skin(Material m) {
-        return length(m.skinDepth(omega, SolvedSwitch.AMBIENT));
+        return length(m.skinDepth(omega, Temperature.AMBIENT));
     }
 
     /** A length in mm, in µm below 0.1 mm or in nm below 0.1 µm, with two or three significant digits. */

@@ -1,6 +1,7 @@
 package eddyreach.model.read;
 
 import eddyreach.materials.Material;
+import eddyreach.materials.Specimen;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Describe;
 import eddyreach.model.values.Layer;
@@ -150,8 +151,11 @@ public final class TargetReader {
         }
         String id = m.id() + "-at-" + Math.round(celsius);
         String source = m.source() + "; conductivity by its coefficient" + Describe.at(celsius);
-        return new Material(
-                id, m.name() + Describe.at(celsius), m.conductivity(celsius), 0, m.muReal(), m.muImag(), source);
+        return m.in(
+                id,
+                m.name() + Describe.at(celsius),
+                source,
+                new Specimen(celsius, m.specimen().sheetFactor()));
     }
 
     /**
