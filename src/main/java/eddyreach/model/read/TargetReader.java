@@ -12,8 +12,10 @@ import eddyreach.model.yaml.Node;
 import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Binds targets from the files that name them. */
@@ -64,10 +66,11 @@ public final class TargetReader {
     /** Binds a list of targets whose names must differ; those with problems are left out and recorded. */
     public List<Target> bindAll(List<Node> nodes) {
         List<Target> targets = new ArrayList<>();
+        Set<String> names = new HashSet<>();
         for (Node node : nodes) {
             Optional<Target> target = node.checkMap() ? bindTarget(node) : Optional.empty();
             target.ifPresent(t -> {
-                if (targets.stream().anyMatch(other -> other.id().equals(t.id()))) {
+                if (!names.add(t.id())) {
                     node.problem("name", "\"" + t.id() + "\" names another target already");
                 }
                 targets.add(t);
