@@ -38,6 +38,9 @@ public final class ResultPage {
     public static Page of(StudyResult result, List<Picture> pictures) {
         Page page = new Page(result.name());
         Presentation presentation = result.presentation();
+        if (!presentation.answer().isEmpty()) {
+            page.answer(presentation.answer());
+        }
         presentation.write(page);
         if (!pictures.isEmpty()) {
             page.heading("Pictures");
