@@ -1,6 +1,7 @@
 package eddyreach.oscillator;
 
 import eddyreach.numerics.Require;
+import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -42,6 +43,12 @@ public record TanhPair(double current, double transconductance) implements Activ
     @Override
     public String name() {
         return "tanh pair";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        return List.of(
+                new Parameter("current", current, "A"), new Parameter("transconductance", transconductance, "S"));
     }
 
     @Override

@@ -30,6 +30,11 @@ public final class TextReport {
     public static String of(StudyResult result, Optional<Path> folder, boolean colour) {
         TextPage page = new TextPage(colour);
         head(result, page);
+        for (Warning w : result.switchWarnings()) {
+            TextPage.wrap("Warning, " + WarningText.withSubject(w) + ".", WIDTH)
+                    .forEach(line -> page.line(page.mark(line, TextPage.RED)));
+            page.gap();
+        }
         result.presentation().write(page);
         List<Warning> warnings = result.allWarnings().stream().distinct().toList();
         if (!warnings.isEmpty()) {

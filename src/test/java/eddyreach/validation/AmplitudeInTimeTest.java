@@ -136,6 +136,11 @@ class AmplitudeInTimeTest {
         double loss = 0.3;
         ActiveElement cubic = new ActiveElement() {
             @Override
+            public List<Parameter> parameters() {
+                return List.of();
+            }
+
+            @Override
             public String name() {
                 return "van der Pol";
             }
