@@ -66,6 +66,16 @@ class RunCommandTest {
     }
 
     @Test
+    void theDocumentAndNothingElse() throws IOException {
+        study("quick.yaml", QUICK);
+        Session s = Session.in(folder, "run", "quick.yaml", "--no-pictures", "--json");
+        assertThat(s).isEqualTo(new Session(0, Files.readString(folder.resolve("results/quick/result.json")), ""));
+        assertThat(Session.in(folder, "run", "quick.yaml", "quick.yaml", "--json")
+                        .err())
+                .startsWith("--json prints one document, so it needs one study\n");
+    }
+
+    @Test
     void severalStudiesQuietlyWithoutPictures() throws IOException {
         study("one.yaml", QUICK);
         study("two.yaml", QUICK.replace("aluminium", "copper"));
