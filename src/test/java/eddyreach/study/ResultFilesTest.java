@@ -10,6 +10,7 @@ import eddyreach.kinds.approach.ApproachTables;
 import eddyreach.kinds.approach.SampleResult;
 import eddyreach.report.draw.PictureWriter.Format;
 import eddyreach.report.page.Json;
+import eddyreach.report.words.ReasonText;
 import eddyreach.studies.HangingRun;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -146,7 +147,7 @@ class ResultFilesTest {
             assertThat(target.get("id")).isEqualTo(expected.target().id());
             Double on = expected.distance().on();
             assertThat(target.get("on_m")).isEqualTo(on.isNaN() ? null : on);
-            assertThat(target.get("reason")).isEqualTo(expected.reason());
+            assertThat(target.get("reason")).isEqualTo(ReasonText.of(expected.reason()));
             Map<?, ?> curve = (Map<?, ?>) target.get("curve");
             List<?> change = (List<?>) curve.get("loss_resistance_change_ohm");
             assertThat(change.toArray())

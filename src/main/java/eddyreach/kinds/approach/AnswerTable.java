@@ -11,10 +11,6 @@ import java.util.stream.Collectors;
 /** Words and numbers of the answer that terminal and page share. */
 final class AnswerTable {
 
-    static final String ALL_METALS_ALIKE =
-            "Not computed here: a switch that weighs all metals alike (the trade's kind with a factor near 1"
-                    + " for all metals) works on another principle and would see this metal almost as far as steel.";
-
     private AnswerTable() {}
 
     /** Surely on, surely off and where to work, each in mm. */

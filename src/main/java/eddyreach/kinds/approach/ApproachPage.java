@@ -7,13 +7,16 @@ import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Assurance.Contribution;
 import eddyreach.engine.assure.Explanation;
 import eddyreach.engine.assure.TargetResult;
+import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
+import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** What a study of targets that come nearer has to say on its page. */
 final class ApproachPage {
@@ -40,7 +43,7 @@ final class ApproachPage {
         if (result.kind() == ApproachKind.MATERIALS) {
             page.heading("Why");
             page.items(odd.stream()
-                    .map(t -> t.target().label() + ", " + t.reason())
+                    .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
                     .toList());
         } else {
             odd.forEach(this::single);
@@ -137,41 +140,42 @@ final class ApproachPage {
         page.heading(t.target().label());
         t.assessment().flatMap(Assessment::advice).ifPresent(this::advice);
         page.subheading("Why");
-        page.paragraph(t.target().label() + ", " + t.reason());
-        t.assessment().flatMap(Assessment::explanation).ifPresent(this::explanation);
+        page.paragraph(t.target().label() + ", " + ReasonText.of(t.reason()));
+        t.assessment().flatMap(Assessment::explanation).ifPresent(e -> explanation(e, t.budget()));
         t.assessment().map(Assessment::assurance).ifPresent(a -> contributions(a));
     }
 
     private void advice(Advice advice) {
         page.subheading("What to change");
         if (!advice.needed()) {
-            page.paragraph("Nothing need be changed: the target is seen about as surely as the standard target.");
+            page.paragraph(AdviceText.NONE_NEEDED);
             return;
         }
         if (advice.changes().isEmpty()) {
-            page.paragraph(
-                    "None of the usual changes helps: not a steel flag, another size or thickness, nor the switches at hand.");
+            page.paragraph(AdviceText.NONE_HELPS);
         } else {
             List<Page.Row> rows = advice.changes().stream()
-                    .map(c -> Page.Row.of(c.text(), Labels.millimetres(c.on()), "+" + Labels.millimetres(c.gain())))
+                    .map(c -> Page.Row.of(
+                            AdviceText.of(c), Labels.millimetres(c.on()), "+" + Labels.millimetres(c.gain())))
                     .toList();
             page.table(List.of("change", "on, mm, about", "gain, mm"), Set.of(1, 2), rows);
             page.paragraph(
                     "Each line is computed as a whole at a coarse resolution, the largest gain first; what gains little is left out.");
         }
         if (advice.otherPrinciple()) {
-            page.paragraph(AnswerTable.ALL_METALS_ALIKE);
+            page.paragraph(AdviceText.ALL_METALS_ALIKE);
         }
     }
 
-    private void explanation(Explanation explanation) {
-        page.paragraph(explanation.sentences().stream().collect(Collectors.joining(" ")));
+    private void explanation(Explanation explanation, LossBudget budget) {
+        page.paragraph(String.join(" ", ExplanationText.sentences(explanation, budget)));
         page.table(
                 List.of("if", "factor"),
                 Set.of(1),
                 explanation.sensitivities().stream()
                         .map(s -> Page.Row.of(
-                                s.change(), Double.isFinite(s.factor()) ? Labels.fixed(s.factor(), 2) : "never on"))
+                                ExplanationText.change(s),
+                                Double.isFinite(s.factor()) ? Labels.fixed(s.factor(), 2) : "never on"))
                         .toList());
     }
 

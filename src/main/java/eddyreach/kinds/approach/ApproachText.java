@@ -6,7 +6,9 @@ import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.page.TextPage;
+import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -28,7 +30,7 @@ final class ApproachText {
         table(result, page);
         bands(result, page);
         for (TargetResult target : result.targets()) {
-            page.paragraph(target.target().label() + ", " + target.reason());
+            page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
         }
         for (TargetResult target : result.targets()) {
             target.assessment().flatMap(Assessment::advice).ifPresent(a -> advice(target, a, page));
@@ -88,7 +90,7 @@ final class ApproachText {
         }
         String changes = advice.changes().stream()
                 .limit(CHANGES)
-                .map(c -> c.text() + ": " + AnswerTable.distance(c.on()))
+                .map(c -> AdviceText.of(c) + ": " + AnswerTable.distance(c.on()))
                 .collect(Collectors.joining("; "));
         page.paragraph(target.target().label() + ", seen from farther with: "
                 + (changes.isEmpty() ? "none of the usual changes" : changes) + ".");

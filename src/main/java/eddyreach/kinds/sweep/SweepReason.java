@@ -1,14 +1,13 @@
 package eddyreach.kinds.sweep;
 
-import static eddyreach.engine.assure.Reason.length;
-
-import eddyreach.engine.assure.Reason;
+import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.Material;
+import eddyreach.report.words.Labels;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Says from the computed numbers why the curves of sweeps run as they do; the yardsticks are those of {@link Reason}. */
+/** Says from the computed numbers why the curves of sweeps run as they do; the yardsticks are those of {@link ReasonFinder}. */
 final class SweepReason {
 
     /** Distances that differ by less than this share count as level. */
@@ -29,8 +28,8 @@ final class SweepReason {
             return "never on: neither conducts nor is magnetic, so the field passes as through air.";
         }
         if (highest.isEmpty()) {
-            return "never on between " + length(curve.points().get(0).value()) + " and "
-                    + length(last(curve).value()) + ".";
+            return "never on between " + Labels.computed(curve.points().get(0).value()) + " and "
+                    + Labels.computed(last(curve).value()) + ".";
         }
         SweepPoint top = highest.get();
         StringBuilder text = new StringBuilder();
@@ -38,7 +37,7 @@ final class SweepReason {
                 Locale.ROOT,
                 "largest distance %s at %s%s. ",
                 mm(top.on()),
-                length(top.value()),
+                Labels.computed(top.value()),
                 inside ? "" : ", an end of the range"));
         if (m.conductivity20() == 0) {
             return text + "It does not conduct: it draws the field and takes hardly any loss.";
@@ -47,7 +46,7 @@ final class SweepReason {
                 Locale.ROOT,
                 "A thin sheet takes the most loss near t* = %s = %s (k = %.0f/m%s). ",
                 m.muReal() > 1 ? "k mu_r delta^2" : "k delta^2",
-                length(optimum),
+                Labels.computed(optimum),
                 wavenumber,
                 optimum > 0.5 * skin
                         ? "; " + percent(optimum / skin) + " of the skin depth, so only roughly a thin sheet"
@@ -60,52 +59,55 @@ final class SweepReason {
         text.append("Thinner metal takes less loss, as a resistor too weakly coupled");
         curve.lastUnseen()
                 .ifPresent(p -> text.append(" (never on up to ")
-                        .append(length(p.value()))
+                        .append(Labels.computed(p.value()))
                         .append(")"));
         text.append("; thicker metal ")
                 .append(
                         optimum > 0.5 * skin
-                                ? "is soon thicker than its skin depth of " + length(skin)
+                                ? "is soon thicker than its skin depth of " + Labels.computed(skin)
                                         + ", and what lies deeper carries no current"
                                 : "acts more and more as a mirror, its loss falling with 1/t up to about the skin depth of "
-                                        + length(skin));
+                                        + Labels.computed(skin));
         SweepPoint last = last(curve);
         Optional<SweepPoint> level = curve.levelFrom(LEVEL).filter(p -> p.value() < last.value());
         if (level.isEmpty() || !(top.value() < level.get().value())) {
             return text.append(".").toString();
         }
         text.append("; level from ")
-                .append(length(level.get().value()))
+                .append(Labels.computed(level.get().value()))
                 .append(" on at ")
                 .append(mm(last.on()));
         curve.points().stream()
                 .filter(p -> p.value() > top.value() && p.on() < (1 - LEVEL) * last.on())
                 .min((a, b) -> Double.compare(a.on(), b.on()))
                 .ifPresent(dip -> text.append(String.format(
-                        Locale.ROOT, ", after a shallow dip to %s near %s", mm(dip.on()), length(dip.value()))));
+                        Locale.ROOT,
+                        ", after a shallow dip to %s near %s",
+                        mm(dip.on()),
+                        Labels.computed(dip.value()))));
         return text.append(".").toString();
     }
 
     /** Why a material is seen at each size as it is. */
     static String size(SweepCurve curve, double smallest, SwitchDistance standard, double reference) {
         if (curve.firstSeen().isEmpty()) {
-            return "never on up to " + length(last(curve).value()) + ".";
+            return "never on up to " + Labels.computed(last(curve).value()) + ".";
         }
         StringBuilder text = new StringBuilder();
         text.append(
                 curve.points().get(0).seen()
-                        ? "seen at contact down to the smallest size, " + length(smallest) + ". "
+                        ? "seen at contact down to the smallest size, " + Labels.computed(smallest) + ". "
                         : String.format(
                                 Locale.ROOT,
                                 "smallest size seen at contact %s (%.2f of the standard target). ",
-                                length(smallest),
+                                Labels.computed(smallest),
                                 smallest / reference));
         SweepPoint last = last(curve);
         Optional<SweepPoint> level = curve.levelFrom(LEVEL).filter(p -> p.value() < last.value());
         text.append(level.map(p -> String.format(
                         Locale.ROOT,
                         "From %s on (%.2f of the standard target) more size changes the distance by less than %s. ",
-                        length(p.value()),
+                        Labels.computed(p.value()),
                         p.value() / reference,
                         percent(LEVEL)))
                 .orElse("The distance still changes at the end of the range. "));
@@ -114,7 +116,7 @@ final class SweepReason {
             text.append(String.format(
                     Locale.ROOT,
                     "Against the standard size %s changes it by %s. ",
-                    length(last.value()),
+                    Labels.computed(last.value()),
                     Math.abs(gain) < 5e-4 ? "nothing" : String.format(Locale.ROOT, "%+.1f %%", 100 * gain)));
         }
         curve.highest()
@@ -122,7 +124,7 @@ final class SweepReason {
                 .ifPresent(p -> text.append(String.format(
                         Locale.ROOT,
                         "The most is seen at %s: there the edge adds loss, where the currents crowd. ",
-                        length(p.value()))));
+                        Labels.computed(p.value()))));
         return text.toString().strip();
     }
 
@@ -146,7 +148,7 @@ final class SweepReason {
                         + " plain resistor, with the most loss near %.3g MS/m, where its thickness is 2 k / (omega mu0 sigma); less conducts too"
                         + " little, more acts as a mirror.",
                 boundary * 1e-6,
-                length(thickness),
+                Labels.computed(thickness),
                 ratio * 1e6,
                 best * 1e-6);
     }
@@ -167,11 +169,11 @@ final class SweepReason {
                     Locale.ROOT,
                     "raises the distance at first, most by %s at %s",
                     percent(most - 1),
-                    length(highest.orElseThrow().value())));
+                    Labels.computed(highest.orElseThrow().value())));
             text.append(
                     m.conductivity20() > 0
                             ? ": so thin a coat is a resistor that adds its own loss (alone it would take the most near "
-                                    + length(optimum) + "). "
+                                    + Labels.computed(optimum) + "). "
                             : ". ");
         }
         Optional<SweepPoint> lower = curve.points().stream()
@@ -182,10 +184,10 @@ final class SweepReason {
             text.append(String.format(
                     Locale.ROOT,
                     "Lowers it from %s on, to %s at %s: a mirror before the base%s. ",
-                    length(lower.get().value()),
+                    Labels.computed(lower.get().value()),
                     percent(end),
-                    length(last.value()),
-                    last.value() < skin ? ", long before its skin depth of " + length(skin) : ""));
+                    Labels.computed(last.value()),
+                    last.value() < skin ? ", long before its skin depth of " + Labels.computed(skin) : ""));
         } else if (!(most > 1 + LEVEL)) {
             text.append("changes it by less than ").append(percent(LEVEL)).append(" over the whole range. ");
         }

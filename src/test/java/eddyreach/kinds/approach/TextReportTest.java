@@ -2,10 +2,12 @@ package eddyreach.kinds.approach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import eddyreach.study.TextReport;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,7 +45,7 @@ class TextReportTest {
         assertThat(text).contains("Files: " + Path.of("results", "derating")).endsWith("\n");
         RESULT.targets()
                 .forEach(t -> assertThat(text.replaceAll("\\s+", " "))
-                        .contains(t.reason())
+                        .contains(ReasonText.of(t.reason()))
                         .contains(t.target().label()));
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Note, relative permeability assumed (mild steel 150): ")
@@ -64,7 +66,11 @@ class TextReportTest {
                 0.1,
                 Optional.of(new FactorBand(10, 12.4, "made up")),
                 t.budget(),
-                word,
+                new Reason(
+                        SwitchDistance.Outcome.SWITCHES,
+                        1,
+                        0,
+                        new Reason.Thick(new Reason.Metal(word, false, 1e-3, 1), 1)),
                 t.warnings());
         assertThat(TextReport.of(with(wide), Optional.empty(), false).lines()).allMatch(l -> l.length() <= 80);
     }

@@ -9,6 +9,7 @@ import eddyreach.engine.assure.Assessment;
 import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Change;
 import eddyreach.engine.assure.Explanation;
+import eddyreach.engine.assure.Regime;
 import eddyreach.engine.assure.Sensitivity;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.kinds.approach.ApproachKind;
@@ -16,6 +17,7 @@ import eddyreach.kinds.approach.ApproachResult;
 import eddyreach.kinds.approach.SampleResult;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.report.words.ReasonText;
 import eddyreach.study.Presentation;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.ResultPage;
@@ -63,9 +65,14 @@ class PageTest {
                     Double.POSITIVE_INFINITY);
             Assessment a = new Assessment(
                     sure,
-                    Optional.of(
-                            new Explanation(List.of("Because " + EVIL), List.of(new Sensitivity(EVIL, Double.NaN)))),
-                    Optional.of(new Advice(true, List.of(new Change(Change.Kind.STEEL_FLAG, EVIL, 5e-3, 1e-3)), true)));
+                    Optional.of(new Explanation(
+                            Optional.of(new Explanation.Front(EVIL, true, 1e-3, 0.2e-3, Regime.MIRROR)),
+                            200e3,
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(new Sensitivity(Sensitivity.Quantity.SIZE, 0.9, Double.NaN)))),
+                    Optional.of(new Advice(
+                            true, List.of(new Change(Change.Kind.STEEL_FLAG, EVIL, 1e-3, 5e-3, 1e-3)), true)));
             targets.add(new TargetResult(
                     new eddyreach.model.values.Target(
                             t.target().id(),
@@ -174,7 +181,7 @@ class PageTest {
         assertThat(text).contains("## Why\n").doesNotContain("### ");
         result.targets().stream()
                 .skip(1)
-                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + t.reason()));
+                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + ReasonText.of(t.reason())));
     }
 
     /** What a kind of study gets that says nothing about its page. */
