@@ -34,7 +34,7 @@ public record Material(
 
     /** Conductivity in S/m at a temperature in degrees Celsius. */
     public double conductivity(double celsius) {
-        double change = temperatureCoefficient * (celsius - 20);
+        double change = temperatureCoefficient * (celsius - Temperature.TABULATED);
         return temperatureCoefficient < 0 ? conductivity20 * (1 - change) : conductivity20 / (1 + change);
     }
 

@@ -4,7 +4,7 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.report.page.Json;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
-import eddyreach.report.words.Labels;
+import eddyreach.report.words.Cautions;
 import java.util.List;
 
 /** The result with all resolved inputs as a JSON document; keys end with their SI unit. */
@@ -26,7 +26,7 @@ public final class ResultJson {
                 .with("files", files)
                 .with("format", "eddyreach result")
                 .with("version", VERSION)
-                .with("caution", Labels.CAUTION)
+                .with("caution", Cautions.TAG)
                 .with(
                         "study",
                         new JsonNode()

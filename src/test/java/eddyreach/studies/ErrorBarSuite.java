@@ -7,15 +7,17 @@ import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.axial.Resolution;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.kinds.approach.ApproachInput;
 import eddyreach.kinds.approach.ApproachKind;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.mesh.MeshMaker.Fineness;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
@@ -144,7 +146,7 @@ final class ErrorBarSuite {
     /** A disc or an endless plate of any metal, from 1/100 to 100 skin depths thick. */
     Target target(SwitchModel model) {
         Material m = metal("target");
-        double skin = m.skinDepth(2 * Math.PI * model.frequency(), SolvedSwitch.AMBIENT);
+        double skin = m.skinDepth(2 * Math.PI * model.frequency(), Temperature.AMBIENT);
         double thickness = Math.max(20e-9, Math.min(model.faceDiameter(), skin * between(0.01, 100)));
         Target.Outline outline = random.nextInt(4) == 0
                 ? new Target.Outline.Endless()
@@ -218,7 +220,7 @@ final class ErrorBarSuite {
                 target.offset() * 1e3,
                 target.front().muReal(),
                 target.front().conductivity20() * 1e-6,
-                target.thickness() / target.front().skinDepth(2 * Math.PI * model.frequency(), SolvedSwitch.AMBIENT));
+                target.thickness() / target.front().skinDepth(2 * Math.PI * model.frequency(), Temperature.AMBIENT));
         List<Pair> pairs = new ArrayList<>();
         for (int i : new int[] {3, 10, 20}) {
             double g = found.curve().distance()[i];
@@ -244,11 +246,11 @@ final class ErrorBarSuite {
             Target target,
             Target standard) {
         SolvedSwitch bench = step.bench();
-        TargetField steel = bench.target(standard);
+        PlacedTarget steel = bench.target(standard);
         double sr = model.effectiveDistance();
         double on = found.distance().on();
-        SolvedSwitch.State atTrim = bench.state(steel, sr);
-        SolvedSwitch.State here = bench.state(found.field(), on);
+        TankState atTrim = bench.state(steel, sr);
+        TankState here = bench.state(found.field(), on);
         double slope = (bench.state(found.field(), on * 1.001).conductance()
                         - bench.state(found.field(), on * 0.999).conductance())
                 / (0.002 * on);
@@ -273,7 +275,7 @@ final class ErrorBarSuite {
                 bench.coil(omega),
                 List.of(),
                 omega,
-                SolvedSwitch.AMBIENT,
+                Temperature.AMBIENT,
                 REFERENCE,
                 bench.model().coreRadius());
         return solve.impedance().add(bench.windingBesideField(omega));
@@ -297,7 +299,7 @@ final class ErrorBarSuite {
                         bench.coil(omega),
                         parts,
                         omega,
-                        SolvedSwitch.AMBIENT,
+                        Temperature.AMBIENT,
                         REFERENCE,
                         bench.model().coreRadius())
                 .change();

@@ -8,6 +8,7 @@ import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.kinds.approach.ApproachInput;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
@@ -73,7 +74,7 @@ class ShippedSwitchesTest {
         SolvedSwitch fine = ladder.step(ResolutionLadder.FIRST).bench();
         Trim trim = ladder.step(ResolutionLadder.FIRST).trim();
         Approach approach = study.approach(ladder.step(ResolutionLadder.FIRST), ladder.step(0));
-        SolvedSwitch.State free = fine.free();
+        TankState free = fine.free();
         SoftAssertions that = new SoftAssertions();
 
         that.assertThat(model.element().amplitude(free.conductance()))

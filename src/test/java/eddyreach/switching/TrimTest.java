@@ -57,4 +57,10 @@ class TrimTest {
         assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, FREE, 5e-3, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Trim(1e-4, Double.NaN));
     }
+
+    @Test
+    void thresholdsMayNotCoincide() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Trim(1e-4, 1e-4));
+        assertThat(new Trim(1e-4, Math.nextDown(1e-4)).off()).isLessThan(1e-4);
+    }
 }

@@ -2,8 +2,8 @@ package eddyreach.engine.assure;
 
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
@@ -178,7 +178,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
             double computed =
                     BestThickness.of(trial.step().bench(), target, m, now).thickness();
             double best = new BigDecimal(computed).round(new MathContext(1)).doubleValue();
-            if (best >= THINNEST && best < Regime.THIN * m.skinDepth(omega, SolvedSwitch.AMBIENT)) {
+            if (best >= THINNEST && best < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT)) {
                 add(
                         best < target.thickness() ? Change.Kind.THINNER : Change.Kind.THICKER,
                         m.name(),

@@ -1,7 +1,7 @@
 package eddyreach.engine.assure;
 
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.switching.StandardQuantities;
 
@@ -59,8 +59,8 @@ public record Allowances(
                 s.effective,
                 s.usable,
                 model.differentialTravel(),
-                SolvedSwitch.AMBIENT,
-                SolvedSwitch.AMBIENT,
+                Temperature.AMBIENT,
+                Temperature.AMBIENT,
                 0,
                 s.leastPermeability,
                 s.mostPermeability);

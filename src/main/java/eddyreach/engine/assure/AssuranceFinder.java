@@ -6,7 +6,8 @@ import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Trim;
@@ -66,7 +67,7 @@ final class AssuranceFinder {
         usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
         ambient = new Condition(
                 rough.bench(),
-                SolvedSwitch.AMBIENT,
+                Temperature.AMBIENT,
                 weak(trimmed.conductance(least)),
                 keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
                 trimmed.on(rough.trim()));
@@ -158,7 +159,7 @@ final class AssuranceFinder {
     }
 
     /** The target at the temperature of a condition; the waves are those of the nominal bench. */
-    private TargetField field(Target target, Condition c) {
+    private PlacedTarget field(Target target, Condition c) {
         return nominal.bench().target(Variants.at(target, c.celsius()));
     }
 
@@ -170,7 +171,7 @@ final class AssuranceFinder {
             all.add(distance(tryout(target), ambient, on));
         }
         for (Condition c : temperatures) {
-            TargetField field = field(target, c);
+            PlacedTarget field = field(target, c);
             if (!defined) {
                 all.add(distance(new ConductanceCurve(ambient.bench(), field), ambient, on));
             }

@@ -1,7 +1,9 @@
 package eddyreach.engine.assure;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
-import eddyreach.field.join.TargetField;
+import eddyreach.engine.core.TargetEffect;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
@@ -14,35 +16,23 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 /**
  * A target before a switch, sampled once over the distance, so that any thresholds can be tried on it.
  *
- * <p>The logarithm of the conductance is a cubic spline through {@value #NODES} nodes, closer together near the face.
+ * <p>The logarithm of the conductance is a cubic spline through {@value AccuracyPolicy#SPLINE_NODES} nodes, closer together near the face.
  */
 final class ConductanceCurve {
-
-    /** End of the range in rated distances: beyond 1.43 s_n times the largest factor that a foil can reach. */
-    static final double REACH = 3;
-
-    private static final int NODES = 25;
-
-    /**
-     * Distance, in rated distances, below which azimuthal orders that matter there alone are left out beside the axis. Of a target and its
-     * variants they are a like share, a few per cent of the damping in contact.
-     */
-    private static final double NEAREST = 0.5;
-
-    private static final int INTERVALS = 90;
 
     private final PolynomialSplineFunction logarithm;
     private final double free;
     private final double reach;
 
-    ConductanceCurve(SolvedSwitch bench, TargetField field) {
-        reach = REACH * bench.model().ratedDistance();
+    ConductanceCurve(SolvedSwitch bench, PlacedTarget field) {
+        reach = AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance();
         free = bench.free().conductance();
-        double[] g = new double[NODES];
-        double[] y = new double[NODES];
-        SolvedSwitch.Effect effect = bench.effect(field, NEAREST * bench.model().ratedDistance());
-        for (int i = 0; i < NODES; i++) {
-            g[i] = reach * Math.pow(i / (NODES - 1.0), 1.5);
+        double[] g = new double[AccuracyPolicy.SPLINE_NODES];
+        double[] y = new double[AccuracyPolicy.SPLINE_NODES];
+        TargetEffect effect = bench.effect(
+                field, AccuracyPolicy.NEAREST_ORDERS * bench.model().ratedDistance());
+        for (int i = 0; i < AccuracyPolicy.SPLINE_NODES; i++) {
+            g[i] = reach * Math.pow(i / (AccuracyPolicy.SPLINE_NODES - 1.0), 1.5);
             y[i] = Math.log(bench.state(effect, g[i]).conductance());
         }
         logarithm = new SplineInterpolator().interpolate(g, y);
@@ -60,7 +50,7 @@ final class ConductanceCurve {
     /** What the output does with given thresholds. */
     SwitchPoints points(Trim trim) {
         DoubleUnaryOperator curve = this::conductance;
-        return new SwitchPointFinder(trim, reach, INTERVALS).find(curve, free);
+        return new SwitchPointFinder(trim, reach, AccuracyPolicy.CHEAP_INTERVALS).find(curve, free);
     }
 
     /** Switch-on distance, m; NaN when it does not switch on, infinite when it is on without a target. */

@@ -2,9 +2,9 @@ package eddyreach.engine.assure;
 
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
@@ -99,7 +99,7 @@ public record Explanation(
                         f.material().name(),
                         several,
                         f.thickness(),
-                        f.material().skinDepth(omega, SolvedSwitch.AMBIENT),
+                        f.material().skinDepth(omega, Temperature.AMBIENT),
                         Regime.of(f, omega, wavenumber)));
         return new Explanation(
                 front,
@@ -128,7 +128,7 @@ public record Explanation(
 
     private static boolean thin(Layer layer, double omega) {
         Material m = layer.material();
-        return m.conductivity20() > 0 && layer.thickness() < Regime.THIN * m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        return m.conductivity20() > 0 && layer.thickness() < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT);
     }
 
     private static List<Sensitivity> sensitivities(

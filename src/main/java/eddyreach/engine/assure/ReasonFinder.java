@@ -8,6 +8,7 @@ import eddyreach.engine.core.Wavenumber;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
@@ -140,7 +141,7 @@ public final class ReasonFinder {
                         .forEach(s -> loss.merge(p.material().name(), s.resistance(), Double::sum));
             }
         } else if (target.body() instanceof Body.Sheet) {
-            double[] share = TargetFields.plate(target, SolvedSwitch.AMBIENT).lossShares(omega, wavenumber);
+            double[] share = TargetFields.plate(target, Temperature.AMBIENT).lossShares(omega, wavenumber);
             for (int i = 0; i < share.length; i++) {
                 loss.merge(target.layers().get(i).material().name(), share[i], Double::sum);
             }
@@ -196,6 +197,6 @@ public final class ReasonFinder {
     }
 
     private double skin(Material m) {
-        return m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        return m.skinDepth(omega, Temperature.AMBIENT);
     }
 }

@@ -1,7 +1,7 @@
 package eddyreach.engine.assure;
 
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
 
 /** How a target takes its loss. */
@@ -45,7 +45,7 @@ public enum Regime {
         if (m.muReal() > 1) {
             return MAGNETIC;
         }
-        double delta = m.skinDepth(omega, SolvedSwitch.AMBIENT);
+        double delta = m.skinDepth(omega, Temperature.AMBIENT);
         if (front.thickness() < THIN * delta) {
             return RESISTOR;
         }

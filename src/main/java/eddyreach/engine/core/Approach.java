@@ -1,6 +1,6 @@
 package eddyreach.engine.core;
 
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPoints;
@@ -57,13 +57,13 @@ public final class Approach {
      * @param lostNearer where it is lost again although it comes nearer, m; NaN when it is recognised all the way to contact
      */
     public record Outcome(
-            ResolutionLadder.Step step, TargetField field, Curve curve, SwitchDistance distance, double lostNearer) {}
+            ResolutionLadder.Step step, PlacedTarget field, Curve curve, SwitchDistance distance, double lostNearer) {}
 
     public Outcome of(Target target) {
-        TargetField fineField = fine.bench().target(target);
-        TargetField coarseField = coarse.bench().target(target);
-        SolvedSwitch.Effect effect = fine.bench().effect(fineField);
-        Map<Double, SolvedSwitch.State> known = new HashMap<>();
+        PlacedTarget fineField = fine.bench().target(target);
+        PlacedTarget coarseField = coarse.bench().target(target);
+        TargetEffect effect = fine.bench().effect(fineField);
+        Map<Double, TankState> known = new HashMap<>();
         SwitchPoints points = finder.points(g ->
                 known.computeIfAbsent(g, d -> fine.bench().state(effect, d)).conductance());
         return new Outcome(
@@ -74,20 +74,19 @@ public final class Approach {
                 points.lostNearer().map(Crossing::distance).orElse(Double.NaN));
     }
 
-    private Curve curve(
-            Map<Double, SolvedSwitch.State> known, SolvedSwitch.Effect effect, SolvedSwitch.Effect coarseEffect) {
+    private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect) {
         int n = points;
         Curve c = Curve.of(n);
         double freeInductance = fine.bench().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = firstDistance + (lastDistance - firstDistance) * i / (n - 1);
-            SolvedSwitch.State s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
+            TankState s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
             c.distance()[i] = g;
             c.lossResistance()[i] = s.change().getReal();
             c.inductanceChange()[i] = s.inductance() - freeInductance;
             double difference =
                     s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
-            c.impedanceError()[i] = DistanceFinder.SAFETY * difference + effect.truncation(g);
+            c.impedanceError()[i] = ErrorBar.ofDifference(difference) + effect.truncation(g);
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();
             c.frequency()[i] = s.omega() / (2 * Math.PI);

@@ -1,7 +1,7 @@
 package eddyreach.engine.core;
 
 import eddyreach.field.axial.PartLoss;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.geometry.Role;
 import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
@@ -10,9 +10,6 @@ import java.util.Locale;
 
 /** Makes loss budgets from field solutions. */
 public final class Budgets {
-
-    /** Allowed difference of the losses by part from the resistance, relative. */
-    private static final double BALANCE = 1e-3;
 
     private Budgets() {}
 
@@ -54,8 +51,8 @@ public final class Budgets {
      * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
      * is the target's with what it changes in the switch.
      */
-    public static LossBudget beside(SolvedSwitch bench, TargetField target, double distance, String name) {
-        SolvedSwitch.State state = bench.state(target, distance);
+    public static LossBudget beside(SolvedSwitch bench, PlacedTarget target, double distance, String name) {
+        TankState state = bench.state(target, distance);
         List<LossBudget.Share> shares =
                 new ArrayList<>(of(WorkingPoint.free(bench), null).shares());
         double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
@@ -65,9 +62,9 @@ public final class Budgets {
     }
 
     /** What the parts lose must be what the coil feels. */
-    private static void balanced(LossBudget budget, SolvedSwitch.State state) {
+    private static void balanced(LossBudget budget, TankState state) {
         double gap = Math.abs(budget.total() / state.resistance() - 1);
-        if (!(gap <= BALANCE)) {
+        if (!(gap <= AccuracyPolicy.BALANCE)) {
             throw new SelfCheckException(String.format(
                     Locale.ROOT,
                     "the losses of the parts sum to %.6g ohm but the coil's resistance is %.6g ohm at a distance of %.4g mm: the energy does"

@@ -4,6 +4,7 @@ import eddyreach.field.axial.MeshField;
 import eddyreach.field.axial.Solved;
 import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
@@ -176,7 +177,7 @@ public final class FieldSampler {
     private static CurrentPicture currents(WorkingPoint at, MeshField field, Target target) {
         double omega = at.omega();
         double[] r = steps(0, at.bench().fields().reach(target), CURRENT_COLUMNS);
-        double skin = target.front().skinDepth(omega, SolvedSwitch.AMBIENT);
+        double skin = target.front().skinDepth(omega, Temperature.AMBIENT);
         double[] z = steps(0, Math.min(target.thickness(), target.frontDepth() + shown(skin)), CURRENT_ROWS);
         double[] drive = field.drive(r, z);
         List<Part> parts = target.parts();
@@ -198,7 +199,7 @@ public final class FieldSampler {
     private static double conductivity(List<Part> parts, double r, double z) {
         for (Part p : parts) {
             if (p.section().contains(r, z)) {
-                return p.material().conductivity(SolvedSwitch.AMBIENT);
+                return p.material().conductivity(Temperature.AMBIENT);
             }
         }
         return 0;

@@ -1,7 +1,7 @@
 package eddyreach.engine.core;
 
 import eddyreach.field.axial.Resolution;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Trim;
@@ -79,7 +79,7 @@ public final class ResolutionLadder {
     public static Step trimmed(
             SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {
         SolvedSwitch bench = new SolvedSwitch(model, resolution, targets, memory);
-        TargetField field = bench.target(standard);
+        PlacedTarget field = bench.target(standard);
         Trim trim = Trim.atFactory(
                 g -> bench.state(field, g).conductance(),
                 bench.free().conductance(),

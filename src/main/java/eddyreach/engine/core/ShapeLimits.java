@@ -4,6 +4,7 @@ import eddyreach.closedform.SmallBodies;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.OffsetLimit;
@@ -68,7 +69,7 @@ public final class ShapeLimits {
     }
 
     private static double skin(Target target, SolvedSwitch bench) {
-        return target.front().skinDepth(bench.free().omega(), SolvedSwitch.AMBIENT);
+        return target.front().skinDepth(bench.free().omega(), Temperature.AMBIENT);
     }
 
     private static void perforated(Target target, Texture.Perforated p, SolvedSwitch bench, List<Warning> list) {

@@ -4,10 +4,11 @@ import eddyreach.closedform.LayeredPlate;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.axial.WaveBasis;
+import eddyreach.field.join.OffAxisTarget;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.Reflection;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BodyTarget;
-import eddyreach.field.targets.OffAxisTarget;
 import eddyreach.field.targets.PlateTarget;
 import eddyreach.field.targets.SphereTarget;
 import eddyreach.geometry.Part;
@@ -47,13 +48,13 @@ public record TargetFields(WaveBasis basis, Band band, double celsius, double sc
         return OffsetLimit.ENDLESS * scale + target.offset();
     }
 
-    /** The field problem of a target. */
-    TargetField of(Target target, Resolution resolution) {
+    /** The field problem of a target where it stands. */
+    PlacedTarget of(Target target, Resolution resolution) {
         return beside(target, about(target, resolution), target.offset());
     }
 
     /** A target at an offset, m, not above that which its field problem was made for. */
-    public TargetField beside(Target target, TargetField own, double offset) {
+    public PlacedTarget beside(Target target, TargetField own, double offset) {
         if (OffsetLimit.unseen(target.beside(offset), scale)) {
             return nothing();
         }

@@ -23,7 +23,7 @@ public record TrimmedSwitch(
     /** A bench with its thresholds and its fields without a target. */
     public static TrimmedSwitch of(ResolutionLadder.Step step, WorkingPoint free) {
         SolvedSwitch bench = step.bench();
-        SolvedSwitch.State s = bench.free();
+        TankState s = bench.free();
         var element = bench.model().element();
         return new TrimmedSwitch(
                 bench.capacitance(),

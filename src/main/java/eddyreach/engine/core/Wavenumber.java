@@ -1,6 +1,7 @@
 package eddyreach.engine.core;
 
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 
 /** The wave that explains what a target does. */
@@ -27,6 +28,6 @@ public final class Wavenumber {
      * @param wavenumber wavenumber k of the wave, 1/m
      */
     public static double sheetOptimum(Material material, double omega, double wavenumber) {
-        return 2 * wavenumber / (omega * Material.MU0 * material.conductivity(SolvedSwitch.AMBIENT));
+        return 2 * wavenumber / (omega * Material.MU0 * material.conductivity(Temperature.AMBIENT));
     }
 }

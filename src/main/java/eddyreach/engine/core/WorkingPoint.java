@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param behind the field in and behind a bounded target, its nearest point in z = 0
  */
 public record WorkingPoint(
-        SolvedSwitch bench, double distance, SolvedSwitch.State state, Solved before, Optional<Solved> behind) {
+        SolvedSwitch bench, double distance, TankState state, Solved before, Optional<Solved> behind) {
 
     /** Without a target. */
     public static WorkingPoint free(SolvedSwitch bench) {
@@ -27,7 +27,7 @@ public record WorkingPoint(
 
     /** With a target at a distance, m. */
     public static WorkingPoint with(SolvedSwitch bench, TargetField target, double distance) {
-        SolvedSwitch.State state = bench.state(target, distance);
+        TankState state = bench.state(target, distance);
         GapState gap = bench.gap(target, state.omega(), distance);
         Optional<Solved> behind = Optional.empty();
         if (target instanceof BodyTarget body) {

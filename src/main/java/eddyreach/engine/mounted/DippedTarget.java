@@ -1,5 +1,6 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.join.TargetField;
@@ -21,15 +22,6 @@ import org.apache.commons.math3.complex.Complex;
  * plane the ratio can be followed, and what it changes by as far above as the target dips below tells how far it may change there.
  */
 public final class DippedTarget {
-
-    /** Every other of these distances gives a coarser polynomial, whose difference is the error of the interpolation. */
-    private static final int INTERVALS = 6;
-
-    /**
-     * What the ratio of a ball to its discs changes by below the plane, over its change above: at most 2.7 for steel down to contact, 0.4 for
-     * copper and stainless steel (a ball of 9 mm before an M18 in free air, where the exact ball is known all the way, with 16 discs).
-     */
-    private static final double STAIRS = 3;
 
     private final SolvedSwitch bench;
     private final List<Part> fixed;
@@ -86,30 +78,30 @@ public final class DippedTarget {
     /** What the steps that stand for the target may make of resistance and reactance that is wrong, ohm; 0 when there are none. */
     Complex stairs(double omega, double distance) {
         Complex z = change(omega, distance);
-        double share = STAIRS * (to - distance) / (to - from);
+        double share = AccuracyPolicy.BALL_STEPS_BELOW * (to - distance) / (to - from);
         double r = Math.abs(z.getReal());
         double x = Math.abs(z.getImaginary());
         return new Complex(r * drift + x * turn, x * drift + r * turn).multiply(share);
     }
 
     private double node(int i) {
-        return (from + to) / 2 - (to - from) / 2 * Math.cos(Math.PI * i / INTERVALS);
+        return (from + to) / 2 - (to - from) / 2 * Math.cos(Math.PI * i / AccuracyPolicy.DIP_INTERVALS);
     }
 
     private synchronized Complex[][] solved() {
         if (change == null) {
             double[] omega = {bench.band().low(), bench.band().high()};
-            Complex[] all = IntStream.range(0, 2 * (INTERVALS + 1))
+            Complex[] all = IntStream.range(0, 2 * (AccuracyPolicy.DIP_INTERVALS + 1))
                     .parallel()
                     .mapToObj(i -> direct(omega[i % 2], node(i / 2)))
                     .toArray(Complex[]::new);
-            Complex[][] byFrequency = new Complex[2][INTERVALS + 1];
+            Complex[][] byFrequency = new Complex[2][AccuracyPolicy.DIP_INTERVALS + 1];
             for (int i = 0; i < all.length; i++) {
                 byFrequency[i % 2][i / 2] = all[i];
             }
             exact.ifPresent(e -> match(e, omega, byFrequency));
             change = byFrequency;
-            decay = Math.log(change[0][0].abs() / change[0][INTERVALS].abs()) / (to - from);
+            decay = Math.log(change[0][0].abs() / change[0][AccuracyPolicy.DIP_INTERVALS].abs()) / (to - from);
         }
         return change;
     }
@@ -117,8 +109,8 @@ public final class DippedTarget {
     /** Makes the discs as strong as what they stand for. */
     private void match(TargetField exactly, double[] omega, Complex[][] found) {
         for (int k = 0; k < found.length; k++) {
-            Complex ratio = bench.change(exactly, omega[k], to).divide(found[k][INTERVALS]);
-            for (int i = 0; i <= INTERVALS; i++) {
+            Complex ratio = bench.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
+            for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i++) {
                 found[k][i] = found[k][i].multiply(ratio);
             }
             double above = to + (to - from);
@@ -151,7 +143,7 @@ public final class DippedTarget {
         double t = (omega - low) / (high - low);
         Complex sum = Complex.ZERO;
         double weights = 0;
-        for (int i = 0; i <= INTERVALS; i += stride) {
+        for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i += stride) {
             Complex value = z[0][i].multiply((1 - t) * omega / low)
                     .add(z[1][i].multiply(t * omega / high))
                     .multiply(Math.exp(decay * (node(i) - distance)));
@@ -159,7 +151,7 @@ public final class DippedTarget {
             if (off == 0) {
                 return value;
             }
-            double w = (i / stride % 2 == 0 ? 1 : -1) * (i == 0 || i == INTERVALS ? 0.5 : 1) / off;
+            double w = (i / stride % 2 == 0 ? 1 : -1) * (i == 0 || i == AccuracyPolicy.DIP_INTERVALS ? 0.5 : 1) / off;
             sum = sum.add(value.multiply(w));
             weights += w;
         }

@@ -1,10 +1,12 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.ResolutionLadder;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
@@ -15,22 +17,18 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar as in
- * {@link DistanceFinder}.
+ * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
  */
 public final class MountedApproach {
-
-    /** Intervals in which the switch points are looked for. */
-    public static final int INTERVALS = 24;
 
     private final ResolutionLadder.Step fine;
     private final ResolutionLadder.Step coarse;
     private final MountedSwitch scene;
     private final MountedSwitch rough;
     private final double last;
-    private final double share;
+    private final ErrorBar bar;
     private final int intervals;
-    private final Map<Double, SolvedSwitch.State> known = new ConcurrentHashMap<>();
+    private final Map<Double, TankState> known = new ConcurrentHashMap<>();
 
     /**
      * @param fine the step that gives the result
@@ -38,7 +36,7 @@ public final class MountedApproach {
      * @param scene the scene at the finer step
      * @param rough the scene at the coarser step
      * @param last largest distance examined, m
-     * @param share share of the impedance's error that is assumed not to cancel against the trim's
+     * @param trimmedHere true for the standard target where the switch is trimmed on it, in free air
      */
     public MountedApproach(
             ResolutionLadder.Step fine,
@@ -46,8 +44,8 @@ public final class MountedApproach {
             MountedSwitch scene,
             MountedSwitch rough,
             double last,
-            double share) {
-        this(fine, coarse, scene, rough, last, share, INTERVALS);
+            boolean trimmedHere) {
+        this(fine, coarse, scene, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
     }
 
     /** The same with another number of intervals. */
@@ -57,18 +55,18 @@ public final class MountedApproach {
             MountedSwitch scene,
             MountedSwitch rough,
             double last,
-            double share,
+            boolean trimmedHere,
             int intervals) {
         this.fine = fine;
         this.coarse = coarse;
         this.scene = scene;
         this.rough = rough;
         this.last = last;
-        this.share = share;
+        bar = ErrorBar.of(model(), trimmedHere);
         this.intervals = intervals;
     }
 
-    private SolvedSwitch.State state(double distance) {
+    private TankState state(double distance) {
         return known.computeIfAbsent(distance, scene::state);
     }
 
@@ -93,17 +91,16 @@ public final class MountedApproach {
 
     private double error(Crossing crossing, double threshold) {
         double g = crossing.distance() + scene.floor();
-        SolvedSwitch.State here = scene.state(g);
-        SolvedSwitch.State there = rough.state(g);
-        double shift = Math.abs(there.conductance() - threshold);
-        double impedance = here.change().subtract(there.change()).abs() + scene.interpolation(here.omega(), g);
-        double alone = share * impedance * here.conductance() / here.resistance();
-        double floor = share > 0 ? DistanceFinder.FLOOR * model().faceDiameter() : 0;
+        TankState here = scene.state(g);
+        TankState there = rough.state(g);
         Complex wrong = scene.stairs(here.omega(), g);
         // the conductance goes as R/L, and with the frequency a little more
         double stairs = here.conductance()
                 * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
-        return Math.max(floor, crossing.distanceError(DistanceFinder.SAFETY * Math.max(shift, alone) + stairs));
+        return bar.distance(
+                crossing,
+                bar.conductance(there.conductance() - threshold, here, there, scene.interpolation(here.omega(), g))
+                        + stairs);
     }
 
     private SwitchModel model() {
@@ -120,15 +117,15 @@ public final class MountedApproach {
     public Curve curve(double first, double end, int n) {
         Curve c = Curve.of(n);
         double from = Math.max(first, scene.floor());
-        SolvedSwitch.State without = scene.without();
+        TankState without = scene.without();
         for (int i = 0; i < n; i++) {
             double g = from + (end - from) * i / (n - 1);
-            SolvedSwitch.State s = state(g);
+            TankState s = state(g);
             c.distance()[i] = g;
             c.lossResistance()[i] = s.resistance() - without.resistance();
             c.inductanceChange()[i] = s.inductance() - without.inductance();
-            c.impedanceError()[i] = DistanceFinder.SAFETY
-                            * s.change().subtract(rough.state(g).change()).abs()
+            c.impedanceError()[i] = ErrorBar.ofDifference(
+                            s.change().subtract(rough.state(g).change()).abs())
                     + scene.stairs(s.omega(), g).abs();
             c.resistance()[i] = s.resistance();
             c.inductance()[i] = s.inductance();

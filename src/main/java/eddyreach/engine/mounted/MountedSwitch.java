@@ -1,6 +1,8 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.TankState;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BackedTarget;
 import eddyreach.field.targets.ThroughTarget;
@@ -26,11 +28,6 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class MountedSwitch {
 
-    /** Discs for a ball inside a recess over the number of waves: 13, 16, 21, 29. */
-    private static final int BALL = 2;
-
-    private static final int WAVES = 3;
-
     private final SolvedSwitch bench;
     private final Target target;
     private final Optional<Mount.Standing> background;
@@ -40,7 +37,7 @@ public final class MountedSwitch {
     private final Optional<ThroughTarget> through;
     private final Optional<TargetField> behind;
     private final Optional<DippedTarget> dipped;
-    private final SolvedSwitch.State without;
+    private final TankState without;
 
     /**
      * @param bench the switch in its mount
@@ -53,10 +50,10 @@ public final class MountedSwitch {
         this.target = target;
         this.background = background;
         this.floor = floor;
-        behind = background.map(b -> bench.target(b.plate().asTarget()));
+        behind = background.map(b -> bench.onAxis(b.plate().asTarget()));
         acts = !target.withoutEffect();
         boolean bounded = acts && !bench.fields().endless(target);
-        alone = background.isEmpty() ? Optional.of(bench.target(target)) : Optional.empty();
+        alone = background.isEmpty() ? Optional.of(bench.onAxis(target)) : Optional.empty();
         through = background.isPresent() && bounded
                 ? Optional.of(new ThroughTarget(
                         target.parts(),
@@ -94,7 +91,8 @@ public final class MountedSwitch {
     /** The target's rings; those that stand for a ball are the more, the finer everything else is. */
     private List<Part> rings() {
         return target.body() instanceof Body.Ball ball
-                ? ball.stepped(target.id(), BALL * bench.resolution().waves() / WAVES)
+                ? ball.stepped(
+                        target.id(), AccuracyPolicy.ballDiscs(bench.resolution().waves()))
                 : target.parts();
     }
 
@@ -112,12 +110,12 @@ public final class MountedSwitch {
     }
 
     /** The tank without the target, but with the background. */
-    SolvedSwitch.State without() {
+    TankState without() {
         return without;
     }
 
     /** The tank with the target at a distance, m. */
-    public SolvedSwitch.State state(double distance) {
+    public TankState state(double distance) {
         if (!acts) {
             return without;
         }
@@ -160,6 +158,6 @@ public final class MountedSwitch {
             layers.add(new Layer(Material.AIR, gap));
         }
         layers.add(new Layer(b.plate().material(), b.plate().thickness()));
-        return bench.target(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
+        return bench.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
     }
 }

@@ -1,7 +1,7 @@
 package eddyreach.field.join;
 
-/** The target's side of the gap. */
-public interface TargetField {
+/** The target's side of the gap, about its own axis. */
+public non-sealed interface TargetField extends PlacedTarget {
 
     /** The reflection at an angular frequency, rad/s, for fields without azimuthal variation: order 0 of {@link #at(int, double)}. */
     Reflection at(double omega);

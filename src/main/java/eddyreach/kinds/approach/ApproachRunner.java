@@ -18,6 +18,7 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
+import eddyreach.field.join.TargetField;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Target;
@@ -149,9 +150,9 @@ public final class ApproachRunner {
         double factor = on / sr;
         double shown = Double.isFinite(on) ? on : 0;
         // fields beside the axis are not kept: they have no symmetry
-        Optional<WorkingPoint> at = target.offset() > 0
-                ? Optional.empty()
-                : Optional.of(WorkingPoint.with(o.step().bench(), o.field(), shown));
+        Optional<WorkingPoint> at = target.offset() == 0 && o.field() instanceof TargetField axial
+                ? Optional.of(WorkingPoint.with(o.step().bench(), axial, shown))
+                : Optional.empty();
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
         LossBudget budget = at.map(a -> Budgets.of(a, target.id()))
                 .orElseGet(() -> Budgets.beside(o.step().bench(), o.field(), shown, target.id()));

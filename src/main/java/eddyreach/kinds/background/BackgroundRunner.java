@@ -1,6 +1,5 @@
 package eddyreach.kinds.background;
 
-import eddyreach.engine.core.DistanceFinder;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -151,7 +150,7 @@ public final class BackgroundRunner {
                         new MountedSwitch(benches[1], target, standing, floor),
                         new MountedSwitch(benches[0], target, standing, floor),
                         last,
-                        trimmed ? 0 : DistanceFinder.SHARE)
+                        trimmed)
                 .distance());
     }
 

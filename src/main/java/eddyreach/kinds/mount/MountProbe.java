@@ -1,9 +1,10 @@
 package eddyreach.kinds.mount;
 
-import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.field.axial.DirectSolve;
@@ -21,17 +22,8 @@ import org.apache.commons.math3.complex.Complex;
 /** Looks at one mount after another: what is left without a target and where targets switch. For several threads. */
 public final class MountProbe {
 
-    /** Steps that stand for a cone, by step of the ladder: the error bars then see what they cost. */
-    static final int[] CONE_STEPS = {4, 6, 9, 13};
-
-    /** Intervals in which switch points are looked for at the coarse step. */
-    private static final int INTERVALS = 12;
-
     /** A target is followed no farther, in the usual range of distances. */
     private static final double FARTHEST = 4;
-
-    /** Half the range over which a slope is taken, in effective distances. */
-    private static final double SLOPE = 1e-3;
 
     private final StudyInput study;
     private final ResolutionLadder.Step[] steps;
@@ -85,7 +77,9 @@ public final class MountProbe {
 
     /** The switch in a mount at a step of the ladder. */
     SolvedSwitch bench(Mount mount, int step) {
-        return steps[step].bench().in(mount.parts(study.switchModel().coreRadius(), CONE_STEPS[step]), bytes -> {});
+        return steps[step]
+                .bench()
+                .in(mount.parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step)), bytes -> {});
     }
 
     /** Where the targets switch in free air at the step that gives results. */
@@ -144,8 +138,8 @@ public final class MountProbe {
         }
         double sr = study.switchModel().effectiveDistance();
         MountedSwitch scene = new MountedSwitch(bench, target, mount.background(), from);
-        double low = Math.max(from, d.on() - SLOPE * sr);
-        double high = d.on() + SLOPE * sr;
+        double low = Math.max(from, d.on() - AccuracyPolicy.SLOPE_STEP * sr);
+        double high = d.on() + AccuracyPolicy.SLOPE_STEP * sr;
         double fall =
                 Math.log(scene.state(low).conductance() / scene.state(high).conductance());
         return new Sight(d, (d.on() - free.get(step).get(i).on()) / sr, (high - low) / Math.abs(fall));
@@ -161,7 +155,7 @@ public final class MountProbe {
                         steps[0],
                         new MountedSwitch(bench, target, mount.background(), floor),
                         new MountedSwitch(rough, target, mount.background(), floor),
-                        step == 0 ? INTERVALS : MountedApproach.INTERVALS)
+                        step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
                 .distance();
     }
 
@@ -196,8 +190,7 @@ public final class MountProbe {
         double reach = Math.max(usual, floor + study.switchModel().ratedDistance());
         while (true) {
             double last = Math.min(reach, room);
-            MountedApproach a = new MountedApproach(
-                    fine, coarse, scene, rough, last, trimmed ? 0 : DistanceFinder.SHARE, intervals);
+            MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
             SwitchDistance d = a.distance();
             if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
                 return new Approached(a, d);
@@ -222,7 +215,7 @@ public final class MountProbe {
                 || bench.fields().endless(target)) {
             return OptionalDouble.empty();
         }
-        SolvedSwitch.State state = bench.state(bench.reflector(target), on);
+        TankState state = bench.state(bench.reflector(target), on);
         List<Part> parts = target.parts().stream().map(p -> p.shifted(on)).toList();
         Complex direct = new DirectSolve(
                         bench.parts(),

@@ -1,8 +1,9 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
-import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.FieldPair;
 import eddyreach.engine.core.FieldPicture;
 import eddyreach.engine.core.FieldSampler;
@@ -11,11 +12,11 @@ import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
-import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
 import eddyreach.model.values.Mount;
@@ -187,7 +188,7 @@ public final class MountRunner {
     }
 
     private List<Part> parts(int m, int step) {
-        return mounts.get(m).parts(study.switchModel().coreRadius(), MountProbe.CONE_STEPS[step]);
+        return mounts.get(m).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
     }
 
     private Found encounter(int step, int m, Target target) {
@@ -206,7 +207,7 @@ public final class MountRunner {
                 ladder.step(step - 1),
                 new MountedSwitch(benches[step][m], target, mount.background(), floor),
                 new MountedSwitch(benches[step - 1][m], target, mount.background(), floor),
-                MountedApproach.INTERVALS);
+                AccuracyPolicy.APPROACH_INTERVALS);
         Curve curve = found.approach()
                 .curve(study.distances().first(), last, study.distances().points());
         return new Found(target, floor, curve, found.distance());
@@ -215,7 +216,7 @@ public final class MountRunner {
     private MountCase mountCase(int m, WorkingPoint free, List<Found> found, List<Found> inFreeAir) {
         Mount mount = mounts.get(m);
         SolvedSwitch bench = benches[ResolutionLadder.FIRST][m];
-        SolvedSwitch.State s = WorstDamping.without(bench, mount);
+        TankState s = WorstDamping.without(bench, mount);
         double sr = study.switchModel().effectiveDistance();
         List<MountTarget> targets = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
@@ -278,7 +279,7 @@ public final class MountRunner {
         return highest + study.switchModel().faceDiameter();
     }
 
-    private Operating operating(SolvedSwitch.State s) {
+    private Operating operating(TankState s) {
         return new Operating(
                 s.resistance(),
                 s.inductance(),
@@ -290,13 +291,13 @@ public final class MountRunner {
     /** The fields in a mount without a target, but with the mount's background. */
     private static WorkingPoint situation(SolvedSwitch bench, Mount mount) {
         return mount.background()
-                .map(b -> WorkingPoint.with(bench, bench.target(b.plate().asTarget()), b.distance()))
+                .map(b -> WorkingPoint.with(bench, bench.onAxis(b.plate().asTarget()), b.distance()))
                 .orElseGet(() -> WorkingPoint.free(bench));
     }
 
     private MountCase.Reserve reserve(int m) {
         double fine = used(ResolutionLadder.FIRST, m);
-        double error = DistanceFinder.SAFETY * Math.abs(fine - used(ResolutionLadder.FIRST - 1, m));
+        double error = ErrorBar.ofDifference(fine - used(ResolutionLadder.FIRST - 1, m));
         double on = ladder.step(ResolutionLadder.FIRST).trim().on();
         double total = WorstDamping.without(benches[ResolutionLadder.FIRST][m], mounts.get(m))
                         .conductance()

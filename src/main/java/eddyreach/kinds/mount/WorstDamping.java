@@ -2,6 +2,8 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.TankState;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Mount;
 import eddyreach.study.StudyInput;
 import eddyreach.switching.Trim;
@@ -18,7 +20,7 @@ import java.util.List;
 final class WorstDamping {
 
     /** Temperatures at which the output must still release, degrees Celsius (IEC 60947-5-2, from memory: -25 to 70). */
-    private static final double[] TEMPERATURES = {SolvedSwitch.AMBIENT, -25, 70};
+    private static final double[] TEMPERATURES = {Temperature.AMBIENT, -25, 70};
 
     /** Effective distances that trimming may leave, in rated distances (IEC 60947-5-2, from memory). */
     private static final double[] TRIMS = {0.9, 1.1};
@@ -88,11 +90,11 @@ final class WorstDamping {
     }
 
     private static SolvedSwitch at(SolvedSwitch bench, double celsius) {
-        return celsius == SolvedSwitch.AMBIENT ? bench : bench.at(celsius);
+        return celsius == Temperature.AMBIENT ? bench : bench.at(celsius);
     }
 
     /** The tank in a mount without a target, but with the mount's background. */
-    static SolvedSwitch.State without(SolvedSwitch bench, Mount mount) {
+    static TankState without(SolvedSwitch bench, Mount mount) {
         return mount.background()
                 .map(b -> bench.state(bench.target(b.plate().asTarget()), b.distance()))
                 .orElse(bench.free());

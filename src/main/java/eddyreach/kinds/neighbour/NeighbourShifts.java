@@ -1,8 +1,12 @@
 package eddyreach.kinds.neighbour;
 
-import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.TankState;
+import eddyreach.engine.core.TargetEffect;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BackedTarget;
 import eddyreach.field.targets.ThroughTarget;
@@ -29,9 +33,6 @@ final class NeighbourShifts {
 
     private static final double ACCURACY = 1e-9;
     private static final int MAX_EVALUATIONS = 60;
-
-    /** Step of the slope of the conductance over the distance, in diameters of the face. */
-    private static final double STEP = 1e-3;
 
     /** Distances at which it is looked for whether the neighbour alone holds the output on. */
     private static final int LOOKS = 60;
@@ -96,7 +97,7 @@ final class NeighbourShifts {
         }
 
         /** The other one face to face, behind something or not. */
-        private SolvedSwitch.Effect facing(UnaryOperator<TargetField> behind) {
+        private TargetEffect facing(UnaryOperator<TargetField> behind) {
             return (omega, g) -> {
                 Complex open = bench.change(behind.apply(partner.open()), omega, g);
                 return state == State.OPEN
@@ -111,19 +112,19 @@ final class NeighbourShifts {
             return conductance(facing ? facing(p -> p) : (omega, g) -> beside(omega), spacing);
         }
 
-        private SolvedSwitch.Effect with(Before target, double distance) {
+        private TargetEffect with(Before target, double distance) {
             if (facing) {
                 double behind = Math.max(0, spacing - distance - target.thickness);
                 return facing(p -> new BackedTarget(target.through[step], p, behind));
             }
-            SolvedSwitch.Effect effect = bench.effect(target.alone[step]);
+            TargetEffect effect = bench.effect(target.alone[step]);
             return (omega, g) -> effect.change(omega, g).add(beside(omega));
         }
 
         /** Where no frequency is found the tank is damped more than any threshold. */
-        private double conductance(SolvedSwitch.Effect effect, double distance) {
+        private double conductance(TargetEffect effect, double distance) {
             return bench.stateIfAny(effect, distance)
-                    .map(SolvedSwitch.State::conductance)
+                    .map(TankState::conductance)
                     .orElse(DAMPED * ladder.step(step).trim().on());
         }
 
@@ -146,8 +147,8 @@ final class NeighbourShifts {
 
         /** Change of the distance per change of the impedance, m/ohm, by the slope of the conductance at a distance. */
         double perOhm(Before target, double distance) {
-            double h = STEP * study.switchModel().faceDiameter();
-            SolvedSwitch.State here = bench.state(with(target, distance), distance);
+            double h = AccuracyPolicy.SLOPE_STEP * study.switchModel().faceDiameter();
+            TankState here = bench.state(with(target, distance), distance);
             double near = distance - h;
             double slope = (conductance(with(target, near), near) - here.conductance()) / h;
             return here.conductance() / here.resistance() / Math.abs(slope);
@@ -159,7 +160,7 @@ final class NeighbourShifts {
 
         private final Target target;
         private final double thickness;
-        private final TargetField[] alone = new TargetField[partners.length];
+        private final PlacedTarget[] alone = new PlacedTarget[partners.length];
         private final ThroughTarget[] through = new ThroughTarget[partners.length];
         private final double[] on = new double[partners.length];
 
@@ -228,8 +229,8 @@ final class NeighbourShifts {
     private double error(Before before, State state, double shift, double spacing) {
         double coarse = relative(before, ResolutionLadder.FIRST - 1, state, spacing);
         double on = before.on[ResolutionLadder.FIRST];
-        double floor = DistanceFinder.FLOOR * study.switchModel().faceDiameter() / on;
-        double steps = Math.max(floor, DistanceFinder.SAFETY * Math.abs(coarse - shift));
+        double floor = ErrorBar.of(study.switchModel()).floor() / on;
+        double steps = Math.max(floor, ErrorBar.ofDifference(coarse - shift));
         if (facing || Double.isNaN(shift)) {
             return steps;
         }
@@ -257,7 +258,7 @@ final class NeighbourShifts {
     double mutualError(Complex fine, double spacing) {
         double step = fine.subtract(partners[ResolutionLadder.FIRST - 1].mutual(spacing))
                 .abs();
-        return DistanceFinder.SAFETY * step + partners[ResolutionLadder.FIRST].rescattering(spacing) * fine.abs();
+        return ErrorBar.ofDifference(step) + partners[ResolutionLadder.FIRST].rescattering(spacing) * fine.abs();
     }
 
     /** Largest spacing at which the neighbour alone, in a state, holds the output on, m; 0 for none. Looked for down to contact face to face. */

@@ -1,10 +1,14 @@
 package eddyreach.kinds.offaxis;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.ResolutionLadder;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
+import eddyreach.engine.core.TargetEffect;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.TargetField;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
@@ -20,28 +24,15 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * <p>At an offset the conductance of the tank is computed at Chebyshev points of the distance and is a polynomial in between; each
  * distance of switching found on the polynomial is corrected by a Newton step on the computed conductance. The error bar is made as on the
- * axis ({@link DistanceFinder}), with what the truncated azimuthal orders leave added.
+ * axis ({@link ErrorBar}), with what the truncated azimuthal orders leave added.
  */
 final class OffAxisFinder {
 
-    /** The polynomial then lies within about 1e-4 of the damping at contact; the Newton step squares that. */
-    private static final int NODES = 13;
-
-    /** First node as a share of the range: waves of high order, which matter in contact alone, need not be solved then. */
-    private static final double NEAREST = 0.02;
-
-    private static final int INTERVALS = 60;
-
-    /** Accuracy of an edge, as a share of the interval in which it lies. */
-    private static final double EDGE = 1e-6;
-
     private static final int MAX_EVALUATIONS = 60;
-
-    /** Step for the slope of the conductance over the offset, as a share of the face's diameter. */
-    private static final double SLOPE_STEP = 1e-3;
 
     private final ResolutionLadder.Step fine;
     private final ResolutionLadder.Step coarse;
+    private final ErrorBar bar;
     private final Target target;
     private final Target widest;
     private final TargetField fineField;
@@ -60,6 +51,7 @@ final class OffAxisFinder {
             double lastDistance) {
         this.fine = fine;
         this.coarse = coarse;
+        bar = ErrorBar.of(fine.bench().model());
         this.target = target;
         this.lastDistance = lastDistance;
         widest = OffAxisLimits.at(target, farthest, fine.bench().scale());
@@ -67,7 +59,7 @@ final class OffAxisFinder {
         coarseField = coarse.bench().about(widest);
     }
 
-    private TargetField beside(TargetField field, double offset) {
+    private PlacedTarget beside(TargetField field, double offset) {
         return fine.bench().fields().beside(widest, field, offset);
     }
 
@@ -76,7 +68,7 @@ final class OffAxisFinder {
     }
 
     /** The tank with the target at an offset and a distance, m. */
-    SolvedSwitch.State state(double offset, double distance) {
+    TankState state(double offset, double distance) {
         return fine.bench().state(beside(fineField, offset), distance);
     }
 
@@ -92,9 +84,9 @@ final class OffAxisFinder {
      * @param to offset on the other side, m
      */
     ZoneEdge edge(double from, double to, double distance, double threshold) {
-        double at = new BrentSolver(EDGE * Math.abs(to - from))
+        double at = new BrentSolver(AccuracyPolicy.EDGE * Math.abs(to - from))
                 .solve(MAX_EVALUATIONS, d -> state(Math.abs(d), distance).conductance() / threshold - 1, from, to);
-        double step = SLOPE_STEP * fine.bench().model().faceDiameter();
+        double step = AccuracyPolicy.SLOPE_STEP * fine.bench().model().faceDiameter();
         double low = Math.max(0, Math.abs(at) - step);
         double high = Math.abs(at) + step;
         double slope =
@@ -110,7 +102,7 @@ final class OffAxisFinder {
     /** The target at one offset. */
     final class At {
 
-        private final SolvedSwitch.Effect effect;
+        private final TargetEffect effect;
         private final double offset;
         private PolynomialFunctionLagrangeForm curve;
 
@@ -126,11 +118,12 @@ final class OffAxisFinder {
         /** Conductance over the distance, S, from the polynomial. */
         DoubleUnaryOperator conductance() {
             if (curve == null) {
-                double[] x = new double[NODES];
-                double[] y = new double[NODES];
-                for (int i = 0; i < NODES; i++) {
-                    double t = (1 - Math.cos(Math.PI * i / (NODES - 1))) / 2;
-                    x[i] = lastDistance * (NEAREST + (1 - NEAREST) * t);
+                double[] x = new double[AccuracyPolicy.OFFSET_NODES];
+                double[] y = new double[AccuracyPolicy.OFFSET_NODES];
+                for (int i = 0; i < AccuracyPolicy.OFFSET_NODES; i++) {
+                    double t = (1 - Math.cos(Math.PI * i / (AccuracyPolicy.OFFSET_NODES - 1))) / 2;
+                    x[i] = lastDistance
+                            * (AccuracyPolicy.FIRST_OFFSET_NODE + (1 - AccuracyPolicy.FIRST_OFFSET_NODE) * t);
                     y[i] = computed(x[i]);
                 }
                 curve = new PolynomialFunctionLagrangeForm(x, y);
@@ -140,7 +133,7 @@ final class OffAxisFinder {
 
         /** Where the output switches on the way in and out at this offset. */
         SwitchDistance distance() {
-            SwitchPoints points = new SwitchPointFinder(fine.trim(), lastDistance, INTERVALS)
+            SwitchPoints points = new SwitchPointFinder(fine.trim(), lastDistance, AccuracyPolicy.OFFSET_INTERVALS)
                     .find(conductance(), fine.bench().free().conductance());
             Optional<Crossing> on = points.on();
             Optional<Crossing> off = points.off();
@@ -165,22 +158,17 @@ final class OffAxisFinder {
         }
 
         private double error(Crossing crossing, double distance) {
-            return Math.max(
-                    DistanceFinder.FLOOR * fine.bench().model().faceDiameter(),
-                    crossing.distanceError(conductanceError(distance)));
+            return bar.distance(crossing, conductanceError(distance));
         }
 
         /** Error bar of the tank's conductance at a distance, m; S. */
         double conductanceError(double distance) {
-            SolvedSwitch.State here = fine.bench().state(effect, distance);
-            SolvedSwitch.State there = coarse.bench().state(beside(coarseField, offset), distance);
+            TankState here = fine.bench().state(effect, distance);
+            TankState there = coarse.bench().state(beside(coarseField, offset), distance);
             // both are trimmed on their own standard target
-            double shift = Math.abs(
-                    there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance());
-            double impedance = here.change().subtract(there.change()).abs();
-            double cut = effect.truncation(distance);
-            double per = here.conductance() / here.resistance();
-            return DistanceFinder.SAFETY * Math.max(shift, DistanceFinder.SHARE * impedance * per) + cut * per;
+            double shift =
+                    there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance();
+            return bar.conductance(shift, here, there, 0) + effect.truncation(distance) * here.conductancePerOhm();
         }
     }
 }

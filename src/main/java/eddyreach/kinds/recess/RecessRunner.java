@@ -1,6 +1,7 @@
 package eddyreach.kinds.recess;
 
-import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.TrimmedSwitch;
@@ -37,9 +38,6 @@ import java.util.stream.IntStream;
  * gives results. What these two differ by gives the error bars of the others.
  */
 public final class RecessRunner {
-
-    /** Cells of a map that are confirmed because they lie near a limit, at most. */
-    private static final int CONFIRMED = 12;
 
     /** Strides of the cells, the first ones spread over the map: a map that is stopped early then shows it all roughly. */
     private static final int[] STRIDES = {4, 2, 1};
@@ -230,7 +228,7 @@ public final class RecessRunner {
                 .sorted(Comparator.comparingDouble(this::nearness))
                 .map(c -> new Place(panel, c.diameter(), c.depth(), ResolutionLadder.FIRST))
                 .filter(p -> !places.contains(p))
-                .limit(CONFIRMED)
+                .limit(AccuracyPolicy.CONFIRMED_CELLS)
                 .toList()
                 .forEach(places::add);
         return places.stream().distinct().toList();
@@ -251,7 +249,7 @@ public final class RecessRunner {
                 .filter(Double::isFinite)
                 .max()
                 .orElse(Double.NaN);
-        double floor = DistanceFinder.FLOOR * study.switchModel().faceDiameter();
+        double floor = ErrorBar.of(study.switchModel()).floor();
         return IntStream.range(0, depths.length)
                 .mapToObj(j -> IntStream.range(0, diameters.length)
                         .mapToObj(i -> {

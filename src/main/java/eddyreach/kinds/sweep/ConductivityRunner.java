@@ -1,12 +1,12 @@
 package eddyreach.kinds.sweep;
 
 import eddyreach.engine.core.Progress;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Target;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +38,7 @@ public final class ConductivityRunner {
         for (int i = 0; i < marked.size(); i++) {
             Material m = study.materials().get(i);
             dots.add(new ConductivityResult.Dot(
-                    m, m.conductivity(SolvedSwitch.AMBIENT), m.skinDepth(omega, SolvedSwitch.AMBIENT), marked.get(i)));
+                    m, m.conductivity(Temperature.AMBIENT), m.skinDepth(omega, Temperature.AMBIENT), marked.get(i)));
         }
         List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.bench());
         ValidityLimits.errors("map", found, study.accuracy()).ifPresent(warnings::add);

@@ -1,12 +1,12 @@
 package eddyreach.kinds.sweep;
 
 import eddyreach.engine.core.Progress;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
 import java.util.ArrayList;
@@ -72,7 +72,7 @@ public final class LayersRunner {
                             reference,
                             solid.get(i + 1),
                             Wavenumber.sheetOptimum(m, omega, k),
-                            m.skinDepth(omega, SolvedSwitch.AMBIENT))));
+                            m.skinDepth(omega, Temperature.AMBIENT))));
             ValidityLimits.errors(
                             m.id(),
                             curve.points().stream().map(SweepPoint::distance).toList(),

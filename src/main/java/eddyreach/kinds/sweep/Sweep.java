@@ -1,5 +1,6 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.DistanceFinder;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -7,7 +8,7 @@ import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.WorkingPoint;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Target;
 import eddyreach.study.StudyInput;
@@ -26,14 +27,6 @@ import java.util.stream.IntStream;
  * the whole ladder, for there may be hundreds of them.
  */
 final class Sweep {
-
-    /** Intervals in which the range of distances is sampled: the curves of wide targets are smooth on this scale. */
-    private static final int INTERVALS = 24;
-
-    /** Error of interpolation that is accepted, over the accuracy of the study. */
-    private static final double INTERPOLATION = 0.15;
-
-    private static final int HIGHEST = ResolutionLadder.FIRST + 1;
 
     private final StudyInput study;
     private final double reach;
@@ -81,8 +74,10 @@ final class Sweep {
         SmoothCurve.Node[] found = new SmoothCurve.Node[targets.size()];
         AtomicInteger done = new AtomicInteger();
         progress.at(stage, 0, targets.size());
-        for (int step = ResolutionLadder.FIRST; step <= HIGHEST && done.get() < targets.size(); step++) {
-            boolean last = step == HIGHEST;
+        for (int step = ResolutionLadder.FIRST;
+                step <= AccuracyPolicy.HIGHEST_OF_MANY && done.get() < targets.size();
+                step++) {
+            boolean last = step == AccuracyPolicy.HIGHEST_OF_MANY;
             DistanceFinder finder = finder(step);
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i = 0; i < found.length; i++) {
@@ -213,7 +208,7 @@ final class Sweep {
     private List<SmoothCurve> smooth(
             List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
         List<SmoothCurve> curves = materials.stream()
-                .map(m -> new SmoothCurve(values.length, INTERPOLATION * study.accuracy()))
+                .map(m -> new SmoothCurve(values.length, AccuracyPolicy.INTERPOLATION * study.accuracy()))
                 .toList();
         while (true) {
             List<Target> targets = new ArrayList<>();
@@ -235,12 +230,13 @@ final class Sweep {
     }
 
     private DistanceFinder finder(int step) {
-        return new DistanceFinder(study.setup(), ladder.step(step), ladder.step(step - 1), reach, INTERVALS);
+        return new DistanceFinder(
+                study.setup(), ladder.step(step), ladder.step(step - 1), reach, AccuracyPolicy.APPROACH_INTERVALS);
     }
 
     private static SmoothCurve.Node one(DistanceFinder finder, Target target) {
         SolvedSwitch bench = finder.fine().bench();
-        TargetField field = bench.reflector(target);
+        PlacedTarget field = bench.reflector(target);
         double[] most = {0};
         SwitchPoints points = finder.points(g -> {
             double conductance = bench.state(field, g).conductance();

@@ -1,11 +1,11 @@
 package eddyreach.kinds.sweep;
 
 import eddyreach.engine.core.Progress;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Target;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -124,7 +124,7 @@ public final class ThicknessRunner {
         highest.ifPresent(p -> all.put(ThicknessResult.LARGEST, p.value()));
         all.put(ThicknessResult.OPTIMUM, optimum(material, wavenumber(highest)));
         all.put("household foil", FOIL);
-        all.put(ThicknessResult.SKIN, material.skinDepth(sweep.bench().free().omega(), SolvedSwitch.AMBIENT));
+        all.put(ThicknessResult.SKIN, material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT));
         all.put("sheet", SHEET);
         Map<String, Double> sorted = new LinkedHashMap<>();
         all.entrySet().stream()
@@ -139,7 +139,7 @@ public final class ThicknessRunner {
             Material material, List<SweepPoint> points, Optional<SweepPoint> highest, List<MarkedPoint> telling) {
         SweepCurve curve = new SweepCurve(material.id(), material.name(), points);
         double k = wavenumber(highest);
-        double skin = material.skinDepth(sweep.bench().free().omega(), SolvedSwitch.AMBIENT);
+        double skin = material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT);
         double optimum = optimum(material, k);
         boolean inside = highest.isPresent()
                 && highest.get().value() > study.thicknesses().first()

@@ -7,10 +7,10 @@ import eddyreach.engine.assure.Assurance.Cause;
 import eddyreach.engine.assure.Assurance.Contribution;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.kinds.approach.ApproachInput;
 import eddyreach.kinds.approach.ApproachKind;
+import eddyreach.materials.Temperature;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.TargetReader;
@@ -116,7 +116,7 @@ class AssuranceTest {
     }
 
     private static Allowances none() {
-        return new Allowances(0, 0, 0.05, SolvedSwitch.AMBIENT, SolvedSwitch.AMBIENT, 0, 150, 150.001);
+        return new Allowances(0, 0, 0.05, Temperature.AMBIENT, Temperature.AMBIENT, 0, 150, 150.001);
     }
 
     @Test

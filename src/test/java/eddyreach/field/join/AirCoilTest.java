@@ -3,7 +3,10 @@ package eddyreach.field.join;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.closedform.CoilInductance;
+import eddyreach.closedform.CoilOverPlate;
 import eddyreach.closedform.LayeredPlate;
+import eddyreach.closedform.RectangularCoil;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.Resolution;
@@ -57,13 +60,17 @@ class AirCoilTest {
         assertThat(l * 1e6).isCloseTo(expected, within(5e-5 * expected));
     }
 
-    /** Coil of 100 turns, r 2.5 to 5.5 mm, 2 mm long, in air and 2 mm in front of an endless plate of copper, at 300 kHz. */
+    /** Coil of 100 turns, r 2.5 to 5.5 mm, 2 mm long, in air and 2 mm in front of an endless plate of copper, at 300 kHz: both joins, and the closed forms. */
     @Test
     void bothWaysOfJoiningAgree() {
         SwitchField field = coil(2.5 * MM, OUTER, 2 * MM, 100, Resolution.FINE);
         Reflection plate = new PlateTarget(LayeredPlate.single(58e6, 1, 1 * MM), field.basis()).at(OMEGA);
         Complex dz = field.at(OMEGA).impedance(plate, 2 * MM);
         assertThat(field.at(OMEGA).solve(plate, 2 * MM).dz().subtract(dz).abs()).isLessThan(1e-12 * dz.abs());
-        assertThat(field.impedance(OMEGA).getImaginary() / OMEGA * 1e6).isCloseTo(70.8702612, within(0.0708));
+        double exact = CoilInductance.rectangular(new RectangularCoil(2.5 * MM, OUTER, 2 * MM, 100));
+        assertThat(field.impedance(OMEGA).getImaginary() / OMEGA).isCloseTo(exact, within(1e-3 * exact));
+        Complex closed = CoilOverPlate.impedanceChange(
+                new RectangularCoil(2.5 * MM, OUTER, 2 * MM, 100), 2 * MM, LayeredPlate.single(58e6, 1, 1 * MM), OMEGA);
+        assertThat(dz.subtract(closed).abs()).isLessThan(1e-4 * closed.abs());
     }
 }

@@ -7,6 +7,7 @@ import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.mounted.DippedTarget;
 import eddyreach.engine.mounted.MountedSwitch;
@@ -241,7 +242,7 @@ class MountStudyTest {
         MountedSwitch scene = new MountedSwitch(bench, ball, Optional.empty(), 0);
         var exactly = free.target(ball);
         for (double g : new double[] {0.1e-3, 1e-3, 2e-3, 2.9e-3, 3e-3}) {
-            SolvedSwitch.State found = scene.state(g);
+            TankState found = scene.state(g);
             Complex exact = free.change(exactly, found.omega(), g);
             Complex bar = scene.stairs(found.omega(), g);
             Complex off = found.change().subtract(exact);

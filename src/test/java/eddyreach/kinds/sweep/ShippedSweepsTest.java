@@ -9,7 +9,8 @@ import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.Warning;
-import eddyreach.field.join.TargetField;
+import eddyreach.field.join.PlacedTarget;
+import eddyreach.materials.Temperature;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.ValueRange;
 import eddyreach.studies.StudyReader;
@@ -99,7 +100,7 @@ class ShippedSweepsTest {
         List<SwitchDistance> found = sweep.of(
                 Stream.of("stainless-304", "brass", "aluminium", "copper")
                         .map(id -> metal(id).material())
-                        .map(m -> input.target(m, conductance / m.conductivity(SolvedSwitch.AMBIENT)))
+                        .map(m -> input.target(m, conductance / m.conductivity(Temperature.AMBIENT)))
                         .toList(),
                 "sheets");
         double first = found.get(3).on();
@@ -131,7 +132,7 @@ class ShippedSweepsTest {
         SweepPoint point = metal("copper").curve().points().get(40);
         var target = input.target(metal("copper").material(), point.value());
         SolvedSwitch bench = fine.fine().bench();
-        TargetField field = bench.target(target);
+        PlacedTarget field = bench.target(target);
         SwitchDistance one = fine.distance(
                 fine.points(g -> bench.state(field, g).conductance()),
                 target,
