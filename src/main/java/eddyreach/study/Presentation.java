@@ -48,10 +48,20 @@ public interface Presentation {
         return false;
     }
 
-    /** Writes what follows the answer on the page; pictures, inputs, limits and cautions follow by themselves. */
+    /** Writes what follows the answer in the full record; pictures, inputs, limits and cautions follow by themselves. */
     default void write(Page page) {
         TextPage text = new TextPage(false);
         write(text);
         page.lines(text.text());
+    }
+
+    /** The same in brief, for the sheet that is sent on. */
+    default void brief(Page page) {
+        write(page);
+    }
+
+    /** Names of the one or two pictures on the sheet that is sent on; those that there are count. */
+    default List<String> briefPictures() {
+        return pictures().stream().limit(2).map(Picture::name).toList();
     }
 }

@@ -45,7 +45,7 @@ public final class TextReport {
         page.gap();
         inputs(result, page);
         folder.ifPresent(f -> page.line("Files: " + f));
-        folder.ifPresent(f -> page.line("To send on: page.html, or page.md with the pictures."));
+        folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
         page.paragraph(CAUTION);
         return page.text();
     }

@@ -128,7 +128,7 @@ class ResultFilesTest {
     @Test
     void writesEverythingIntoANewFolder() throws IOException {
         List<Path> files = ResultFiles.write(RESULT, folder.resolve("a/b"), EnumSet.allOf(Format.class));
-        assertThat(files).hasSize(2 * 11 + 5).allMatch(Files::isRegularFile);
+        assertThat(files).hasSize(2 * 11 + 7).allMatch(Files::isRegularFile);
         assertThat(files.get(files.size() - 1)).hasFileName("result.json");
         assertThat(content(folder.resolve("a/b"))).hasSize(files.size());
     }
@@ -138,7 +138,14 @@ class ResultFilesTest {
         ResultFiles.write(RESULT, folder, Set.of());
         Map<String, Object> json = parse(Files.readString(folder.resolve("result.json")));
         assertThat(json.get("files"))
-                .isEqualTo(List.of("distances.csv", "impedance.csv", "page.html", "page.md", "result.json"));
+                .isEqualTo(List.of(
+                        "distances.csv",
+                        "impedance.csv",
+                        "page.html",
+                        "page.md",
+                        "record.html",
+                        "record.md",
+                        "result.json"));
         List<?> targets = (List<?>) json.get("targets");
         assertThat(targets).hasSameSizeAs(RESULT.targets());
         for (int i = 0; i < targets.size(); i++) {
@@ -235,7 +242,16 @@ class ResultFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"distances.csv", "impedance.csv", "page.html", "page.md", "result.json"})
+    @ValueSource(
+            strings = {
+                "distances.csv",
+                "impedance.csv",
+                "page.html",
+                "page.md",
+                "record.html",
+                "record.md",
+                "result.json"
+            })
     void blockedNameIsAnIoErrorAndChangesNothing(String name) throws IOException {
         ResultFiles.write(RESULT, folder, Set.of());
         Files.delete(folder.resolve(name));

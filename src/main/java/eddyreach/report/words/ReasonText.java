@@ -64,13 +64,14 @@ public final class ReasonText {
         String depths = r.thickness() < 1e-3 * r.skinDepth()
                 ? "less than a thousandth"
                 : significant(r.thickness() / r.skinDepth(), 2);
-        String share = r.share() < 0.005 ? "less than 1 %" : fixed(100 * r.share(), 0) + " %";
+        String share =
+                r.share() < 0.005 ? "less than 1 %" : r.share() > 0.985 ? "about" : fixed(100 * r.share(), 0) + " %";
         double x = r.thickness() / r.best();
         String side = x > 1.2 ? "; thicker metal acts more like a mirror" : x < 0.8 ? "; thinner metal loses less" : "";
         return "its thickness of " + length(r.thickness()) + " is " + depths + " of its skin depth ("
                 + computed(r.skinDepth())
                 + "), so it acts as a resistor. It damps the switch " + share
-                + " as much as the best thickness of this metal, about " + computed(r.best()) + side;
+                + " as much as the best thickness of this metal (" + computed(r.best()) + ") would" + side;
     }
 
     private static String thick(Reason.Thick t) {
