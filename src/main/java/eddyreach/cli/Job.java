@@ -90,7 +90,7 @@ final class Job {
             files = ResultFiles.write(result, folder.get(), formats, Stamp.today(reference));
         }
         if (!quiet) {
-            terminal.out().print(TextReport.of(result, folder, terminal.interactive()));
+            terminal.out().print(TextReport.of(result, folder, terminal.colours()));
             if (!formats.isEmpty() && !files.isEmpty()) {
                 listPictures(files, formats);
             }
@@ -99,14 +99,11 @@ final class Job {
     }
 
     private StudyResult compute(StudyInput study, Checkpoint checkpoint) {
-        if (quiet || !terminal.interactive()) {
+        if (quiet) {
             return study.run(Progress.NONE, checkpoint);
         }
-        ProgressLine line = new ProgressLine(terminal.err(), study.id());
-        try {
+        try (ProgressLine line = ProgressLine.on(terminal, study.id())) {
             return study.run(line, checkpoint);
-        } finally {
-            line.clear();
         }
     }
 

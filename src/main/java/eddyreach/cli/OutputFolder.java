@@ -40,7 +40,7 @@ final class OutputFolder {
     static Path below(Path base, String id) {
         Path folder = base.resolve(id);
         Path whole = base.toAbsolutePath().normalize();
-        if (!folder.toAbsolutePath().normalize().getParent().equals(whole) || leavesByLink(folder, base)) {
+        if (!whole.equals(folder.toAbsolutePath().normalize().getParent()) || leavesByLink(folder, base)) {
             throw new InputException(folder.toString(), "lies outside the folder " + base + ", where results go");
         }
         return folder;

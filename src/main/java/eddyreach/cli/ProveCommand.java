@@ -64,14 +64,8 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private ProofResult compute() {
-        if (!terminal.interactive()) {
-            return proof.apply(Progress.NONE);
-        }
-        ProgressLine line = new ProgressLine(terminal.err(), NAME);
-        try {
+        try (ProgressLine line = ProgressLine.on(terminal, NAME)) {
             return proof.apply(line);
-        } finally {
-            line.clear();
         }
     }
 }

@@ -73,6 +73,11 @@ final class OscillatorChecks {
         }
 
         @Override
+        public List<Parameter> parameters() {
+            return List.of(new Parameter("g1", g1, "S"), new Parameter("g3", g3, "S/V2"));
+        }
+
+        @Override
         public double conductance(double amplitude) {
             return g1 - 0.75 * g3 * amplitude * amplitude;
         }

@@ -6,6 +6,7 @@ import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.words.Cautions;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The result with all resolved inputs as a JSON document; keys end with their SI unit. */
 public final class ResultJson {
@@ -50,6 +51,9 @@ public final class ResultJson {
                                 .with("off_amplitude_v", t.offAmplitude()))
                 .with("losses_without_target", JsonParts.budget(t.freeBudget()));
         r.presentation().addTo(document, parts);
-        return Json.write(document.with("warnings", JsonParts.warnings(r.warnings())));
+        return Json.write(document.with(
+                "warnings",
+                JsonParts.warnings(Stream.concat(r.switchWarnings().stream(), r.warnings().stream())
+                        .toList())));
     }
 }

@@ -4,6 +4,8 @@ import eddyreach.engine.core.Operating;
 import eddyreach.engine.core.Warning;
 import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
+import eddyreach.materials.Specimen;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Page;
@@ -77,6 +79,7 @@ public final class ResultPage {
 
     private static Page start(StudyResult result, Presentation presentation, Stamp stamp) {
         Page page = new Page(result.name());
+        result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
         if (!presentation.answer().isEmpty()) {
             page.answer(presentation.answer());
         }
@@ -137,7 +140,7 @@ public final class ResultPage {
         List<Page.Row> rows = all.stream()
                 .map(x -> Page.Row.of(
                         x.name(),
-                        x.conductivity20() == 0 ? "-" : Labels.significant(x.conductivity20() * 1e-6, 3),
+                        conductivity(x),
                         Labels.significant(x.temperatureCoefficient() * 100, 3),
                         Labels.significant(x.muReal(), 4)
                                 + (x.muImag() == 0 ? "" : " - j " + Labels.significant(x.muImag(), 3)),
@@ -147,6 +150,18 @@ public final class ResultPage {
                 List.of("material", "conductivity at 20 °C, MS/m", "per kelvin, %", "relative permeability", "source"),
                 Set.of(1, 2, 3),
                 rows);
+    }
+
+    /** At 20 degrees Celsius and solid, as tabulated; what is in effect beside it where that is another state. */
+    private static String conductivity(Material m) {
+        if (m.conductivity20() == 0) {
+            return "-";
+        }
+        String tabulated = Labels.significant(m.conductivity20() * Labels.MEGASIEMENS, 3);
+        return m.specimen().equals(Specimen.PLAIN)
+                ? tabulated
+                : tabulated + "; as here "
+                        + Labels.significant(m.conductivity(Temperature.AMBIENT) * Labels.MEGASIEMENS, 3);
     }
 
     private static void limits(StudyResult result, Presentation presentation, Page page) {

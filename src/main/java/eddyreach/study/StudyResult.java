@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.engine.core.Operating;
 import eddyreach.engine.core.TrimmedSwitch;
+import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.model.values.SwitchModel;
 import java.util.List;
@@ -21,6 +22,11 @@ public interface StudyResult {
     /** True when the run was stopped before its end. */
     default boolean partial() {
         return false;
+    }
+
+    /** What makes the switch itself doubtful: it is told before any answer. */
+    default List<Warning> switchWarnings() {
+        return ValidityLimits.ofSwitch(model(), trimmed());
     }
 
     /** Limits that concern the whole study. */

@@ -30,6 +30,11 @@ public final class TextReport {
      */
     public static String of(StudyResult result, Optional<Path> folder, boolean colour) {
         TextPage page = new TextPage(colour);
+        for (Warning w : result.switchWarnings()) {
+            TextPage.wrap("Warning, " + WarningText.withSubject(w) + ".", WIDTH)
+                    .forEach(line -> page.line(page.mark(line, TextPage.RED)));
+            page.gap();
+        }
         String answer = result.presentation().answer();
         page.heading(answer.isEmpty() ? result.name() : answer);
         page.gap();

@@ -40,8 +40,8 @@ class ProveCommandTest {
     }
 
     private int run(ProofResult result) {
-        Terminal terminal =
-                new Terminal(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), folder, false);
+        Terminal terminal = new Terminal(
+                new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), folder, false, false, 80);
         return new CommandLine(new ProveCommand(terminal, progress -> result)).execute("--into", "here");
     }
 

@@ -73,7 +73,7 @@ class RecessRunTest {
         Library library = new Library(folder);
         RecessInput study = (RecessInput) StudyReader.read(library.studyFile("./map.yaml"), library);
         StringWriter out = new StringWriter();
-        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false);
+        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false, false, 80);
         Path result = folder.resolve("out");
         boolean whole = new Job(terminal, false, "")
                 .run(study, result, EnumSet.of(PictureWriter.Format.PNG, PictureWriter.Format.SVG), () -> true);

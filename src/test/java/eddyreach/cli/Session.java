@@ -14,11 +14,13 @@ record Session(int code, String out, String err) {
     static Session in(Path folder, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), folder, false);
+        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), folder, false, false, 80);
         int code = Eddyreach.execute(terminal, args);
         terminal.out().flush();
         terminal.err().flush();
-        return new Session(code, text(out, folder), text(err, folder));
+        // how far a run is, is told every ten seconds: on a slow machine
+        String told = text(err, folder).replaceAll("(?m)^[^\n:]+: [^\n]* \\d+/\\d+(, about [^\n]*)?\n", "");
+        return new Session(code, text(out, folder), told);
     }
 
     /** Without the folder's own path and with plain line breaks, so that whole sentences can be compared. */

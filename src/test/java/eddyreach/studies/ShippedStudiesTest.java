@@ -85,7 +85,7 @@ class ShippedStudiesTest {
         for (TargetResult t : result.targets()) {
             Target target = t.target();
             double sheet = target.layers().stream()
-                    .mapToDouble(l -> l.material().conductivity20() * l.thickness())
+                    .mapToDouble(l -> l.material().conductivity(20) * l.thickness())
                     .sum();
             String name = id + " " + target.id();
             if (target.layers().stream()

@@ -167,7 +167,8 @@ class ResultFilesTest {
                 .containsExactlyInAnyOrder("copper", "ferrite", "brass", "steel", "stainless", "aluminium");
         assertThat(((Map<?, ?>) materials.get("steel")).get("source")).isEqualTo(SampleResult.STEEL.source());
         Map<?, ?> oscillator = (Map<?, ?>) ((Map<?, ?>) json.get("switch")).get("oscillator");
-        assertThat(oscillator.get("current")).isEqualTo(150e-6);
+        assertThat(oscillator.get("current_a")).isEqualTo(150e-6);
+        assertThat(oscillator.get("supply_v")).isEqualTo(5.0);
         assertThat(oscillator.get("small_signal_conductance_s")).isNull();
         assertThat(((Map<?, ?>) json.get("losses_without_target")).get("distance_m"))
                 .isNull();

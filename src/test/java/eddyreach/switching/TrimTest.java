@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.oscillator.ClippedStage;
 import eddyreach.oscillator.HardLimiter;
+import eddyreach.oscillator.UnworkableException;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -32,6 +33,25 @@ class TrimTest {
         assertThat(trim.offAmplitude(new ClippedStage(90e-6, 1))).isGreaterThan(1);
     }
 
+    /** A curve that falls up to 5.3 mm and is back at its first value at 5.6 mm can be trimmed with up to 12 %. */
+    @Test
+    void tellsTheTravelsThatCanBeTrimmed() {
+        DoubleUnaryOperator valley = g -> 1e-4 + Math.pow(g - 5.3e-3, 2);
+        assertThatExceptionOfType(UnworkableException.class)
+                .isThrownBy(() -> Trim.ofSignal("loss conductance", valley, 5e-3, 0.2))
+                .satisfies(e -> {
+                    assertThat(e.quantity()).isEqualTo("differential travel");
+                    assertThat(e.value()).isEqualTo(0.2);
+                    assertThat(e.low()).isZero();
+                    assertThat(e.high()).isCloseTo(0.12, within(0.0021));
+                    assertThat(Trim.ofSignal("loss conductance", valley, 5e-3, e.high()))
+                            .isNotNull();
+                });
+        assertThatExceptionOfType(UnworkableException.class)
+                .isThrownBy(() -> Trim.ofSignal("loss conductance", CURVE, 5e-3, 1.2))
+                .withMessage("differential travel 1.200: must be at least 0 and at most 1");
+    }
+
     /** The loss without a target is above that with the standard target at the switch-off distance, here by shielding. */
     @Test
     void rejectsASwitchThatWouldNeverRelease() {
@@ -47,6 +67,14 @@ class TrimTest {
 
     @Test
     void rejectsACurveThatDoesNotFall() {
+        assertThatExceptionOfType(UnworkableException.class)
+                .isThrownBy(() -> Trim.ofSignal("loss conductance", g -> 1e-4 + g, 5e-3, 0.1))
+                .withMessage(
+                        "the switch cannot be trimmed: before its standard target the loss conductance should fall from 5.00000 mm to the"
+                                + " switch-off distance of 5.50000 mm, but it does not; differential travel 0.1000: no value works")
+                .matches(e -> !e.anyWorks());
+        assertThatExceptionOfType(ArithmeticException.class)
+                .isThrownBy(() -> Trim.ofSignal("loss conductance", g -> 1e-4, 5e-3, 0.1));
         assertThatExceptionOfType(NoTrimException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g / 100, FREE, 5e-3, 0.1))
                 .withMessage(

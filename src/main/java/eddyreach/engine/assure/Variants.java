@@ -19,12 +19,12 @@ final class Variants {
 
     /** With its conductivity times a factor. */
     static Target conductivity(Target target, double factor) {
-        return of(target, m -> conducting(m, factor * m.conductivity20(), m.temperatureCoefficient()));
+        return of(target, m -> conducting(m, factor * m.conductivity20()));
     }
 
     /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the bench. */
     static Target at(Target target, double celsius) {
-        return of(target, m -> conducting(m, m.conductivity(celsius), 0));
+        return of(target, m -> m.heldAt(celsius));
     }
 
     /** With another permeability of its magnetic conductors. */
@@ -122,12 +122,27 @@ final class Variants {
         return with(target, target.body().made(change));
     }
 
-    private static Material conducting(Material m, double conductivity20, double coefficient) {
-        return new Material(m.id(), m.name(), conductivity20, coefficient, m.muReal(), m.muImag(), m.source());
+    private static Material conducting(Material m, double conductivity20) {
+        return new Material(
+                m.id(),
+                m.name(),
+                conductivity20,
+                m.temperatureCoefficient(),
+                m.muReal(),
+                m.muImag(),
+                m.source(),
+                m.specimen());
     }
 
     private static Material permeable(Material m, double mu) {
         return new Material(
-                m.id(), m.name(), m.conductivity20(), m.temperatureCoefficient(), mu, m.muImag(), m.source());
+                m.id(),
+                m.name(),
+                m.conductivity20(),
+                m.temperatureCoefficient(),
+                mu,
+                m.muImag(),
+                m.source(),
+                m.specimen());
     }
 }

@@ -2,6 +2,7 @@ package eddyreach.engine.core;
 
 import eddyreach.materials.Material;
 import eddyreach.model.values.Body;
+import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -11,7 +12,40 @@ import java.util.Optional;
 /** The limits of validity that more than one kind of study watches. */
 public final class ValidityLimits {
 
+    /**
+     * Least change of the tank's loss by the standard target at s_r that a real comparator can tell from drift and noise: common practice,
+     * of the order of what the loss of copper changes by over 3 K.
+     */
+    public static final double LEAST_CHANGE = 0.01;
+
+    /** Least quality of the tank without a target: below, its voltage is no sine, as the describing function takes it to be. */
+    public static final double LEAST_QUALITY = 5;
+
     private ValidityLimits() {}
+
+    /** What makes a switch as such doubtful, whatever is put before it; empty for a sound one. */
+    public static List<Warning> ofSwitch(SwitchModel model, TrimmedSwitch trimmed) {
+        List<Warning> list = new ArrayList<>();
+        Operating free = trimmed.undamped();
+        if (!(free.amplitude() > 0)) {
+            list.add(Warning.of(Warning.Kind.NOT_OSCILLATING, model.id())
+                    .with(Warning.Measure.CONDUCTANCE, free.conductance())
+                    .with(Warning.Measure.MOST, model.element().smallSignalConductance()));
+        }
+        if (free.quality() < LEAST_QUALITY) {
+            list.add(Warning.of(Warning.Kind.QUALITY_LOW, model.id())
+                    .with(Warning.Measure.QUALITY, free.quality())
+                    .with(Warning.Measure.LOW, LEAST_QUALITY));
+        }
+        double change = trimmed.onConductance() / free.conductance() - 1;
+        if (change < LEAST_CHANGE) {
+            list.add(Warning.of(Warning.Kind.TRIM_WEAK, model.id())
+                    .with(Warning.Measure.SHARE, change)
+                    .with(Warning.Measure.LOW, LEAST_CHANGE)
+                    .with(Warning.Measure.DISTANCE, model.effectiveDistance()));
+        }
+        return list;
+    }
 
     /** The permeability of a conductor is a guess. */
     public static Optional<Warning> permeability(String subject, Material m) {

@@ -16,6 +16,9 @@ public record Warning(Kind kind, String subject, String about, Map<Measure, Doub
 
     /** The limits that are watched. */
     public enum Kind {
+        TRIM_WEAK,
+        QUALITY_LOW,
+        NOT_OSCILLATING,
         PERMEABILITY_ASSUMED,
         SHIELDING,
         SQUARE_AS_DISC,
@@ -62,7 +65,10 @@ public record Warning(Kind kind, String subject, String about, Map<Measure, Doub
         FACTOR("factor"),
         LOW("low"),
         HIGH("high"),
-        CORNER("corner_hz");
+        CORNER("corner_hz"),
+        QUALITY("quality"),
+        CONDUCTANCE("conductance_s"),
+        MOST("most_s");
 
         private final String key;
 

@@ -69,7 +69,7 @@ final class ApproachJson {
                         new JsonNode()
                                 .with("effective", allowed.effective())
                                 .with("usable", allowed.usable())
-                                .with("differential_travel", allowed.differentialTravel())
+                                .with("differential_travel_share", allowed.differentialTravel())
                                 .with("coldest_c", allowed.coldest())
                                 .with("hottest_c", allowed.hottest())
                                 .with("conductivity", allowed.conductivity())

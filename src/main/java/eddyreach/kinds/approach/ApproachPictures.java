@@ -12,7 +12,6 @@ import eddyreach.report.draw.ShadeScale;
 import eddyreach.report.words.Labels;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
@@ -61,7 +60,7 @@ public final class ApproachPictures {
         String step = Labels.significant(flux * Labels.NANOWEBER, 3);
         for (FieldPicture field : result.fields()) {
             pictures.add(new Picture(
-                    "field-" + fileName(field.id()),
+                    "field-" + Picture.fileName(field.id()),
                     "Magnetic field: " + field.title(),
                     head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
@@ -71,7 +70,7 @@ public final class ApproachPictures {
             String skin =
                     Double.isFinite(current.skinDepth()) ? " · skin depth " + Labels.length(current.skinDepth()) : "";
             pictures.add(new Picture(
-                    "current-" + fileName(current.id()),
+                    "current-" + Picture.fileName(current.id()),
                     "Eddy currents: " + current.title(),
                     head + skin,
                     result.name(),
@@ -89,7 +88,7 @@ public final class ApproachPictures {
         return List.of(
                 "amplitude",
                 (last.target().offset() > 0 ? "arrangement-" : "field-")
-                        + fileName(last.target().id()));
+                        + Picture.fileName(last.target().id()));
     }
 
     /** A target beside the axis, whose field has no symmetry and is not drawn. */
@@ -97,7 +96,7 @@ public final class ApproachPictures {
         boolean seen = Double.isFinite(found.distance().on());
         double distance = seen ? found.distance().on() : result.model().effectiveDistance();
         return new Picture(
-                "arrangement-" + fileName(found.target().id()),
+                "arrangement-" + Picture.fileName(found.target().id()),
                 "Beside the axis: " + found.target().label(),
                 head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not seen"),
                 result.name(),
@@ -128,11 +127,5 @@ public final class ApproachPictures {
                 .map(TargetResult::target)
                 .filter(t -> t.id().equals(id))
                 .findFirst();
-    }
-
-    /** An id as part of a file name: lower case letters, digits, dots and hyphens only. */
-    private static String fileName(String id) {
-        String name = id.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9.]+", "-").replaceAll("^-+|-+$", "");
-        return name.isEmpty() ? "unnamed" : name;
     }
 }

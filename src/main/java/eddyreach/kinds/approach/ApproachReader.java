@@ -19,7 +19,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Binds what is particular to studies of the kinds {@code approach} and {@code materials}. */
 public final class ApproachReader {
@@ -29,11 +31,11 @@ public final class ApproachReader {
     static Function<StudyHeader, StudyInput> bind(ApproachKind kind, StudyContext context) {
         Node root = context.root();
         List<Target> targets = bindTargets(root, kind, context.targets());
+        Map<String, Target> byName = new HashMap<>();
+        targets.forEach(t -> byName.putIfAbsent(t.id(), t));
         context.switchModel().ifPresent(model -> {
             for (Node node : root.optionalList("targets")) {
-                targets.stream()
-                        .filter(t -> node.isMap() && t.id().equals(node.text("name")))
-                        .findFirst()
+                Optional.ofNullable(node.isMap() ? byName.get(node.text("name")) : null)
                         .flatMap(t -> OffsetLimit.problem(t, model))
                         .ifPresent(p -> node.problem("offset", p));
             }
@@ -75,9 +77,10 @@ public final class ApproachReader {
         List<Node> ids = root.list("materials");
         List<Target> targets = new ArrayList<>();
         outline.ifPresent(o -> targets.addAll(reader.bindMaterials(ids, thickness, o)));
+        Set<String> names = targets.stream().map(Target::id).collect(Collectors.toSet());
         for (Node node : root.optionalList("targets")) {
             reader.bindAll(List.of(node)).forEach(t -> {
-                if (targets.stream().anyMatch(other -> other.id().equals(t.id()))) {
+                if (!names.add(t.id())) {
                     node.problem("name", "\"" + t.id() + "\" names another target already");
                 }
                 targets.add(t);

@@ -21,6 +21,7 @@ import eddyreach.engine.core.WorkingPoint;
 import eddyreach.field.join.TargetField;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
@@ -187,7 +188,7 @@ public final class ApproachRunner {
     }
 
     private static double conductivity(Target t) {
-        return t.front().conductivity20();
+        return t.front().conductivity(Temperature.AMBIENT);
     }
 
     private List<Warning> warnings(Target target, Approach.Outcome o, double factor, Optional<FactorBand> band) {

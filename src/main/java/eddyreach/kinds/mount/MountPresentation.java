@@ -90,8 +90,9 @@ public record MountPresentation(MountResult result) implements Presentation {
         Map<String, Supplier<String>> drawings = new LinkedHashMap<>();
         result.cases().stream()
                 .filter(c -> !c.mount().isEmpty())
-                .forEach(c ->
-                        drawings.put("section-" + c.mount().id() + ".dxf", () -> DxfDrawing.of(result.model(), c)));
+                .forEach(c -> drawings.put(
+                        "section-" + Picture.fileName(c.mount().id()) + ".dxf",
+                        () -> DxfDrawing.of(result.model(), c)));
         return drawings;
     }
 

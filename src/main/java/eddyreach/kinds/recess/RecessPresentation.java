@@ -70,8 +70,8 @@ public record RecessPresentation(RecessResult result) implements Presentation {
     @Override
     public Map<String, Supplier<String>> drawings() {
         Map<String, Supplier<String>> drawings = new LinkedHashMap<>();
-        judged().forEach(c ->
-                drawings.put("section-" + c.mount().id() + ".dxf", () -> DxfDrawing.of(result.model(), c)));
+        judged().forEach(c -> drawings.put(
+                "section-" + Picture.fileName(c.mount().id()) + ".dxf", () -> DxfDrawing.of(result.model(), c)));
         return drawings;
     }
 

@@ -175,7 +175,10 @@ public final class Library {
             try (Stream<Path> files = Files.list(path)) {
                 files.map(f -> f.getFileName().toString())
                         .filter(f -> f.endsWith(ENDING))
-                        .forEach(f -> ids.add(f.substring(0, f.length() - ENDING.length())));
+                        .map(f -> f.substring(0, f.length() - ENDING.length()))
+                        // what is no id can only be named by its path
+                        .filter(Library::isId)
+                        .forEach(ids::add);
             } catch (IOException e) {
                 throw new InputException(path.toString(), "the folder cannot be read");
             }

@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Reads a switch file. Diameters and depths behind the active face (positive numbers) in the file become radii and
@@ -32,6 +33,8 @@ import java.util.function.Supplier;
 public final class SwitchReader {
 
     private static final double LARGEST = 1.0;
+
+    private static final double ROUNDING = 1e-9;
 
     /** Without a differential travel a switch has no second threshold. */
     private static final double LEAST_TRAVEL = 1e-4;
@@ -86,6 +89,7 @@ public final class SwitchReader {
             }
         }
         checkRings(winding);
+        checkFace(root, face, winding);
         Optional<MetricThread> thread = bindThread(root);
         Optional<Supplier<ActiveElement>> element = root.map("oscillator").flatMap(OscillatorReader::bind);
         Optional<Node> switching = root.map("switching");
@@ -276,6 +280,23 @@ public final class SwitchReader {
                 ring.node.problem(named(ring) + " overlaps the winding ("
                         + place(winding.get().section()) + ")");
             }
+        }
+    }
+
+    /** The active face covers the coil, or nothing that is sized by it would be right. */
+    private void checkFace(Node root, double face, Optional<Winding> winding) {
+        double coil = 2
+                * Stream.concat(
+                                rings.stream().filter(r -> r.role == Role.CORE).map(r -> r.section),
+                                winding.map(Winding::section).stream())
+                        .mapToDouble(Section::r1)
+                        .max()
+                        .orElse(0);
+        if (face < coil * (1 - ROUNDING)) {
+            root.problem(
+                    "active face",
+                    Units.text(face, Dimension.LENGTH) + " is smaller than the coil behind it, "
+                            + Units.text(coil, Dimension.LENGTH) + " across");
         }
     }
 

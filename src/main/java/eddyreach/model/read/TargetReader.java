@@ -1,6 +1,7 @@
 package eddyreach.model.read;
 
 import eddyreach.materials.Material;
+import eddyreach.materials.Specimen;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Describe;
 import eddyreach.model.values.Layer;
@@ -11,8 +12,10 @@ import eddyreach.model.yaml.Node;
 import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Binds targets from the files that name them. */
@@ -63,10 +66,11 @@ public final class TargetReader {
     /** Binds a list of targets whose names must differ; those with problems are left out and recorded. */
     public List<Target> bindAll(List<Node> nodes) {
         List<Target> targets = new ArrayList<>();
+        Set<String> names = new HashSet<>();
         for (Node node : nodes) {
             Optional<Target> target = node.checkMap() ? bindTarget(node) : Optional.empty();
             target.ifPresent(t -> {
-                if (targets.stream().anyMatch(other -> other.id().equals(t.id()))) {
+                if (!names.add(t.id())) {
                     node.problem("name", "\"" + t.id() + "\" names another target already");
                 }
                 targets.add(t);
@@ -147,8 +151,11 @@ public final class TargetReader {
         }
         String id = m.id() + "-at-" + Math.round(celsius);
         String source = m.source() + "; conductivity by its coefficient" + Describe.at(celsius);
-        return new Material(
-                id, m.name() + Describe.at(celsius), m.conductivity(celsius), 0, m.muReal(), m.muImag(), source);
+        return m.in(
+                id,
+                m.name() + Describe.at(celsius),
+                source,
+                new Specimen(celsius, m.specimen().sheetFactor()));
     }
 
     /**

@@ -1,6 +1,7 @@
 package eddyreach.model.values;
 
 import eddyreach.materials.Material;
+import eddyreach.materials.Specimen;
 import java.util.Locale;
 
 /** Whether a sheet is solid, and the solid sheet that stands for it when it is not. */
@@ -46,13 +47,10 @@ public sealed interface Texture {
         String what = this instanceof Mesh mesh
                 ? "mesh, pitch " + Describe.length(mesh.pitch())
                 : String.format(Locale.ROOT, "%.0f %% open", 100 * ((Perforated) this).openArea());
-        return new Material(
+        return m.in(
                 String.format(Locale.ROOT, "%s-times-%.4f", m.id(), conductivityRatio()),
                 m.name() + " (" + what + ")",
-                m.conductivity20() * conductivityRatio(),
-                m.temperatureCoefficient(),
-                m.muReal(),
-                m.muImag(),
-                m.source() + "; as a solid sheet of the same conductance in its plane");
+                m.source() + "; as a solid sheet of the same conductance in its plane",
+                new Specimen(m.specimen().celsius(), conductivityRatio()));
     }
 }

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
@@ -145,6 +146,9 @@ public final class Node {
         Optional<String> text = optional(name, "a text").flatMap(n -> n.scalar("a text"));
         if (text.isPresent() && text.get().length() > LONGEST_NOTE) {
             problem(name, "longer than " + LONGEST_NOTE + " characters");
+        }
+        if (text.isPresent() && !child(name).orElseThrow().isVisible(text.get())) {
+            return "";
         }
         return text.orElse("").strip();
     }
@@ -339,7 +343,11 @@ public final class Node {
     }
 
     private List<Node> items() {
-        if (form != Form.LIST || items.isEmpty()) {
+        if (form == Form.LIST && items.isEmpty()) {
+            problem("the list is empty; give an entry or leave the key out");
+            return List.of();
+        }
+        if (form != Form.LIST) {
             if (form != Form.BROKEN) {
                 problem("got " + describe() + ", needs a list (lines that begin with \"- \")");
             }
@@ -367,13 +375,24 @@ public final class Node {
             problem("needs one line of at most " + LONGEST_LINE + " characters");
             return false;
         }
+        return isVisible(text);
+    }
+
+    private boolean isVisible(String text) {
+        OptionalInt hidden = text.codePoints()
+                .filter(c -> Texts.isHidden(c) && c != '\n' && c != '\t')
+                .findFirst();
+        if (hidden.isPresent()) {
+            problem(String.format("holds the control character U+%04X, leave it out", hidden.getAsInt()));
+            return false;
+        }
         return true;
     }
 
     private String describe() {
         return switch (form) {
             case MAP -> "a group of keys";
-            case LIST -> items.isEmpty() ? "an empty list" : "a list";
+            case LIST -> "a list";
             case VALUE -> "\"" + Texts.excerpt(value) + "\"";
             case EMPTY, BROKEN -> "nothing";
         };

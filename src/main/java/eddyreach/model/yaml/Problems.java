@@ -2,6 +2,7 @@ package eddyreach.model.yaml;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /** Collects problems while files are read, so that all of them can be told at once. Not thread-safe. */
@@ -37,7 +38,8 @@ public final class Problems {
 
     public InputException exception() {
         List<String> files = found.stream().map(Problem::file).distinct().toList();
-        List<Problem> sorted = new ArrayList<>(found);
+        // a place may be asked for twice
+        List<Problem> sorted = new ArrayList<>(new LinkedHashSet<>(found));
         if (files.size() <= 1) {
             sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
         } else {

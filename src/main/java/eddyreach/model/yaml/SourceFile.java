@@ -53,6 +53,9 @@ public sealed interface SourceFile {
             if (Files.isDirectory(path)) {
                 throw new InputException(name(), "is a folder, needs a file");
             }
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                throw new InputException(name(), "is a pipe or a device, needs a file");
+            }
             try (InputStream in = Files.newInputStream(path)) {
                 return limited(name(), in);
             } catch (NoSuchFileException e) {
@@ -122,6 +125,9 @@ public sealed interface SourceFile {
     static Path path(String text) {
         if (text.isBlank()) {
             throw new InputException("(no name)", "the name of a file is empty");
+        }
+        if (text.chars().anyMatch(Texts::isHidden)) {
+            throw new InputException(Texts.excerpt(text), "the name of the file holds a control character");
         }
         try {
             return Path.of(text);

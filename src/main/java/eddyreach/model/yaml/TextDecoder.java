@@ -29,7 +29,8 @@ final class TextDecoder {
             throw error(file, text, "the file is not in UTF-8 from here on, save it as UTF-8");
         }
         if (text.isBlank()) {
-            throw error(file, "", "the file is empty");
+            boolean separators = text.indexOf('\u2028') >= 0 || text.indexOf('\u2029') >= 0;
+            throw error(file, "", separators ? "no content; line breaks are U+2028" : "the file is empty");
         }
         return text;
     }

@@ -85,6 +85,15 @@ public final class YamlTree {
         } catch (YamlEngineException e) {
             problems.add(new Problem(source.name(), 1, 1, "", "not valid YAML"));
             throw problems.exception();
+        } catch (NumberFormatException e) {
+            // the library counts such an escape as a number before it looks whether there is such a character
+            problems.add(new Problem(
+                    source.name(),
+                    1,
+                    1,
+                    "",
+                    "an escape such as \\UFFFFFFFF stands for no character; the last is \\U0010FFFF"));
+            throw problems.exception();
         }
     }
 

@@ -7,6 +7,7 @@ import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.util.Locale;
 
 /**
  * One page-like picture: heading, content and footnote, drawn on a sheet of {@value #WIDTH} by {@value #HEIGHT} units.
@@ -26,6 +27,20 @@ public record Picture(String name, String title, String subtitle, String source,
     public static final int HEIGHT = 450;
 
     private static final int MARGIN = 22;
+
+    /** The name is made one that fits into a link and on any disk. */
+    public Picture {
+        name = fileName(name);
+    }
+
+    /** A text as part of a file name: lower case letters, digits, dots and hyphens only. */
+    public static String fileName(String text) {
+        String name = text.toLowerCase(Locale.ROOT)
+                .replaceAll("[^a-z0-9.-]+", "-")
+                .replaceAll("-{2,}", "-")
+                .replaceAll("^[-.]+|[-.]+$", "");
+        return name.isEmpty() ? "unnamed" : name;
+    }
 
     /** What is drawn between heading and footnote. */
     @FunctionalInterface

@@ -7,6 +7,8 @@ import eddyreach.engine.core.Warning;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
+import eddyreach.materials.Specimen;
+import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
@@ -15,12 +17,11 @@ import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.report.words.WarningText;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Pieces of the JSON document that several kinds of study share; collects the materials that are named. */
@@ -65,30 +66,17 @@ public final class JsonParts {
                                 .with("conductor", material(w.wire().conductor())))
                 .with("parts", parts(m.parts()))
                 .with("oscillator", oscillator(m.element()))
-                .with("differential_travel", m.differentialTravel())
+                .with("differential_travel_share", m.differentialTravel())
                 .with("output", m.output().label());
     }
 
-    /** The element's name and, if it is a record as all shipped ones are, its parameters in SI. */
+    /** The element's name and its parameters, each key ending with its SI unit. */
     private static Map<String, Object> oscillator(ActiveElement element) {
-        Map<String, Object> map = new JsonNode().with("element", element.name());
-        if (element instanceof Record) {
-            for (RecordComponent c : element.getClass().getRecordComponents()) {
-                if (c.getType() == double.class) {
-                    map.put(c.getName(), parameter(element, c));
-                }
-            }
+        JsonNode node = new JsonNode().with("element", element.name());
+        for (ActiveElement.Parameter p : element.parameters()) {
+            node.with(p.name().replace(' ', '_') + "_" + p.unit().toLowerCase(Locale.ROOT), p.value());
         }
-        map.put("small_signal_conductance_s", element.smallSignalConductance());
-        return map;
-    }
-
-    private static Object parameter(ActiveElement element, RecordComponent component) {
-        try {
-            return component.getAccessor().invoke(element);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException("cannot read " + component.getName() + " of " + element.name(), e);
-        }
+        return node.with("small_signal_conductance_s", element.smallSignalConductance());
     }
 
     public List<Object> parts(List<Part> parts) {
@@ -113,15 +101,22 @@ public final class JsonParts {
 
     /** Enters a material into the list and returns its key. */
     public String material(Material m) {
-        materials.putIfAbsent(
-                m.id(),
-                new JsonNode()
-                        .with("name", m.name())
-                        .with("conductivity_at_20c_s_per_m", m.conductivity20())
-                        .with("temperature_coefficient_per_k", m.temperatureCoefficient())
-                        .with("mu_real", m.muReal())
-                        .with("mu_imag", m.muImag())
-                        .with("source", m.source()));
+        JsonNode node = new JsonNode()
+                .with("name", m.name())
+                .with("conductivity_at_20c_s_per_m", m.conductivity20())
+                .with("temperature_coefficient_per_k", m.temperatureCoefficient())
+                .with("mu_real", m.muReal())
+                .with("mu_imag", m.muImag())
+                .with("source", m.source());
+        Specimen state = m.specimen();
+        if (!state.equals(Specimen.PLAIN)) {
+            if (state.held()) {
+                node.with("held_at_c", state.celsius());
+            }
+            node.with("sheet_factor", state.sheetFactor())
+                    .with("conductivity_in_effect_s_per_m", m.conductivity(Temperature.AMBIENT));
+        }
+        materials.putIfAbsent(m.id(), node);
         return m.id();
     }
 

@@ -7,6 +7,8 @@ import static eddyreach.report.words.Labels.significant;
 
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Warning.Measure;
+import eddyreach.units.Dimension;
+import eddyreach.units.Units;
 
 /** The words of each warning, in one place for terminal, page and JSON. */
 public final class WarningText {
@@ -23,6 +25,22 @@ public final class WarningText {
     /** What it says, without its subject and without a full stop. */
     public static String of(Warning w) {
         return switch (w.kind()) {
+            case TRIM_WEAK ->
+                "the standard target at " + length(w.value(Measure.DISTANCE)) + " raises the loss of the tank by only "
+                        + percent(w.value(Measure.SHARE), 2) + ". A real comparator needs about "
+                        + percent(w.value(Measure.LOW), 1) + " (common practice): do not rely on any distance below."
+                        + " Lower the rated distance or make the coil larger";
+            case QUALITY_LOW ->
+                "the quality factor of the tank without a target is " + significant(w.value(Measure.QUALITY), 2)
+                        + ". Below about " + fixed(w.value(Measure.LOW), 0)
+                        + " it hardly oscillates and not as a sine: do not rely on any distance below."
+                        + " Lower the loss of the coil or change the frequency";
+            case NOT_OSCILLATING ->
+                "it does not oscillate even without a target: the tank loses "
+                        + Units.text(w.value(Measure.CONDUCTANCE), Dimension.CONDUCTANCE)
+                        + " and the active element makes up for at most "
+                        + Units.text(w.value(Measure.MOST), Dimension.CONDUCTANCE)
+                        + ". Give the oscillator more transconductance or lower the loss of the coil";
             case PERMEABILITY_ASSUMED ->
                 "relative permeability of " + w.about() + " assumed to be "
                         + significant(w.value(Measure.PERMEABILITY), 3)

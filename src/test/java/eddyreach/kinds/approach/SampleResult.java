@@ -57,6 +57,11 @@ public final class SampleResult {
         }
 
         @Override
+        public List<Parameter> parameters() {
+            return List.of(new Parameter("current", current, "A"), new Parameter("supply", supply, "V"));
+        }
+
+        @Override
         public double conductance(double amplitude) {
             return current / (amplitude + 0.1);
         }

@@ -1,6 +1,7 @@
 package eddyreach.kinds.recess;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.kinds.mount.MountCase;
@@ -9,6 +10,7 @@ import eddyreach.studies.StudyReader;
 import eddyreach.study.RunState;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -77,7 +79,8 @@ class RunStateTest {
         state.save();
         Path file = folder.resolve(RunState.NAME);
         byte[] whole = Files.readAllBytes(file);
-        for (int n = 0; n < whole.length; n += 7) {
+        int head = new String(whole, StandardCharsets.US_ASCII).indexOf('\n') + 1;
+        for (int n = head; n < whole.length; n += 7) {
             Files.writeString(file, new String(whole, 0, n, StandardCharsets.US_ASCII));
             assertThat(open(study).found()).as("first %d bytes", n).isEqualTo(RunState.Found.DAMAGED);
             byte[] changed = whole.clone();
@@ -85,6 +88,20 @@ class RunStateTest {
             Files.write(file, changed);
             assertThat(open(study).kept()).as("byte %d", n).isEmpty();
             assertThat(open(study).found()).as("byte %d", n).isEqualTo(RunState.Found.DAMAGED);
+        }
+    }
+
+    /** A file that does not begin as a state does is somebody else's: the run does not begin, and the file stays. */
+    @Test
+    void aForeignFileOfItsNameIsLeftAlone() throws IOException {
+        RecessInput study = study();
+        Path file = folder.resolve(RunState.NAME);
+        for (String text : new String[] {"", "eddyreach run", "my own notes\n"}) {
+            Files.writeString(file, text);
+            assertThatExceptionOfType(FileSystemException.class)
+                    .isThrownBy(() -> open(study))
+                    .withMessageContaining("is in the way");
+            assertThat(file).hasContent(text);
         }
     }
 }

@@ -158,6 +158,6 @@ class SweepReaderTest {
                 coatings: []
                 """)).isEqualTo("""
                 s.yaml:5:7 base.thickness: missing, needs a length such as 0.6 mm
-                s.yaml:6:11 coatings: got an empty list, needs a list (lines that begin with "- ")""");
+                s.yaml:6:11 coatings: the list is empty; give an entry or leave the key out""");
     }
 }

@@ -77,7 +77,7 @@ class LibraryTest {
                 .hasMessageEndingWith("/../../etc/x.yaml: file not found");
         assertThatThrownBy(() -> library.switchFile("a\0b.yaml"))
                 .isInstanceOf(InputException.class)
-                .hasMessage("a b.yaml: is not the name of a file");
+                .hasMessage("a b.yaml: the name of the file holds a control character");
         assertThatThrownBy(() -> library.switchFile(" ")).hasMessage("(no name): the name of a file is empty");
         assertThatThrownBy(() -> library.switchFile("./.").content()).hasMessageEndingWith("is a folder, needs a file");
     }

@@ -110,7 +110,7 @@ class NodeTest {
                 },
                 new String[] {
                     "frequency: 1 MHz\nitems: []",
-                    "x.yaml:4:8 items: got an empty list, needs a list (lines that begin with \"- \")"
+                    "x.yaml:4:8 items: the list is empty; give an entry or leave the key out"
                 },
                 new String[] {"frequency: 1 MHz\nitems: [a, [b]]", "x.yaml:4:12 items[2]: got a list, needs a text"},
                 new String[] {"frequency: 1 MHz\ngroup: a", "x.yaml:4:8 group: got \"a\", needs a group of keys"},

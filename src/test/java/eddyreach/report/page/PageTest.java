@@ -268,4 +268,13 @@ class PageTest {
         assertThat(Files.readString(folder.resolve("page.md"))).contains("](factors.svg)");
         assertThat(Files.readString(folder.resolve("page.html"))).contains("data:image/png;base64,");
     }
+
+    @Test
+    void noTextBecomesAFormulaInASpreadsheet() {
+        Csv csv = new Csv("a", "b");
+        csv.row("=1+1", "@x");
+        csv.row("-a", "+b");
+        csv.row("-1.5e-3", -2.0);
+        assertThat(csv.text()).isEqualTo("a,b\r\n'=1+1,'@x\r\n'-a,'+b\r\n-1.5e-3,-2\r\n");
+    }
 }
