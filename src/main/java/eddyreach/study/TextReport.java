@@ -18,8 +18,6 @@ public final class TextReport {
     /** No line is longer, save that of a long path. */
     public static final int WIDTH = TextPage.WIDTH;
 
-    private static final String CAUTION = Cautions.SHORT;
-
     private TextReport() {}
 
     /**
@@ -51,7 +49,7 @@ public final class TextReport {
         inputs(result, page);
         folder.ifPresent(f -> page.line("Files: " + f));
         folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
-        page.paragraph(CAUTION);
+        page.paragraph(Cautions.SHORT);
         return page.text();
     }
 
