@@ -24,6 +24,7 @@ class PackageOrderTest {
             "fem",
             "closedform",
             "field",
+            "surface",
             "coil",
             "oscillator",
             "switching",
