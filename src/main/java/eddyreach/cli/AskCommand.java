@@ -1,10 +1,11 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
-import eddyreach.model.Library;
-import eddyreach.model.Question;
-import eddyreach.model.StudyInput;
-import eddyreach.report.PictureWriter.Format;
+import eddyreach.kinds.approach.PartQuestion;
+import eddyreach.model.read.Library;
+import eddyreach.model.yaml.InputException;
+import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.study.ResultFiles;
+import eddyreach.study.StudyInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
@@ -78,13 +79,14 @@ final class AskCommand implements Callable<Integer> {
         }
         Path folder = OutputFolder.named(into, terminal.workingFolder());
         OutputFolder.check(folder);
+        ResultFiles.check(folder);
         job.run(study, Optional.of(folder), EnumSet.of(Format.PNG));
         return ExitCode.DONE;
     }
 
     private StudyInput study() {
         try {
-            return Question.read(
+            return PartQuestion.read(
                     ID, switchReference, part.words(), part.layers(), new Library(terminal.workingFolder()));
         } catch (InputException e) {
             throw new InputException(e.problems().stream().map(part::named).toList());

@@ -1,9 +1,9 @@
 package eddyreach.cli;
 
-import eddyreach.model.FileCheck;
-import eddyreach.model.InputException;
-import eddyreach.model.Library;
-import eddyreach.model.SourceFile;
+import eddyreach.model.read.Library;
+import eddyreach.model.yaml.InputException;
+import eddyreach.model.yaml.SourceFile;
+import eddyreach.studies.FileCheck;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

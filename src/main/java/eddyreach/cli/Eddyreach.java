@@ -1,6 +1,7 @@
 package eddyreach.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -66,7 +67,7 @@ final class Eddyreach implements Callable<Integer> {
                 .addSubcommand(new ProveCommand(terminal))
                 .setOut(terminal.out())
                 .setErr(terminal.err())
-                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.interactive() ? Ansi.AUTO : Ansi.OFF))
+                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.AUTO : Ansi.OFF))
                 .setUsageHelpWidth(80)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 // a file may have a name that begins with @
@@ -74,6 +75,24 @@ final class Eddyreach implements Callable<Integer> {
                 .setParameterExceptionHandler(Failures::usage)
                 .setExecutionExceptionHandler(
                         (e, command, parsed) -> Failures.execution(e, terminal.err(), root.trace));
-        return line.execute(args);
+        return finished(terminal, run(line, terminal.err(), root, args));
+    }
+
+    private static int run(CommandLine line, PrintWriter err, Eddyreach root, String... args) {
+        try {
+            return line.execute(args);
+        } catch (OutOfMemoryError e) {
+            return Failures.memory(e, err, root.trace);
+        }
+    }
+
+    /** An answer that did not reach its reader is no success. */
+    private static int finished(Terminal terminal, int code) {
+        if (!terminal.out().checkError()) {
+            return code;
+        }
+        terminal.err().println("The answer could not be written: the output is full or closed.");
+        terminal.err().flush();
+        return code == ExitCode.DONE ? ExitCode.FAILED : code;
     }
 }

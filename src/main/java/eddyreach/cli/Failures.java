@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
+import eddyreach.model.yaml.InputException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -30,6 +30,9 @@ final class Failures {
      */
     static int execution(Exception e, PrintWriter err, boolean trace) {
         int code = ExitCode.FAILED;
+        if (outOfMemory(e)) {
+            return memory(e, err, trace);
+        }
         if (e instanceof InputException input) {
             code = ExitCode.BAD_INPUT;
             err.println(input.getMessage());
@@ -50,6 +53,27 @@ final class Failures {
         }
         err.flush();
         return code;
+    }
+
+    /** Threads hand on what ended them as the cause of an exception. */
+    private static boolean outOfMemory(Throwable e) {
+        Throwable cause = e;
+        while (cause != null && !(cause instanceof OutOfMemoryError)) {
+            cause = cause.getCause();
+        }
+        return cause != null;
+    }
+
+    /** What was computed is too large for the memory. */
+    static int memory(Throwable e, PrintWriter err, boolean trace) {
+        long heap = Runtime.getRuntime().maxMemory() >> 20;
+        err.println("This does not fit into the memory of " + heap + " MB that Java may use. Ask for fewer points or"
+                + " targets, or give it more: java -Xmx2g -jar ...");
+        if (trace) {
+            e.printStackTrace(err);
+        }
+        err.flush();
+        return ExitCode.FAILED;
     }
 
     private static String sentence(IOException e) {

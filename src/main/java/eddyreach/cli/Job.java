@@ -1,16 +1,13 @@
 package eddyreach.cli;
 
-import eddyreach.model.RecessInput;
-import eddyreach.model.StudyInput;
-import eddyreach.report.PictureWriter;
-import eddyreach.report.RecessState;
-import eddyreach.report.ResultFiles;
-import eddyreach.report.TextReport;
+import eddyreach.engine.core.Progress;
+import eddyreach.report.draw.PictureWriter;
 import eddyreach.study.Checkpoint;
-import eddyreach.study.Progress;
-import eddyreach.study.RecessResult;
+import eddyreach.study.ResultFiles;
+import eddyreach.study.RunState;
+import eddyreach.study.StudyInput;
 import eddyreach.study.StudyResult;
-import eddyreach.study.StudyRunner;
+import eddyreach.study.TextReport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,34 +37,35 @@ final class Job {
      * @throws IOException when a file cannot be written
      */
     boolean run(StudyInput study, Optional<Path> folder, Set<PictureWriter.Format> formats) throws IOException {
-        if (study instanceof RecessInput recess && folder.isPresent()) {
+        if (study.resumable().isPresent() && folder.isPresent()) {
             try (Interruption interruption = new Interruption(terminal.err())) {
-                return run(recess, folder.get(), formats, interruption::requested);
+                return run(study, folder.get(), formats, interruption::requested);
             }
         }
         finish(compute(study, Checkpoint.NONE), folder, formats);
         return true;
     }
 
-    /** A map that can be stopped, and that goes on from where an earlier run was stopped. */
-    boolean run(RecessInput study, Path folder, Set<PictureWriter.Format> formats, BooleanSupplier stop)
+    /** A study that can be stopped, and that goes on from where an earlier run was stopped. */
+    boolean run(StudyInput study, Path folder, Set<PictureWriter.Format> formats, BooleanSupplier stop)
             throws IOException {
-        RecessState state = new RecessState(folder, study, stop);
+        RunState state = new RunState(folder, study, study.resumable().orElseThrow(), stop);
         switch (state.found()) {
-            case CELLS -> {
+            case LINES -> {
                 if (!quiet) {
-                    terminal.err().println("Going on with " + state.kept().size() + " cells of an earlier run.");
+                    terminal.err()
+                            .println("Going on with " + state.kept().size() + " finished pieces of an earlier run.");
                 }
             }
             case OTHER_STUDY ->
-                terminal.err().println("An unfinished map in " + folder + " belongs to another study; starting anew.");
+                terminal.err().println("An unfinished run in " + folder + " belongs to another study; starting anew.");
             case DAMAGED ->
                 terminal.err()
-                        .println("The unfinished map in " + folder + " is damaged and is not used; starting anew.");
+                        .println("The unfinished run in " + folder + " is damaged and is not used; starting anew.");
             case NOTHING -> {}
         }
         terminal.err().flush();
-        RecessResult result = (RecessResult) compute(study, state);
+        StudyResult result = compute(study, state);
         if (result.partial()) {
             state.save();
         }
@@ -85,7 +83,7 @@ final class Job {
             files = ResultFiles.write(result, folder.get(), formats);
         }
         if (!quiet) {
-            terminal.out().print(TextReport.of(result, folder, terminal.interactive()));
+            terminal.out().print(TextReport.of(result, folder, terminal.colours()));
             if (!formats.isEmpty() && !files.isEmpty()) {
                 listPictures(files, formats);
             }
@@ -94,14 +92,11 @@ final class Job {
     }
 
     private StudyResult compute(StudyInput study, Checkpoint checkpoint) {
-        if (quiet || !terminal.interactive()) {
-            return StudyRunner.run(study, Progress.NONE, checkpoint);
+        if (quiet) {
+            return study.run(Progress.NONE, checkpoint);
         }
-        ProgressLine line = new ProgressLine(terminal.err(), study.id());
-        try {
-            return StudyRunner.run(study, line, checkpoint);
-        } finally {
-            line.clear();
+        try (ProgressLine line = ProgressLine.on(terminal, study.id())) {
+            return study.run(line, checkpoint);
         }
     }
 

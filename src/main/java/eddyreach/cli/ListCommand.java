@@ -1,11 +1,11 @@
 package eddyreach.cli;
 
 import eddyreach.materials.Material;
-import eddyreach.model.InputException;
-import eddyreach.model.Library;
-import eddyreach.model.Materials;
-import eddyreach.model.StudyInput;
-import eddyreach.model.StudyReader;
+import eddyreach.model.read.Library;
+import eddyreach.model.read.Materials;
+import eddyreach.model.yaml.InputException;
+import eddyreach.studies.StudyReader;
+import eddyreach.study.StudyInput;
 import eddyreach.units.Quantity;
 import eddyreach.units.Texts;
 import java.util.EnumSet;

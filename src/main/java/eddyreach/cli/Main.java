@@ -1,8 +1,10 @@
 package eddyreach.cli;
 
+import java.io.BufferedWriter;
 import java.io.Console;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
@@ -18,18 +20,23 @@ public final class Main {
         System.setProperty("java.awt.headless", "true");
         Console console = System.console();
         Charset charset = console != null ? console.charset() : charset();
-        Terminal terminal =
-                new Terminal(writer(System.out, charset), writer(System.err, charset), Path.of(""), console != null);
+        Terminal terminal = Terminal.of(
+                writer(FileDescriptor.out, charset),
+                writer(FileDescriptor.err, charset),
+                Path.of(""),
+                console != null,
+                System.getenv());
         int code = Eddyreach.execute(terminal, args);
-        terminal.out().flush();
         terminal.err().flush();
         if (code != ExitCode.DONE) {
             System.exit(code);
         }
     }
 
-    private static PrintWriter writer(PrintStream stream, Charset charset) {
-        return new PrintWriter(new PlainWriter(new OutputStreamWriter(stream, charset), charset));
+    /** Not by way of System.out, which keeps to itself that it could not write. */
+    private static PrintWriter writer(FileDescriptor to, Charset charset) {
+        return new PrintWriter(new PlainWriter(
+                new BufferedWriter(new OutputStreamWriter(new FileOutputStream(to), charset)), charset));
     }
 
     /** The charset that the surroundings expect; a name only newer Java versions know comes first. */

@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
+import eddyreach.model.yaml.InputException;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -40,7 +40,7 @@ final class OutputFolder {
     static Path below(Path base, String id) {
         Path folder = base.resolve(id);
         Path whole = base.toAbsolutePath().normalize();
-        if (!folder.toAbsolutePath().normalize().getParent().equals(whole) || leavesByLink(folder, base)) {
+        if (!whole.equals(folder.toAbsolutePath().normalize().getParent()) || leavesByLink(folder, base)) {
             throw new InputException(folder.toString(), "lies outside the folder " + base + ", where results go");
         }
         return folder;

@@ -1,6 +1,6 @@
 package eddyreach.cli;
 
-import eddyreach.model.Problem;
+import eddyreach.model.yaml.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

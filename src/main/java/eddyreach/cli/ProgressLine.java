@@ -1,11 +1,15 @@
 package eddyreach.cli;
 
-import eddyreach.study.Progress;
+import eddyreach.engine.core.Progress;
 import java.io.PrintWriter;
+import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 
-/** One line on the terminal that is overwritten while a study runs, with an estimate of the time left in long stages. */
-final class ProgressLine implements Progress {
+/**
+ * How far a study is. On a terminal one line that is overwritten, never wider than the terminal; elsewhere a plain line at most every ten
+ * seconds. Long stages have an estimate of their own time left, since no stage knows those that follow.
+ */
+final class ProgressLine implements Progress, AutoCloseable {
 
     private static final int CELLS = 20;
 
@@ -15,24 +19,38 @@ final class ProgressLine implements Progress {
     /** Nor before this many steps. */
     private static final int STEPS = 3;
 
+    /** Time between plain lines, ns. */
+    private static final long PLAIN = TimeUnit.SECONDS.toNanos(10);
+
     private final PrintWriter err;
     private final String name;
+    private final boolean overwritten;
+    private final int columns;
     private final LongSupplier clock;
+    private long told;
     private int width;
     private int shown = -1;
     private String stageShown = "";
     private long started;
     private int first;
 
-    ProgressLine(PrintWriter err, String name) {
-        this(err, name, System::nanoTime);
-    }
-
-    /** The same with another clock, which tells nanoseconds. */
-    ProgressLine(PrintWriter err, String name, LongSupplier clock) {
+    /**
+     * Progress of one study.
+     *
+     * @param columns columns of a terminal that can overwrite a line; 0 where plain lines are written
+     * @param clock tells nanoseconds
+     */
+    ProgressLine(PrintWriter err, String name, int columns, LongSupplier clock) {
         this.err = err;
         this.name = name;
+        overwritten = columns > 0;
+        this.columns = columns;
         this.clock = clock;
+        told = clock.getAsLong();
+    }
+
+    static ProgressLine on(Terminal terminal, String name) {
+        return new ProgressLine(terminal.err(), name, terminal.interactive() ? terminal.width() : 0, System::nanoTime);
     }
 
     @Override
@@ -41,39 +59,51 @@ final class ProgressLine implements Progress {
         if (same && done <= shown) {
             return;
         }
+        long now = clock.getAsLong();
         if (!same) {
-            started = clock.getAsLong();
+            started = now;
             // what an earlier run has left took no time
             first = done;
         }
         stageShown = stage;
         shown = done;
-        int filled = CELLS * done / total;
-        write(name + " [" + "#".repeat(filled) + " ".repeat(CELLS - filled) + "] " + stage + " " + done + "/" + total
-                + left(done, total));
+        String where = stage + " " + done + "/" + total + left(now, done, total);
+        if (overwritten) {
+            int filled = CELLS * done / total;
+            write(name + " [" + "#".repeat(filled) + " ".repeat(CELLS - filled) + "] " + where);
+        } else if (now - told >= PLAIN) {
+            told = now;
+            err.println(name + ": " + where);
+            err.flush();
+        }
     }
 
-    private String left(int done, int total) {
-        long spent = clock.getAsLong() - started;
+    private String left(long now, int done, int total) {
+        long spent = now - started;
         if (spent < PATIENCE || done - first < STEPS || done == total) {
             return "";
         }
         long seconds = Math.round(1e-9 * spent * (total - done) / (done - first));
-        return seconds < 60
-                ? ", about " + Math.max(1, seconds) + " s left"
-                : ", about " + (seconds + 30) / 60 + " min left";
+        return ", about "
+                + (seconds < 60 ? Math.max(1, seconds) + " s" : (seconds + 30) / 60 + " min")
+                + " left of this stage";
     }
 
     /** Blanks the line. */
-    synchronized void clear() {
-        write("");
-        err.print('\r');
-        err.flush();
+    @Override
+    public synchronized void close() {
+        if (overwritten) {
+            write("");
+            err.print('\r');
+            err.flush();
+        }
     }
 
+    /** The last column stays empty, since some terminals go on to the next line when it is filled. */
     private void write(String text) {
-        err.print('\r' + text + " ".repeat(Math.max(0, width - text.length())));
+        String line = text.substring(0, Math.min(text.length(), columns - 1));
+        err.print('\r' + line + " ".repeat(Math.max(0, width - line.length())));
         err.flush();
-        width = text.length();
+        width = line.length();
     }
 }

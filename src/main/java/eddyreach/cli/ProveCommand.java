@@ -1,10 +1,10 @@
 package eddyreach.cli;
 
-import eddyreach.report.ProofPages;
-import eddyreach.report.ProofReport;
-import eddyreach.study.Progress;
-import eddyreach.study.proof.Proof;
-import eddyreach.study.proof.ProofResult;
+import eddyreach.engine.core.Progress;
+import eddyreach.proof.Proof;
+import eddyreach.proof.ProofPages;
+import eddyreach.proof.ProofReport;
+import eddyreach.proof.ProofResult;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -64,14 +64,8 @@ final class ProveCommand implements Callable<Integer> {
     }
 
     private ProofResult compute() {
-        if (!terminal.interactive()) {
-            return proof.apply(Progress.NONE);
-        }
-        ProgressLine line = new ProgressLine(terminal.err(), NAME);
-        try {
+        try (ProgressLine line = ProgressLine.on(terminal, NAME)) {
             return proof.apply(line);
-        } finally {
-            line.clear();
         }
     }
 }

@@ -1,11 +1,12 @@
 package eddyreach.cli;
 
-import eddyreach.model.InputException;
-import eddyreach.model.Library;
-import eddyreach.model.Problem;
-import eddyreach.model.StudyInput;
-import eddyreach.model.StudyReader;
-import eddyreach.report.PictureWriter.Format;
+import eddyreach.model.read.Library;
+import eddyreach.model.yaml.InputException;
+import eddyreach.model.yaml.Problem;
+import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.studies.StudyReader;
+import eddyreach.study.ResultFiles;
+import eddyreach.study.StudyInput;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -106,6 +107,7 @@ final class RunCommand implements Callable<Integer> {
         Map<StudyInput, Path> folders = folders(inputs, target);
         for (Path folder : folders.values()) {
             OutputFolder.check(folder);
+            ResultFiles.check(folder);
         }
         Job job = new Job(terminal, silent);
         boolean first = true;

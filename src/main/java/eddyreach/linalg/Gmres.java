@@ -1,5 +1,6 @@
 package eddyreach.linalg;
 
+import eddyreach.numerics.SelfCheckException;
 import java.util.Arrays;
 
 /**
@@ -57,7 +58,7 @@ public final class Gmres {
      * @param xIm its imaginary part
      * @param tolerance largest residual, relative to the right-hand side
      * @return number of steps
-     * @throws ArithmeticException if the steps do not suffice
+     * @throws SelfCheckException if the steps do not suffice
      */
     public int solve(Operator a, double[] bRe, double[] bIm, double[] xRe, double[] xIm, double tolerance) {
         double goal = tolerance * norm(bRe, bIm);
@@ -75,7 +76,7 @@ public final class Gmres {
         int k = 0;
         while (!(size <= goal)) {
             if (k == cos.length || !Double.isFinite(size)) {
-                throw new ArithmeticException("no solution in " + k + " steps: residual " + size + " of " + goal);
+                throw new SelfCheckException("no solution in " + k + " steps: residual " + size + " of " + goal);
             }
             scale(basisRe[k], basisIm[k], 1 / norm(basisRe[k], basisIm[k]));
             basisRe[k + 1] = new double[n];

@@ -16,6 +16,7 @@ import org.apache.commons.math3.complex.Complex;
  * @param muReal real part of the relative permeability, at least 1
  * @param muImag loss part of the relative permeability, not negative
  * @param source where the values come from
+ * @param specimen the state it is in, which decides the conductivity in effect and leaves the table values as they are
  */
 public record Material(
         String id,
@@ -24,7 +25,20 @@ public record Material(
         double temperatureCoefficient,
         double muReal,
         double muImag,
-        String source) {
+        String source,
+        Specimen specimen) {
+
+    /** Plain: solid and as warm as what is around it. */
+    public Material(
+            String id,
+            String name,
+            double conductivity20,
+            double temperatureCoefficient,
+            double muReal,
+            double muImag,
+            String source) {
+        this(id, name, conductivity20, temperatureCoefficient, muReal, muImag, source, Specimen.PLAIN);
+    }
 
     /** Magnetic constant, H/m: the value before 2019, which differs from CODATA 2018 by 5.5e-10 relative. */
     public static final double MU0 = 4e-7 * Math.PI;
@@ -32,10 +46,22 @@ public record Material(
     /** Air, or anything without effect on the field. */
     public static final Material AIR = new Material("air", "air", 0, 0, 1, 0, "definition");
 
-    /** Conductivity in S/m at a temperature in degrees Celsius. */
+    /** The same held at a temperature, degrees Celsius, whatever that of its surroundings; one that is held already stays so. */
+    public Material heldAt(double celsius) {
+        return specimen.held() ? this : in(id, name, source, new Specimen(celsius, specimen.sheetFactor()));
+    }
+
+    /** The same in another state, under names that tell of it. */
+    public Material in(String otherId, String otherName, String otherSource, Specimen state) {
+        return new Material(
+                otherId, otherName, conductivity20, temperatureCoefficient, muReal, muImag, otherSource, state);
+    }
+
+    /** Conductivity in effect, S/m, in surroundings of a temperature in degrees Celsius. */
     public double conductivity(double celsius) {
-        double change = temperatureCoefficient * (celsius - 20);
-        return temperatureCoefficient < 0 ? conductivity20 * (1 - change) : conductivity20 / (1 + change);
+        double solid = specimen.sheetFactor() * conductivity20;
+        double change = temperatureCoefficient * (specimen.celsius(celsius) - Temperature.TABULATED);
+        return temperatureCoefficient < 0 ? solid * (1 - change) : solid / (1 + change);
     }
 
     /** Complex relative permeability mu' - j mu''. */

@@ -1,5 +1,7 @@
 package eddyreach.oscillator;
 
+import java.util.List;
+
 /**
  * The oscillator's active element, described by the negative conductance it offers to a sinusoidal voltage
  * (describing function).
@@ -8,6 +10,18 @@ public interface ActiveElement {
 
     /** The name under which a switch model asks for it. */
     String name();
+
+    /**
+     * A parameter of an element.
+     *
+     * @param name its name in words
+     * @param value its value, SI
+     * @param unit symbol of its SI unit
+     */
+    record Parameter(String name, double value, String unit) {}
+
+    /** Its parameters in a fixed order. */
+    List<Parameter> parameters();
 
     /**
      * Magnitude of the effective negative conductance, S, at a voltage amplitude.

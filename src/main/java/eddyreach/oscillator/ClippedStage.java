@@ -1,6 +1,7 @@
 package eddyreach.oscillator;
 
 import eddyreach.numerics.Require;
+import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -27,6 +28,12 @@ public record ClippedStage(double transconductance, double clipLevel) implements
     @Override
     public String name() {
         return "clipped stage";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        return List.of(
+                new Parameter("transconductance", transconductance, "S"), new Parameter("clip level", clipLevel, "V"));
     }
 
     @Override

@@ -53,11 +53,15 @@ public record Envelope(ActiveElement element, Tank tank) {
 
             @Override
             public void computeDerivatives(double t, double[] y, double[] dy) {
-                // only a collapsed oscillation, or a trial step that the error control then rejects, leaves this range
-                double amplitude = Math.max(SMALLEST, Math.min(LARGEST, Math.exp(y[0])));
-                double gain = element.conductance(amplitude);
-                dy[0] = (gain - tankConductance.applyAsDouble(t)) / (2 * tank.capacitance());
+                dy[0] = rate(element, tank.capacitance(), y[0], tankConductance.applyAsDouble(t));
             }
         };
+    }
+
+    /** Rate of ln A, 1/s, at ln A and a conductance. */
+    static double rate(ActiveElement element, double capacitance, double logarithm, double tankConductance) {
+        // only a collapsed oscillation, or a trial step that the error control then rejects, leaves this range
+        double amplitude = Math.max(SMALLEST, Math.min(LARGEST, Math.exp(logarithm)));
+        return (element.conductance(amplitude) - tankConductance) / (2 * capacitance);
     }
 }

@@ -1,6 +1,7 @@
 package eddyreach.oscillator;
 
 import eddyreach.numerics.Require;
+import java.util.List;
 
 /**
  * Current-limited switching pair: {@code i = I0 sign(v)}, in phase to feed the tank.
@@ -20,6 +21,11 @@ public record HardLimiter(double current) implements ActiveElement {
     @Override
     public String name() {
         return "hard limiter";
+    }
+
+    @Override
+    public List<Parameter> parameters() {
+        return List.of(new Parameter("current", current, "A"));
     }
 
     @Override

@@ -1,2 +1,2 @@
-/** The tank and the active element: conductance, resonance, amplitude. */
+/** The tank and the active element: conductance, resonance, amplitude, its course in time, and what disturbs it from outside. */
 package eddyreach.oscillator;

@@ -2,7 +2,7 @@ package eddyreach.study;
 
 import java.util.List;
 
-/** Lets a long run stop early and go on later. Called from several threads. */
+/** Lets a long run stop early and go on later with what it has finished, kept as lines of text. Called from several threads. */
 public interface Checkpoint {
 
     /** A run that starts from nothing, is kept by nobody and goes on to its end. */
@@ -14,20 +14,20 @@ public interface Checkpoint {
         }
 
         @Override
-        public List<RecessCell> kept() {
+        public List<String> kept() {
             return List.of();
         }
 
         @Override
-        public void keep(RecessCell cell) {}
+        public void keep(String line) {}
     };
 
     /** True from the moment on at which the run is asked to stop; it then ends soon, with what it has. */
     boolean stop();
 
-    /** What an earlier run of the same study has computed. */
-    List<RecessCell> kept();
+    /** What an earlier run of the same study has finished, as it was given to {@link #keep}. */
+    List<String> kept();
 
-    /** Is given each cell when it is computed. */
-    void keep(RecessCell cell);
+    /** Is given each piece of work when it is finished: one line of text. */
+    void keep(String line);
 }

@@ -1,8 +1,10 @@
 package eddyreach.study;
 
-import eddyreach.model.StudyHeader;
-import eddyreach.model.StudyInput;
-import eddyreach.model.SwitchModel;
+import eddyreach.engine.core.Operating;
+import eddyreach.engine.core.TrimmedSwitch;
+import eddyreach.engine.core.ValidityLimits;
+import eddyreach.engine.core.Warning;
+import eddyreach.model.values.SwitchModel;
 import java.util.List;
 
 /** The complete, immutable result of a study: everything that tables, charts and pages need. */
@@ -13,6 +15,19 @@ public interface StudyResult {
 
     /** The switch without a target. */
     TrimmedSwitch trimmed();
+
+    /** How it is shown. */
+    Presentation presentation();
+
+    /** True when the run was stopped before its end. */
+    default boolean partial() {
+        return false;
+    }
+
+    /** What makes the switch itself doubtful: it is told before any answer. */
+    default List<Warning> switchWarnings() {
+        return ValidityLimits.ofSwitch(model(), trimmed());
+    }
 
     /** Limits that concern the whole study. */
     List<Warning> warnings();
@@ -38,7 +53,7 @@ public interface StudyResult {
     }
 
     /** Which question was asked. */
-    default StudyInput.Kind kind() {
+    default StudyKind kind() {
         return header().kind();
     }
 

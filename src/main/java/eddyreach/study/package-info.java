@@ -1,2 +1,2 @@
-/** One class per study kind: sweeps, results, warnings and the reasons behind them. */
+/** What all kinds of study have in common: input, result, presentation, and the files of a result. */
 package eddyreach.study;

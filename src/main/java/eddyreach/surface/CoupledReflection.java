@@ -1,7 +1,7 @@
 package eddyreach.surface;
 
-import eddyreach.field.OffAxisJoin;
-import eddyreach.field.WaveBasis;
+import eddyreach.field.axial.WaveBasis;
+import eddyreach.field.join.OffAxisJoin;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 

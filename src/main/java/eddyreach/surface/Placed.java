@@ -1,7 +1,7 @@
 package eddyreach.surface;
 
-import eddyreach.field.OffAxisChange;
-import eddyreach.field.OffAxisJoin;
+import eddyreach.field.join.OffAxisChange;
+import eddyreach.field.join.OffAxisJoin;
 import eddyreach.linalg.Gmres;
 import eddyreach.numerics.Bessel;
 import java.util.List;

@@ -1,6 +1,6 @@
 package eddyreach.surface;
 
-import eddyreach.field.WaveBasis;
+import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.DenseSymmetric;
 import eddyreach.materials.Material;
 import java.util.ArrayList;

@@ -1,2 +1,5 @@
-/** Factory trim, switch-on and switch-off distances, differential travel and the standard's quantities. */
+/**
+ * From the tank to the output: principles and factory trim, switching distances, the output in time, rows of targets, hysteresis, the spread of a series, the
+ * standard's quantities.
+ */
 package eddyreach.switching;

@@ -16,9 +16,18 @@ public final class Texts {
         StringBuilder out = new StringBuilder();
         int[] points = text.codePoints().limit(LONGEST + 1L).toArray();
         for (int i = 0; i < Math.min(points.length, LONGEST); i++) {
-            out.appendCodePoint(Character.isISOControl(points[i]) || isSurrogate(points[i]) ? ' ' : points[i]);
+            out.appendCodePoint(isHidden(points[i]) || isSurrogate(points[i]) ? ' ' : points[i]);
         }
         return points.length > LONGEST ? out + "..." : out.toString();
+    }
+
+    /** True for what controls a terminal or the direction of writing instead of being seen. */
+    public static boolean isHidden(int point) {
+        return Character.isISOControl(point)
+                || point == 0x2028
+                || point == 0x2029
+                || point >= 0x202a && point <= 0x202e
+                || point >= 0x2066 && point <= 0x2069;
     }
 
     private static boolean isSurrogate(int point) {

@@ -91,7 +91,10 @@ final class UnitParser {
             at++;
         }
         if (at == start) {
-            throw error("a unit symbol is missing");
+            throw error(
+                    Character.getType(peek()) == Character.FORMAT
+                            ? String.format("an invisible character U+%04X before the unit", (int) peek())
+                            : "a unit symbol is missing");
         }
         String symbol = unit.substring(start, at);
         String canonical = UnitTable.canonical(symbol);

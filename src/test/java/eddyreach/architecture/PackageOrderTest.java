@@ -1,5 +1,6 @@
 package eddyreach.architecture;
 
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.Dependency;
@@ -9,10 +10,14 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
-/** A package may use only packages named above it in this list (see DEVELOPERS.md). */
+/** A package may use only packages named above it in this list (see DEVELOPERS.md), and none grows beyond what one can take in. */
 class PackageOrderTest {
+
+    private static final int MOST_CLASSES = 30;
 
     private static final List<String> ORDER = List.of(
             "units",
@@ -23,37 +28,97 @@ class PackageOrderTest {
             "mesh",
             "fem",
             "closedform",
-            "field",
+            "field.axial",
+            "field.orders",
+            "field.join",
+            "field.targets",
             "surface",
             "coil",
             "oscillator",
             "switching",
-            "model",
+            "model.yaml",
+            "model.values",
+            "model.read",
+            "engine.core",
+            "engine.mounted",
+            "engine.assure",
+            "report.words",
+            "report.draw",
+            "report.page",
             "study",
-            "report",
+            "kinds.approach",
+            "kinds.sweep",
+            "kinds.offaxis",
+            "kinds.mount",
+            "kinds.background",
+            "kinds.recess",
+            "kinds.neighbour",
+            "studies",
+            "proof",
             "cli");
 
+    private static final JavaClasses CLASSES = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("eddyreach");
+
+    /** The package without the program's name in front; empty for what is not ours. */
     private static String layer(JavaClass c) {
-        String[] p = c.getPackageName().split("\\.");
-        return p.length > 1 && p[0].equals("eddyreach") ? p[1] : null;
+        String name = c.getBaseComponentType().getPackageName();
+        return name.startsWith("eddyreach.") ? name.substring("eddyreach.".length()) : "";
     }
 
     @Test
     void dependenciesRunOneWay() {
-        JavaClasses classes = new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("eddyreach");
-        assertThat(classes.size()).isGreaterThan(5);
+        assertThat(CLASSES.size()).isGreaterThan(5);
         List<String> wrong = new ArrayList<>();
-        for (JavaClass c : classes) {
+        for (JavaClass c : CLASSES) {
             assertThat(ORDER).as(c.getName()).contains(layer(c));
             for (Dependency d : c.getDirectDependenciesFromSelf()) {
                 String to = layer(d.getTargetClass());
-                if (to != null && ORDER.indexOf(to) > ORDER.indexOf(layer(c))) {
+                if (!to.isEmpty() && ORDER.indexOf(to) > ORDER.indexOf(layer(c))) {
                     wrong.add(d.getDescription());
                 }
             }
         }
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void packagesHaveNoCycles() {
+        slices().matching("eddyreach.(**)").should().beFreeOfCycles().check(CLASSES);
+        slices().matching("eddyreach.(*)..").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    /** A kind of study knows no other, but for those that are about the same mount. */
+    @Test
+    void roomsAreIndependent() {
+        Map<String, List<String>> allowed =
+                Map.of("kinds.background", List.of("kinds.mount"), "kinds.recess", List.of("kinds.mount"));
+        List<String> wrong = new ArrayList<>();
+        for (JavaClass c : CLASSES) {
+            for (Dependency d : c.getDirectDependenciesFromSelf()) {
+                String from = layer(c);
+                String to = layer(d.getTargetClass());
+                if (from.startsWith("kinds.")
+                        && to.startsWith("kinds.")
+                        && !to.equals(from)
+                        && !allowed.getOrDefault(from, List.of()).contains(to)) {
+                    wrong.add(d.getDescription());
+                }
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void packagesStaySmall() {
+        Map<String, Integer> count = new TreeMap<>();
+        for (JavaClass c : CLASSES) {
+            if (c.isTopLevelClass() && !c.getSimpleName().equals("package-info")) {
+                count.merge(layer(c), 1, Integer::sum);
+            }
+        }
+        count.values().removeIf(n -> n <= MOST_CLASSES);
+        assertThat(count).isEmpty();
     }
 }

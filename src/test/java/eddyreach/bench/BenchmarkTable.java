@@ -18,7 +18,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /**
- * Runs all benchmarks and the SciPy comparison in one go and writes their medians into DEVELOPERS.md between its markers.
+ * Runs all benchmarks and the SciPy comparison in one go and writes their medians into src/site/markdown/benchmarks.md between its markers.
  *
  * <p>Start with {@code mvn -q test-compile exec:exec@benchmarks} from the project's root.
  */
@@ -38,7 +38,7 @@ public final class BenchmarkTable {
                         .build())
                 .run();
         scipy.addAll(scipy());
-        Path file = Path.of("DEVELOPERS.md");
+        Path file = Path.of("src/site/markdown/benchmarks.md");
         String text = Files.readString(file);
         int a = text.indexOf(BEGIN);
         int b = text.indexOf(END);

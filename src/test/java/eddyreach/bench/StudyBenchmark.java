@@ -1,9 +1,8 @@
 package eddyreach.bench;
 
-import eddyreach.model.Library;
-import eddyreach.model.StudyInput;
-import eddyreach.model.StudyReader;
-import eddyreach.study.StudyRunner;
+import eddyreach.model.read.Library;
+import eddyreach.studies.StudyReader;
+import eddyreach.study.StudyInput;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -34,6 +33,6 @@ public class StudyBenchmark {
 
     @Benchmark
     public Object deratingStudy() {
-        return StudyRunner.run(study);
+        return study.run();
     }
 }

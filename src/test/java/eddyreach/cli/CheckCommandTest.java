@@ -3,9 +3,12 @@ package eddyreach.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class CheckCommandTest {
@@ -75,5 +78,51 @@ class CheckCommandTest {
                                 .filter(l -> l.startsWith(start))
                                 .findFirst()
                                 .orElseThrow());
+    }
+
+    private String said(String text) throws IOException {
+        Files.writeString(folder.resolve("a.yaml"), text);
+        return Session.in(folder, "check", "a.yaml").err();
+    }
+
+    @Test
+    void whatCannotBeSeenIsTold() throws IOException {
+        String study = RunCommandTest.QUICK;
+        assertThat(said("\u2028")).startsWith("a.yaml:1:1: no content; line breaks are U+2028\n");
+        assertThat(said(study + "accuracy: 5\u200b um\n"))
+                .contains("accuracy: 5\u200b um: an invisible character U+200B before the unit\n");
+        assertThat(said(study.replaceFirst("name: .*", "name: \"red \\\\e[31m\"")))
+                .contains(" name: holds the control character U+001B, leave it out\n");
+        assertThat(said(study.replaceFirst("name: .*", "name: \"\\\\UFFFFFFFF\"")))
+                .startsWith("a.yaml:1:1: an escape such as /UFFFFFFFF stands for no character");
+    }
+
+    @Test
+    @EnabledOnOs(value = OS.LINUX, disabledReason = "makes a named pipe")
+    void aPipeIsNotWaitedFor() throws IOException, InterruptedException {
+        Path pipe = folder.resolve("pipe.yaml");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        assertThat(Session.in(folder, "check", "pipe.yaml").err())
+                .isEqualTo("pipe.yaml: is a pipe or a device, needs a file\n1 error.\n");
+    }
+
+    /** Four times as many targets take four times as long, not sixteen; eight leaves room for a busy machine. */
+    @Test
+    void timeGrowsWithTheNumberOfTargetsAndNoFaster() throws IOException {
+        double[] seconds = new double[3];
+        int[] counts = {5000, 5000, 20000};
+        for (int i = 0; i < counts.length; i++) {
+            StringBuilder text =
+                    new StringBuilder("eddyreach: study\nname: a\nkind: approach\nswitch: m18-flush\ntargets:\n");
+            for (int n = 0; n < counts[i]; n++) {
+                text.append("- {name: t").append(n).append(", material: fe360}\n");
+            }
+            Files.writeString(folder.resolve("many.yaml"), text);
+            long start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+            assertThat(Session.in(folder, "check", "many.yaml").out()).isEqualTo("many.yaml: fine (study)\n");
+            seconds[i] = 1e-9 * (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start);
+        }
+        assertThat(seconds[2]).isLessThan(8 * seconds[1]);
     }
 }

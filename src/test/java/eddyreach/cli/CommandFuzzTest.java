@@ -2,7 +2,7 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.model.Damage;
+import eddyreach.studies.Damage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

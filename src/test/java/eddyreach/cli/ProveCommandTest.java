@@ -2,8 +2,8 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.report.SampleProof;
-import eddyreach.study.proof.ProofResult;
+import eddyreach.proof.ProofResult;
+import eddyreach.proof.SampleProof;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -40,8 +40,8 @@ class ProveCommandTest {
     }
 
     private int run(ProofResult result) {
-        Terminal terminal =
-                new Terminal(new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), folder, false);
+        Terminal terminal = new Terminal(
+                new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), folder, false, false, 80);
         return new CommandLine(new ProveCommand(terminal, progress -> result)).execute("--into", "here");
     }
 

@@ -1,11 +1,12 @@
 package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import eddyreach.model.Library;
-import eddyreach.model.RecessInput;
-import eddyreach.model.StudyReader;
-import eddyreach.report.PictureWriter;
+import eddyreach.kinds.recess.RecessInput;
+import eddyreach.model.read.Library;
+import eddyreach.report.draw.PictureWriter;
+import eddyreach.studies.StudyReader;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -28,7 +29,7 @@ class RecessRunTest {
             name: a map
             kind: recess
             switch: m8-non-flush
-            wall: {materials: [%s], thickness: 14 mm}
+            wall: {materials: [%s], thickness: 14 mm, hole: tapped}
             diameters: {from: 9 mm, to: 24 mm, points: 5}
             depths: {from: 4 mm, to: 7 mm, points: 5}
             recess: {diameter: 22 mm, depth: 7 mm}
@@ -58,7 +59,7 @@ class RecessRunTest {
     }
 
     private void awaitState() throws InterruptedException {
-        Path state = folder.resolve("out/recess.state");
+        Path state = folder.resolve("out/run.state");
         for (int i = 0; i < 600 && !Files.exists(state); i++) {
             Thread.sleep(50);
         }
@@ -72,7 +73,7 @@ class RecessRunTest {
         Library library = new Library(folder);
         RecessInput study = (RecessInput) StudyReader.read(library.studyFile("./map.yaml"), library);
         StringWriter out = new StringWriter();
-        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false);
+        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false, false, 80);
         Path result = folder.resolve("out");
         boolean whole = new Job(terminal, false)
                 .run(study, result, EnumSet.of(PictureWriter.Format.PNG, PictureWriter.Format.SVG), () -> true);
@@ -80,16 +81,22 @@ class RecessRunTest {
         assertThat(out.toString()).contains("Partial: 0 of 25").contains("cells were computed");
         assertThat(Session.files(result))
                 .containsExactly(
-                        "page.html",
-                        "page.md",
-                        "recess.csv",
-                        "recess.png",
-                        "recess.state",
-                        "recess.svg",
-                        "result.json");
-        Files.writeString(result.resolve("recess.state"), "nothing of this kind");
+                        "page.html", "page.md", "recess.csv", "recess.png", "recess.svg", "result.json", "run.state");
+        Path state = result.resolve("run.state");
+        Files.writeString(state, Files.readString(state).replace("key ", "kez "));
         new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");
+        Files.writeString(state, "nothing of this kind");
+        assertThatThrownBy(() -> new Job(terminal, false)
+                        .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("not of an unfinished run");
+        assertThat(state).hasContent("nothing of this kind");
+        Files.delete(state);
+        Path precious = Files.writeString(folder.resolve("precious.txt"), "mine");
+        Files.createSymbolicLink(result.resolve(".run.state.new"), precious);
+        new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        assertThat(precious).hasContent("mine");
     }
 
     @Tag("long")
@@ -114,8 +121,8 @@ class RecessRunTest {
         Process killed = start();
         Thread.sleep(1000);
         killed.destroyForcibly().waitFor();
-        String state = Files.readString(folder.resolve("out/recess.state"));
-        assertThat(state).startsWith("eddyreach recess state 1\n").containsPattern("end [0-9a-f]{64}\n$");
+        String state = Files.readString(folder.resolve("out/run.state"));
+        assertThat(state).startsWith("eddyreach run state 1\n").containsPattern("end [0-9a-f]{64}\n$");
         assertThat(Files.readString(folder.resolve("out/result.json"))).endsWith("}\n");
 
         Session last = Session.in(folder, "run", "map.yaml", "--into", "out", "--no-pictures");

@@ -40,7 +40,7 @@ class RunCommandTest {
                 .contains("\nfe360                 5.00 ± 0.0")
                 .contains("\nsheet                 2.")
                 .contains("its skin is 0.19 mm: strong currents with")
-                .contains("\nNote, permeability assumed (fe360 150): it differs from piece to piece")
+                .contains("\nNote, relative permeability assumed (fe360 150): it varies from piece to piece")
                 .contains(
                         "\nFiles: results/quick\nTo send on: page.html, or page.md with the pictures.\nComputed estimate, to be confirmed on the machine.")
                 .endsWith("""

@@ -14,11 +14,13 @@ record Session(int code, String out, String err) {
     static Session in(Path folder, String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), folder, false);
+        Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), folder, false, false, 80);
         int code = Eddyreach.execute(terminal, args);
         terminal.out().flush();
         terminal.err().flush();
-        return new Session(code, text(out, folder), text(err, folder));
+        // how far a run is, is told every ten seconds: on a slow machine
+        String told = text(err, folder).replaceAll("(?m)^[^\n:]+: [^\n]* \\d+/\\d+(, about [^\n]*)?\n", "");
+        return new Session(code, text(out, folder), told);
     }
 
     /** Without the folder's own path and with plain line breaks, so that whole sentences can be compared. */
@@ -29,10 +31,10 @@ record Session(int code, String out, String err) {
                 .replace(folder.toString().replace('\\', '/') + "/", "");
     }
 
-    /** Files and folders in a folder, however deep, sorted. */
+    /** Files and folders in a folder, however deep, sorted, but for the list of what runs have written there. */
     static List<String> files(Path folder) throws IOException {
         try (Stream<Path> all = Files.walk(folder)) {
-            return all.filter(p -> !p.equals(folder))
+            return all.filter(p -> !p.equals(folder) && !p.toString().endsWith(".sha256"))
                     .map(p -> folder.relativize(p).toString().replace('\\', '/'))
                     .sorted()
                     .toList();

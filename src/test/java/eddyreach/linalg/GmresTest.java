@@ -3,6 +3,7 @@ package eddyreach.linalg;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import eddyreach.numerics.SelfCheckException;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +57,7 @@ class GmresTest {
                                 x,
                                 new double[2],
                                 1e-6))
-                .isInstanceOf(ArithmeticException.class)
+                .isInstanceOf(SelfCheckException.class)
                 .hasMessageContaining("1 steps");
         assertThatThrownBy(() -> new Gmres(2, 1)
                         .solve(
@@ -66,7 +67,7 @@ class GmresTest {
                                 x,
                                 new double[2],
                                 1e-6))
-                .isInstanceOf(ArithmeticException.class);
+                .isInstanceOf(SelfCheckException.class);
     }
 
     /** Product with the matrix given by columns. */

@@ -1,11 +1,11 @@
 package eddyreach.surface;
 
-import eddyreach.field.Band;
-import eddyreach.field.CoilRegion;
-import eddyreach.field.OffAxisJoin;
-import eddyreach.field.Resolution;
-import eddyreach.field.SwitchField;
-import eddyreach.field.WaveBasis;
+import eddyreach.field.axial.Band;
+import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.Resolution;
+import eddyreach.field.axial.WaveBasis;
+import eddyreach.field.join.OffAxisJoin;
+import eddyreach.field.join.SwitchField;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import java.util.List;

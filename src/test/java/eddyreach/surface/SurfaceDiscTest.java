@@ -4,11 +4,11 @@ import static eddyreach.surface.Metals.MM;
 import static eddyreach.surface.Metals.OMEGA;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.field.Band;
-import eddyreach.field.BodyTarget;
-import eddyreach.field.OffAxisJoin;
-import eddyreach.field.Resolution;
-import eddyreach.field.WaveBasis;
+import eddyreach.field.axial.Band;
+import eddyreach.field.axial.Resolution;
+import eddyreach.field.axial.WaveBasis;
+import eddyreach.field.join.OffAxisJoin;
+import eddyreach.field.targets.BodyTarget;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;

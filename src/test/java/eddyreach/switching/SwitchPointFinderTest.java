@@ -20,7 +20,7 @@ class SwitchPointFinderTest {
         return FREE + 400e-6 * Math.exp(-g / DECAY);
     }
 
-    private static final Trim TRIM = Trim.atFactory(SwitchPointFinderTest::standard, 5e-3, 0.1);
+    private static final Trim TRIM = Trim.atFactory(SwitchPointFinderTest::standard, FREE, 5e-3, 0.1);
     private static final SwitchPointFinder FINDER = new SwitchPointFinder(TRIM, RANGE, 200);
 
     @Test
@@ -141,6 +141,56 @@ class SwitchPointFinderTest {
         assertThat(coarse.find(hump, FREE).approach())
                 .extracting(Crossing::turnsOn)
                 .containsExactly(true);
+    }
+
+    /** On means at the on threshold or above, off means below the off threshold: at the very thresholds too. */
+    @Test
+    void theThresholdsThemselvesBelongToOn() {
+        SwitchPointFinder finder = new SwitchPointFinder(TRIM, RANGE, 10);
+        DoubleUnaryOperator reachesOn = g -> g == 0 ? TRIM.on() : FREE;
+        assertThat(finder.find(reachesOn, FREE).approach()).hasSize(1);
+        // the mount alone at the on threshold
+        assertThat(((SwitchPoints.NeverReleases) finder.find(g -> TRIM.on(), TRIM.on())).onWithoutTarget())
+                .isTrue();
+        // once on, the off threshold itself still holds it
+        SwitchPoints held = finder.find(g -> TRIM.off() + (TRIM.on() - TRIM.off()) * (RANGE - g) / RANGE, TRIM.off());
+        assertThat(held).isInstanceOf(SwitchPoints.NeverReleases.class);
+        assertThat(((SwitchPoints.NeverReleases) held).onWithoutTarget()).isFalse();
+        // at the far end the curve is at the off threshold and the switch is on without a target: it starts on
+        SwitchPoints on = finder.find(g -> TRIM.off(), TRIM.on());
+        assertThat(on.approach()).isEmpty();
+        assertThat(on).isInstanceOf(SwitchPoints.NeverReleases.class);
+        // between the thresholds at the far end and off without a target: it does not start on
+        assertThat(finder.find(g -> TRIM.off(), FREE)).isInstanceOf(SwitchPoints.NeverSwitches.class);
+    }
+
+    /** A bump of a hundredth of the interval that touches the threshold at its top only. */
+    @Test
+    void topOfACurveIsFoundToRounding() {
+        SwitchPointFinder coarse = new SwitchPointFinder(TRIM, RANGE, 20);
+        double centre = 4.4e-3;
+        DoubleUnaryOperator hump =
+                g -> FREE + (TRIM.on() * (1 + 1e-12) - FREE) * Math.exp(-Math.pow((g - centre) / 3e-3, 2));
+        SwitchPoints points = coarse.find(hump, FREE);
+        assertThat(points.approach().get(0).distance()).isCloseTo(centre, within(1e-8));
+    }
+
+    @Test
+    void tenIntervalsAreEnoughAndNineAreNot() {
+        assertThat(new SwitchPointFinder(TRIM, RANGE, 10).intervals()).isEqualTo(10);
+        assertThatIllegalArgumentException().isThrownBy(() -> new SwitchPointFinder(TRIM, RANGE, 9));
+    }
+
+    /** A shielding target that turns a latched switch off first and on again nearer, and one that only turns it off. */
+    @Test
+    void lostNearerCountsFromTheFirstDetection() {
+        Crossing off = new Crossing(6e-3, false, 1);
+        Crossing on = new Crossing(4e-3, true, -1);
+        Crossing again = new Crossing(1e-3, false, 1);
+        assertThat(new SwitchPoints.OutOfRange(RANGE, List.of(off, on), List.of()).lostNearer())
+                .isEmpty();
+        assertThat(new SwitchPoints.OutOfRange(RANGE, List.of(off, on, again), List.of()).lostNearer())
+                .contains(again);
     }
 
     @Test

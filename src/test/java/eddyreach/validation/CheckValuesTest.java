@@ -2,9 +2,9 @@ package eddyreach.validation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import eddyreach.study.proof.Check;
-import eddyreach.study.proof.CheckResult;
-import eddyreach.study.proof.Proof;
+import eddyreach.proof.Check;
+import eddyreach.proof.CheckResult;
+import eddyreach.proof.Proof;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -3,9 +3,9 @@ package eddyreach.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import eddyreach.field.CoilRegion;
-import eddyreach.field.DirectSolve;
-import eddyreach.field.Resolution;
+import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.DirectSolve;
+import eddyreach.field.axial.Resolution;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;

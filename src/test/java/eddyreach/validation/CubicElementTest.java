@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import eddyreach.oscillator.ActiveElement;
 import eddyreach.oscillator.Envelope;
 import eddyreach.oscillator.Tank;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -24,6 +25,11 @@ class CubicElementTest {
         @Override
         public String name() {
             return "cubic";
+        }
+
+        @Override
+        public List<Parameter> parameters() {
+            return List.of();
         }
 
         @Override

@@ -12,8 +12,9 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  *
  * @param rises times at which v rises through 0, s
  * @param peaks maxima of v, V
+ * @param peakTimes when they are, s
  */
-record Waveform(List<Double> rises, List<Double> peaks) {
+record Waveform(List<Double> rises, List<Double> peaks, List<Double> peakTimes) {
 
     /** A net current, A. */
     @FunctionalInterface
@@ -49,6 +50,7 @@ record Waveform(List<Double> rises, List<Double> peaks) {
         double natural = 2 * Math.PI * Math.sqrt(l * c);
         List<Double> rises = new ArrayList<>();
         List<Double> peaks = new ArrayList<>();
+        List<Double> peakTimes = new ArrayList<>();
         DormandPrince853Integrator integrator =
                 new DormandPrince853Integrator(1e-9 * natural, natural / 20, 1e-14, tolerance);
         integrator.addEventHandler(
@@ -81,6 +83,7 @@ record Waveform(List<Double> rises, List<Double> peaks) {
                     public Action eventOccurred(double t, double[] y, boolean increasing) {
                         if (!increasing) {
                             peaks.add(y[0]);
+                            peakTimes.add(t);
                         }
                         return Action.CONTINUE;
                     }
@@ -90,7 +93,7 @@ record Waveform(List<Double> rises, List<Double> peaks) {
                 100);
         double[] y = {start, 0};
         integrator.integrate(circuit, 0, y, cycles * natural, y);
-        return new Waveform(rises, peaks);
+        return new Waveform(rises, peaks, peakTimes);
     }
 
     /** An event that needs no preparation and changes no state. */

@@ -1,0 +1,111 @@
+package eddyreach.engine.core;
+
+/**
+ * The tolerances and caps that decide how accurate a result is, in one place: with {@link eddyreach.field.axial.Resolution}, which holds meshes,
+ * degrees, wavenumbers and frequencies, what there is to turn. Whatever is not said to come from a source was chosen by trying: finer, it
+ * changed nothing that the error bars show.
+ */
+public final class AccuracyPolicy {
+
+    // ---- the error bar, chosen on random cases with seeds from 1000 and judged on others (ErrorBarTest)
+
+    /** Stated error bar over the difference of two steps of the ladder. */
+    static final double SAFETY = 2.5;
+
+    /** No bar of a distance is smaller than this share of the face's diameter (2 um at M18): two steps may agree by chance. */
+    static final double LEAST_BAR = 1e-4;
+
+    /** Share of the impedance's error that is assumed not to cancel against that of the standard target. */
+    static final double UNCANCELLED = 0.2;
+
+    // ---- the oscillation
+
+    /** Change of the frequency from one iteration to the next at which it counts as found, relative. */
+    static final double FREQUENCY = 1e-7;
+
+    /** Iterations after which no frequency is taken to exist. */
+    static final int FREQUENCY_STEPS = 30;
+
+    /** Shift of the frequency by a mount above which its operators are computed at the new frequency, relative. */
+    static final double STRAY = 0.03;
+
+    /** Allowed difference of the losses by part from the resistance, relative: more is a failed self-check. */
+    static final double BALANCE = 1e-3;
+
+    // ---- sampling of a target's approach
+
+    /** Even intervals in which the approach of a target in a mount or of one of a sweep is sampled: their curves are smooth on this scale. */
+    public static final int APPROACH_INTERVALS = 24;
+
+    /** The same where the step only estimates an error bar. */
+    public static final int ROUGH_INTERVALS = 12;
+
+    /** Intervals in which a curve that costs nothing to evaluate, being interpolated, is sampled. */
+    public static final int CHEAP_INTERVALS = 90;
+
+    /** Nodes of the spline of a target's conductance for bands and advice, closer together near the face. */
+    public static final int SPLINE_NODES = 25;
+
+    /** End of that spline in rated distances: beyond 1.43 s_n times the largest factor that a foil can reach. */
+    public static final double SPLINE_REACH = 3;
+
+    /**
+     * Distance, in rated distances, below which bands leave out azimuthal orders that matter there alone. Of a target and its variants they are
+     * a like share, a few per cent of the damping in contact.
+     */
+    public static final double NEAREST_ORDERS = 0.5;
+
+    /** Chebyshev nodes of the conductance at one offset: the polynomial lies within 1e-4 of the damping at contact, a Newton step squares that. */
+    public static final int OFFSET_NODES = 13;
+
+    /** First of these nodes as a share of the range: waves of high order, which matter in contact alone, need not be solved then. */
+    public static final double FIRST_OFFSET_NODE = 0.02;
+
+    /** Intervals in which that polynomial is sampled. */
+    public static final int OFFSET_INTERVALS = 60;
+
+    /** How closely the edge of a zone is found, as a share of the interval in which it lies. */
+    public static final double EDGE = 1e-6;
+
+    /** Step of a slope over offset or distance, in diameters of the face or effective distances. */
+    public static final double SLOPE_STEP = 1e-3;
+
+    // ---- curves and maps of many targets
+
+    /** Error of interpolation between computed targets that is accepted, over the accuracy of the study. */
+    public static final double INTERPOLATION = 0.15;
+
+    /** Highest step of the ladder that one of hundreds of targets climbs to. */
+    public static final int HIGHEST_OF_MANY = ResolutionLadder.FIRST + 1;
+
+    /** Cells of a recess map that are confirmed at the finer step because they lie near a limit, at most. */
+    public static final int CONFIRMED_CELLS = 12;
+
+    // ---- mounts
+
+    /** Intervals of the Chebyshev distances at which a target inside a recess is solved; every other gives the error of the interpolation. */
+    public static final int DIP_INTERVALS = 6;
+
+    /**
+     * What the ratio of a ball to its discs changes by inside a recess, over its change above: at most 2.7 for steel down to contact, 0.4 for
+     * copper and stainless steel (a ball of 9 mm before an M18 in free air, where the exact ball is known all the way, with 16 discs).
+     */
+    public static final double BALL_STEPS_BELOW = 3;
+
+    private AccuracyPolicy() {}
+
+    /** Discs that stand for a ball inside a recess, by the number of waves: 13, 16, 21, 29 over the ladder. */
+    public static int ballDiscs(int waves) {
+        return 2 * waves / 3;
+    }
+
+    /** Steps that stand for a cone of a mount, by step of the ladder: the error bars then see what they cost. */
+    public static int coneSteps(int step) {
+        return switch (step) {
+            case 0 -> 4;
+            case 1 -> 6;
+            case 2 -> 9;
+            default -> 13;
+        };
+    }
+}

@@ -1,0 +1,98 @@
+package eddyreach.engine.core;
+
+import eddyreach.field.join.PlacedTarget;
+import eddyreach.model.values.Target;
+import eddyreach.switching.Crossing;
+import eddyreach.switching.SwitchPoints;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * One target moved along the axis in front of a trimmed switch.
+ *
+ * <p>The error bar of an impedance is its difference from the next coarser step of the ladder, which differs in mesh, degree,
+ * domain, wavenumbers and frequencies, times a safety factor. Distances and their bars are found by {@link DistanceFinder}.
+ */
+public final class Approach {
+
+    private final Setup setup;
+    private final double firstDistance;
+    private final double lastDistance;
+    private final int points;
+    private final ResolutionLadder.Step fine;
+    private final ResolutionLadder.Step coarse;
+    private final DistanceFinder finder;
+
+    /**
+     * @param setup switch, standard target and accuracy
+     * @param firstDistance smallest distance of the curve, m
+     * @param lastDistance largest distance of the curve, m
+     * @param points number of distances
+     * @param fine the step of the ladder that gives the result
+     * @param coarse the step before it, which gives the error bar
+     */
+    public Approach(
+            Setup setup,
+            double firstDistance,
+            double lastDistance,
+            int points,
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse) {
+        this.setup = setup;
+        this.firstDistance = firstDistance;
+        this.lastDistance = lastDistance;
+        this.points = points;
+        this.fine = fine;
+        this.coarse = coarse;
+        finder = new DistanceFinder(setup, fine, coarse, lastDistance, points - 1);
+    }
+
+    /**
+     * What one target does.
+     *
+     * @param step the resolution that was taken
+     * @param field the target's field problem at that resolution
+     * @param curve the tank over the distance
+     * @param distance where it switches
+     * @param lostNearer where it is lost again although it comes nearer, m; NaN when it is recognised all the way to contact
+     */
+    public record Outcome(
+            ResolutionLadder.Step step, PlacedTarget field, Curve curve, SwitchDistance distance, double lostNearer) {}
+
+    public Outcome of(Target target) {
+        PlacedTarget fineField = fine.bench().target(target);
+        PlacedTarget coarseField = coarse.bench().target(target);
+        TargetEffect effect = fine.bench().effect(fineField);
+        Map<Double, TankState> known = new HashMap<>();
+        SwitchPoints points = finder.points(g ->
+                known.computeIfAbsent(g, d -> fine.bench().state(effect, d)).conductance());
+        return new Outcome(
+                fine,
+                fineField,
+                curve(known, effect, coarse.bench().effect(coarseField)),
+                finder.distance(points, target, fineField, coarseField),
+                points.lostNearer().map(Crossing::distance).orElse(Double.NaN));
+    }
+
+    private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect) {
+        int n = points;
+        Curve c = Curve.of(n);
+        double freeInductance = fine.bench().free().inductance();
+        for (int i = 0; i < n; i++) {
+            double g = firstDistance + (lastDistance - firstDistance) * i / (n - 1);
+            TankState s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
+            c.distance()[i] = g;
+            c.lossResistance()[i] = s.change().getReal();
+            c.inductanceChange()[i] = s.inductance() - freeInductance;
+            double difference =
+                    s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
+            c.impedanceError()[i] = ErrorBar.ofDifference(difference) + effect.truncation(g);
+            c.resistance()[i] = s.resistance();
+            c.inductance()[i] = s.inductance();
+            c.frequency()[i] = s.omega() / (2 * Math.PI);
+            c.conductance()[i] = s.conductance();
+            c.amplitude()[i] = setup.switchModel().element().amplitude(s.conductance());
+        }
+        return c;
+    }
+}

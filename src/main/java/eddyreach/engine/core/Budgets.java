@@ -1,0 +1,81 @@
+package eddyreach.engine.core;
+
+import eddyreach.field.axial.PartLoss;
+import eddyreach.field.join.PlacedTarget;
+import eddyreach.geometry.Role;
+import eddyreach.numerics.SelfCheckException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Makes loss budgets from field solutions. */
+public final class Budgets {
+
+    private Budgets() {}
+
+    /**
+     * Losses of a situation by part.
+     *
+     * @param at the solved fields
+     * @param target name of the target, null without one
+     */
+    public static LossBudget of(WorkingPoint at, String target) {
+        SolvedSwitch bench = at.bench();
+        List<PartLoss> losses = at.before().losses();
+        double beside = bench.windingBesideField(at.omega());
+        List<LossBudget.Share> shares = new ArrayList<>();
+        double proximity = losses.stream()
+                .filter(p -> p.role() == Role.WINDING)
+                .mapToDouble(PartLoss::resistance)
+                .sum();
+        shares.add(new LossBudget.Share(Role.WINDING.label(), "winding", proximity + beside));
+        for (PartLoss p : losses) {
+            if (p.role() != Role.WINDING) {
+                shares.add(share(p));
+            }
+        }
+        if (at.behind().isPresent()) {
+            at.behind().get().losses().forEach(p -> shares.add(share(p)));
+        } else if (target != null) {
+            // an endless plate has no mesh: its loss is what the other parts leave of the resistance
+            double others = losses.stream().mapToDouble(PartLoss::resistance).sum();
+            shares.add(
+                    new LossBudget.Share(Role.TARGET.label(), target, at.state().resistance() - beside - others));
+        }
+        LossBudget budget = new LossBudget(at.distance(), shares);
+        balanced(budget, at.state());
+        return budget;
+    }
+
+    /**
+     * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
+     * is the target's with what it changes in the switch.
+     */
+    public static LossBudget beside(SolvedSwitch bench, PlacedTarget target, double distance, String name) {
+        TankState state = bench.state(target, distance);
+        List<LossBudget.Share> shares =
+                new ArrayList<>(of(WorkingPoint.free(bench), null).shares());
+        double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
+        shares.add(new LossBudget.Share(
+                Role.TARGET.label(), name + ", with what it changes in the switch", state.resistance() - free));
+        return new LossBudget(distance, shares);
+    }
+
+    /** What the parts lose must be what the coil feels. */
+    private static void balanced(LossBudget budget, TankState state) {
+        double gap = Math.abs(budget.total() / state.resistance() - 1);
+        if (!(gap <= AccuracyPolicy.BALANCE)) {
+            throw new SelfCheckException(String.format(
+                    Locale.ROOT,
+                    "the losses of the parts sum to %.6g ohm but the coil's resistance is %.6g ohm at a distance of %.4g mm: the energy does"
+                            + " not balance",
+                    budget.total(),
+                    state.resistance(),
+                    budget.distance() * 1e3));
+        }
+    }
+
+    private static LossBudget.Share share(PartLoss p) {
+        return new LossBudget.Share(p.role().label(), p.name(), p.resistance());
+    }
+}

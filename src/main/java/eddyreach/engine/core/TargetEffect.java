@@ -1,0 +1,16 @@
+package eddyreach.engine.core;
+
+import org.apache.commons.math3.complex.Complex;
+
+/** What a target does to the coil, ohm, at an angular frequency, rad/s, and a distance, m. */
+@FunctionalInterface
+public interface TargetEffect {
+
+    /** Change of the coil's impedance, ohm. */
+    Complex change(double omega, double distance);
+
+    /** What the azimuthal orders left out may add to the change, ohm, at a distance, m; 0 on the axis. */
+    default double truncation(double distance) {
+        return 0;
+    }
+}

@@ -1,0 +1,42 @@
+package eddyreach.engine.core;
+
+/**
+ * The switch as its factory trim leaves it, without a target.
+ *
+ * @param capacitance tank capacitance, F
+ * @param undamped the tank without a target
+ * @param onConductance tank conductance above which the output switches on, S
+ * @param offConductance tank conductance below which it switches off, S
+ * @param onAmplitude amplitude at the on threshold, V
+ * @param offAmplitude amplitude at the off threshold, V
+ * @param freeBudget losses without a target
+ */
+public record TrimmedSwitch(
+        double capacitance,
+        Operating undamped,
+        double onConductance,
+        double offConductance,
+        double onAmplitude,
+        double offAmplitude,
+        LossBudget freeBudget) {
+
+    /** A bench with its thresholds and its fields without a target. */
+    public static TrimmedSwitch of(ResolutionLadder.Step step, WorkingPoint free) {
+        SolvedSwitch bench = step.bench();
+        TankState s = bench.free();
+        var element = bench.model().element();
+        return new TrimmedSwitch(
+                bench.capacitance(),
+                new Operating(
+                        s.resistance(),
+                        s.inductance(),
+                        s.omega() / (2 * Math.PI),
+                        s.conductance(),
+                        element.amplitude(s.conductance())),
+                step.trim().on(),
+                step.trim().off(),
+                step.trim().onAmplitude(element),
+                step.trim().offAmplitude(element),
+                Budgets.of(free, null));
+    }
+}

@@ -1,0 +1,138 @@
+package eddyreach.engine.mounted;
+
+import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.Curve;
+import eddyreach.engine.core.DistanceFinder;
+import eddyreach.engine.core.ErrorBar;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
+import eddyreach.model.values.SwitchModel;
+import eddyreach.switching.Crossing;
+import eddyreach.switching.SwitchPointFinder;
+import eddyreach.switching.SwitchPoints;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
+ */
+public final class MountedApproach {
+
+    private final ResolutionLadder.Step fine;
+    private final ResolutionLadder.Step coarse;
+    private final MountedSwitch scene;
+    private final MountedSwitch rough;
+    private final double last;
+    private final ErrorBar bar;
+    private final int intervals;
+    private final Map<Double, TankState> known = new ConcurrentHashMap<>();
+
+    /**
+     * @param fine the step that gives the result
+     * @param coarse the step before
+     * @param scene the scene at the finer step
+     * @param rough the scene at the coarser step
+     * @param last largest distance examined, m
+     * @param trimmedHere true for the standard target where the switch is trimmed on it, in free air
+     */
+    public MountedApproach(
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            double last,
+            boolean trimmedHere) {
+        this(fine, coarse, scene, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
+    }
+
+    /** The same with another number of intervals. */
+    public MountedApproach(
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            double last,
+            boolean trimmedHere,
+            int intervals) {
+        this.fine = fine;
+        this.coarse = coarse;
+        this.scene = scene;
+        this.rough = rough;
+        this.last = last;
+        bar = ErrorBar.of(model(), trimmedHere);
+        this.intervals = intervals;
+    }
+
+    private TankState state(double distance) {
+        return known.computeIfAbsent(distance, scene::state);
+    }
+
+    /** Where the output switches. */
+    public SwitchDistance distance() {
+        double floor = scene.floor();
+        SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
+                .find(g -> state(g + floor).conductance(), scene.without().conductance());
+        Optional<Crossing> on = points.on();
+        Optional<Crossing> off = points.off();
+        double onAt = on.map(c -> c.distance() + floor).orElse(Double.NaN);
+        double offAt = off.map(c -> c.distance() + floor).orElse(Double.NaN);
+        return new SwitchDistance(
+                on.isPresent() && off.isPresent() && points instanceof SwitchPoints.Switches
+                        ? SwitchDistance.Outcome.SWITCHES
+                        : DistanceFinder.unfinished(points),
+                onAt,
+                offAt,
+                on.map(c -> error(c, coarse.trim().on())).orElse(Double.NaN),
+                off.map(c -> error(c, coarse.trim().off())).orElse(Double.NaN));
+    }
+
+    private double error(Crossing crossing, double threshold) {
+        double g = crossing.distance() + scene.floor();
+        TankState here = scene.state(g);
+        TankState there = rough.state(g);
+        Complex wrong = scene.stairs(here.omega(), g);
+        // the conductance goes as R/L, and with the frequency a little more
+        double stairs = here.conductance()
+                * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
+        return bar.distance(
+                crossing,
+                bar.conductance(there.conductance() - threshold, here, there, scene.interpolation(here.omega(), g))
+                        + stairs);
+    }
+
+    private SwitchModel model() {
+        return scene.bench().model();
+    }
+
+    /**
+     * The tank over even distances.
+     *
+     * @param first first distance, m; the nearest possible one where a mount stops the target before
+     * @param end last distance, m
+     * @param n number of distances
+     */
+    public Curve curve(double first, double end, int n) {
+        Curve c = Curve.of(n);
+        double from = Math.max(first, scene.floor());
+        TankState without = scene.without();
+        for (int i = 0; i < n; i++) {
+            double g = from + (end - from) * i / (n - 1);
+            TankState s = state(g);
+            c.distance()[i] = g;
+            c.lossResistance()[i] = s.resistance() - without.resistance();
+            c.inductanceChange()[i] = s.inductance() - without.inductance();
+            c.impedanceError()[i] = ErrorBar.ofDifference(
+                            s.change().subtract(rough.state(g).change()).abs())
+                    + scene.stairs(s.omega(), g).abs();
+            c.resistance()[i] = s.resistance();
+            c.inductance()[i] = s.inductance();
+            c.frequency()[i] = s.omega() / (2 * Math.PI);
+            c.conductance()[i] = s.conductance();
+            c.amplitude()[i] = model().element().amplitude(s.conductance());
+        }
+        return c;
+    }
+}

@@ -1,0 +1,163 @@
+package eddyreach.engine.mounted;
+
+import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.TankState;
+import eddyreach.field.join.TargetField;
+import eddyreach.field.targets.BackedTarget;
+import eddyreach.field.targets.ThroughTarget;
+import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
+import eddyreach.geometry.Section;
+import eddyreach.materials.Material;
+import eddyreach.model.values.Body;
+import eddyreach.model.values.Layer;
+import eddyreach.model.values.Mount;
+import eddyreach.model.values.OffsetLimit;
+import eddyreach.model.values.Target;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.math3.complex.Complex;
+
+/**
+ * A switch in its mount with one target on the axis and, where there is one, a background behind it, at one resolution: the tank at any
+ * distance of the target.
+ *
+ * <p>Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
+ */
+public final class MountedSwitch {
+
+    private final SolvedSwitch bench;
+    private final Target target;
+    private final Optional<Mount.Standing> background;
+    private final double floor;
+    private final boolean acts;
+    private final Optional<TargetField> alone;
+    private final Optional<ThroughTarget> through;
+    private final Optional<TargetField> behind;
+    private final Optional<DippedTarget> dipped;
+    private final TankState without;
+
+    /**
+     * @param bench the switch in its mount
+     * @param target the target
+     * @param background what stands behind it
+     * @param floor least distance that the mount lets the target have, m
+     */
+    public MountedSwitch(SolvedSwitch bench, Target target, Optional<Mount.Standing> background, double floor) {
+        this.bench = bench;
+        this.target = target;
+        this.background = background;
+        this.floor = floor;
+        behind = background.map(b -> bench.onAxis(b.plate().asTarget()));
+        acts = !target.withoutEffect();
+        boolean bounded = acts && !bench.fields().endless(target);
+        alone = background.isEmpty() ? Optional.of(bench.onAxis(target)) : Optional.empty();
+        through = background.isPresent() && bounded
+                ? Optional.of(new ThroughTarget(
+                        target.parts(),
+                        bench.basis(),
+                        bench.band(),
+                        bench.celsius(),
+                        bench.resolution(),
+                        bench.scale()))
+                : Optional.empty();
+        boolean finite = Double.isFinite(target.radius());
+        dipped = acts && finite && floor < bench.plane()
+                ? Optional.of(new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane()))
+                : Optional.empty();
+        without = background
+                .map(b -> bench.state(behind.orElseThrow(), b.distance()))
+                .orElse(bench.free());
+    }
+
+    /** The background as a disc for the direct solve, an endless one cut where it does not matter. */
+    private List<Part> standing() {
+        return background
+                .map(b -> new Part(
+                        "background",
+                        Role.MOUNT,
+                        new Section(
+                                0,
+                                Math.min(b.plate().diameter() / 2, OffsetLimit.ENDLESS * bench.scale()),
+                                b.distance(),
+                                b.distance() + b.plate().thickness()),
+                        b.plate().material()))
+                .stream()
+                .toList();
+    }
+
+    /** The target's rings; those that stand for a ball are the more, the finer everything else is. */
+    private List<Part> rings() {
+        return target.body() instanceof Body.Ball ball
+                ? ball.stepped(
+                        target.id(), AccuracyPolicy.ballDiscs(bench.resolution().waves()))
+                : target.parts();
+    }
+
+    private Optional<TargetField> stepped() {
+        return target.body() instanceof Body.Ball ? alone : Optional.empty();
+    }
+
+    SolvedSwitch bench() {
+        return bench;
+    }
+
+    /** Least distance that the mount lets the target have, m. */
+    double floor() {
+        return floor;
+    }
+
+    /** The tank without the target, but with the background. */
+    TankState without() {
+        return without;
+    }
+
+    /** The tank with the target at a distance, m. */
+    public TankState state(double distance) {
+        if (!acts) {
+            return without;
+        }
+        if (distance < bench.plane() && dipped.isPresent()) {
+            DippedTarget d = dipped.get();
+            if (background.isEmpty()) {
+                return bench.state(d::change, distance);
+            }
+            double at = background.get().distance();
+            return bench.state(
+                    (omega, g) -> d.change(omega, g).add(bench.change(behind.orElseThrow(), omega, at)), distance);
+        }
+        // contact with the highest metal where rounding puts the target a hair below it
+        return bench.state(field(distance), Math.max(distance, bench.plane()));
+    }
+
+    /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
+    public double interpolation(double omega, double distance) {
+        return distance < bench.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
+    }
+
+    /** What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above. */
+    public Complex stairs(double omega, double distance) {
+        return distance < bench.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
+    }
+
+    /** The target together with what stands behind it. */
+    TargetField field(double distance) {
+        if (alone.isPresent()) {
+            return alone.get();
+        }
+        Mount.Standing b = background.orElseThrow();
+        double gap = b.distance() - distance - target.thickness();
+        if (through.isPresent()) {
+            return new BackedTarget(through.get(), behind.orElseThrow(), Math.max(0, gap));
+        }
+        // with the background an endless target is one layered plate
+        List<Layer> layers = new ArrayList<>(target.layers());
+        if (gap > 0) {
+            layers.add(new Layer(Material.AIR, gap));
+        }
+        layers.add(new Layer(b.plate().material(), b.plate().thickness()));
+        return bench.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
+    }
+}

@@ -1,0 +1,55 @@
+package eddyreach.field.axial;
+
+/** A response matrix over a band of frequencies, linear in the frequency, with square roots of the weights on both sides. */
+public final class ResponsePair {
+
+    private final Band band;
+    private final double[] lowRe;
+    private final double[] lowIm;
+    private final double[] highRe;
+    private final double[] highIm;
+
+    /**
+     * @param band the two frequencies
+     * @param w weights of the waves
+     * @param low real and imaginary part at the lower frequency, waves without weights
+     * @param high the same at the higher one
+     */
+    public ResponsePair(Band band, double[] w, double[][][] low, double[][][] high) {
+        this.band = band;
+        lowRe = scaled(low[0], w);
+        lowIm = scaled(low[1], w);
+        highRe = scaled(high[0], w);
+        highIm = scaled(high[1], w);
+    }
+
+    /** The matrix row by row; real then imaginary part. */
+    public double[][] at(double omega) {
+        double t = share(band, omega);
+        return new double[][] {mix(lowRe, highRe, t), mix(lowIm, highIm, t)};
+    }
+
+    /** Where a frequency lies in a band: 0 at its lower end, 1 at its higher. */
+    static double share(Band band, double omega) {
+        return (omega - band.low()) / (band.high() - band.low());
+    }
+
+    static double[] mix(double[] a, double[] b, double t) {
+        double[] out = new double[a.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = a[i] + t * (b[i] - a[i]);
+        }
+        return out;
+    }
+
+    private static double[] scaled(double[][] m, double[] w) {
+        int n = w.length;
+        double[] out = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                out[i * n + j] = Math.sqrt(w[i] * w[j]) * m[i][j];
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,119 @@
+package eddyreach.kinds.approach;
+
+import eddyreach.engine.assure.TargetResult;
+import eddyreach.engine.core.CurrentPicture;
+import eddyreach.engine.core.FieldPicture;
+import eddyreach.model.values.Target;
+import eddyreach.report.draw.CurrentDrawing;
+import eddyreach.report.draw.FieldDrawing;
+import eddyreach.report.draw.OffAxisDrawing;
+import eddyreach.report.draw.Picture;
+import eddyreach.report.draw.ShadeScale;
+import eddyreach.report.words.Labels;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.jfree.chart.JFreeChart;
+
+/** All pictures of a result, in the order in which a reader wants them. */
+public final class ApproachPictures {
+
+    private ApproachPictures() {}
+
+    /** The pictures of a result; nothing is drawn yet. */
+    public static List<Picture> of(ApproachResult result) {
+        String head = heading(result);
+        List<Picture> pictures = new ArrayList<>();
+        if (!result.targets().isEmpty()) {
+            String trim = "trimmed to sr "
+                    + Labels.millimetres(result.model().effectiveDistance()) + " mm with "
+                    + result.targets().get(0).target().label();
+            pictures.add(chart(result, "factors", "Correction factors", head + " · " + trim, BarCharts::factors));
+            pictures.add(chart(
+                    result,
+                    "amplitude",
+                    "Oscillator amplitude over distance",
+                    head + " · " + trim,
+                    CurveCharts::amplitude));
+            pictures.add(chart(result, "impedance", "What the targets do to the coil", head, CurveCharts::impedance));
+            pictures.add(chart(
+                    result,
+                    "plane",
+                    "Impedance plane",
+                    head + " · circle at sr, dot at sr/2, square at the face",
+                    PlaneChart::of));
+        }
+        pictures.add(chart(
+                result, "losses", "Where the loss goes", head + " · at the switch-on distance", BarCharts::losses));
+        for (TargetResult found : result.targets()) {
+            Target target = found.target();
+            if (target.offset() > 0 && Double.isFinite(target.radius())) {
+                pictures.add(arrangement(result, head, found));
+            }
+        }
+        ShadeScale ramp = ShadeScale.decades(
+                result.fields().stream().map(FieldPicture::strength).toList());
+        double flux = result.fields().isEmpty()
+                ? 0
+                : FieldDrawing.fluxStep(result.fields().get(0));
+        String step = Labels.significant(flux * Labels.NANOWEBER, 3);
+        for (FieldPicture field : result.fields()) {
+            pictures.add(new Picture(
+                    "field-" + Picture.fileName(field.id()),
+                    "Magnetic field: " + field.title(),
+                    head + " · " + step + " nWb per A between flux lines, shade: field strength",
+                    result.name(),
+                    new FieldDrawing(field, ramp, flux)));
+        }
+        for (CurrentPicture current : result.currents()) {
+            String skin =
+                    Double.isFinite(current.skinDepth()) ? " · skin depth " + Labels.length(current.skinDepth()) : "";
+            pictures.add(new Picture(
+                    "current-" + Picture.fileName(current.id()),
+                    "Eddy currents: " + current.title(),
+                    head + skin,
+                    result.name(),
+                    new CurrentDrawing(current, target(result, current.id()))));
+        }
+        return pictures;
+    }
+
+    /** A target beside the axis, whose field has no symmetry and is not drawn. */
+    private static Picture arrangement(ApproachResult result, String head, TargetResult found) {
+        boolean seen = Double.isFinite(found.distance().on());
+        double distance = seen ? found.distance().on() : result.model().effectiveDistance();
+        return new Picture(
+                "arrangement-" + Picture.fileName(found.target().id()),
+                "Beside the axis: " + found.target().label(),
+                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not seen"),
+                result.name(),
+                new OffAxisDrawing(result.model(), found.target(), distance));
+    }
+
+    private static Picture chart(
+            ApproachResult result,
+            String name,
+            String title,
+            String subtitle,
+            Function<ApproachResult, JFreeChart> chart) {
+        return new Picture(
+                name,
+                title,
+                subtitle,
+                result.name(),
+                (g, area) -> chart.apply(result).draw(g, area));
+    }
+
+    private static String heading(ApproachResult result) {
+        return result.model().name() + " · "
+                + Labels.frequency(result.undamped().frequency());
+    }
+
+    private static Optional<Target> target(ApproachResult result, String id) {
+        return result.targets().stream()
+                .map(TargetResult::target)
+                .filter(t -> t.id().equals(id))
+                .findFirst();
+    }
+}

@@ -1,0 +1,2 @@
+/** Kinds approach and materials: targets that come nearer. */
+package eddyreach.kinds.approach;

@@ -1,0 +1,175 @@
+package eddyreach.kinds.background;
+
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.kinds.mount.MountJson;
+import eddyreach.materials.Material;
+import eddyreach.report.draw.Picture;
+import eddyreach.report.page.Csv;
+import eddyreach.report.page.JsonNode;
+import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Labels;
+import eddyreach.study.Presentation;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** Shows metal behind targets. */
+public record BackgroundPresentation(BackgroundResult result) implements Presentation {
+
+    private static final int[] COLUMNS = {-20, 14, 18, 18};
+
+    @Override
+    public List<Picture> pictures() {
+        String head = result.model().name() + " · "
+                + Labels.frequency(result.undamped().frequency())
+                + " · background " + result.background().material().name() + " "
+                + Labels.length(result.background().thickness());
+        return List.of(
+                new Picture(
+                        "distances",
+                        "Switching distances over the distance of the background",
+                        head,
+                        result.name(),
+                        (g, area) -> BackgroundCharts.distances(result).draw(g, area)),
+                new Picture(
+                        "amplitude",
+                        "Amplitude with the background alone",
+                        head,
+                        result.name(),
+                        (g, area) -> BackgroundCharts.amplitude(result).draw(g, area)));
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+        tables.put("background.csv", this::table);
+        return tables;
+    }
+
+    private String table() {
+        Csv csv = new Csv(
+                "target",
+                "background_mm",
+                "outcome",
+                "on_mm",
+                "off_mm",
+                "on_error_mm",
+                "amplitude_without_target_v",
+                "reserve_used");
+        for (BackgroundResult.Series s : result.targets()) {
+            for (int i = 0; i < result.distance().length; i++) {
+                SwitchDistance d = s.behind().get(i);
+                csv.row(
+                        s.target().id(),
+                        result.distance()[i] * Labels.MM,
+                        d.outcome().label(),
+                        d.on() * Labels.MM,
+                        d.off() * Labels.MM,
+                        d.onError() * Labels.MM,
+                        result.amplitude()[i],
+                        result.reserve()[i]);
+            }
+        }
+        return csv.text();
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        document.with("background", MountJson.background(result.background(), parts));
+        document.with(
+                "mount",
+                MountJson.mount(
+                        result.mount(), result.mount().parts(result.model().coreRadius(), 1), parts));
+        document.with("usual_free_zone_m", result.usualFront());
+        document.with(
+                "background_alone",
+                new JsonNode()
+                        .with("on_m", result.alone().on())
+                        .with("off_m", result.alone().off())
+                        .with("distance_m", JsonParts.numbers(result.distance()))
+                        .with("amplitude_v", JsonParts.numbers(result.amplitude()))
+                        .with("reserve_used", JsonParts.numbers(result.reserve())));
+        List<Object> targets = new ArrayList<>();
+        for (BackgroundResult.Series s : result.targets()) {
+            targets.add(new JsonNode()
+                    .with("target", parts.target(s.target()))
+                    .with("on_without_background_m", s.free().on())
+                    .with("off_without_background_m", s.free().off())
+                    .with("within_a_tenth_from_m", s.tenth())
+                    .with("within_a_hundredth_from_m", s.hundredth())
+                    .with("tolerance_m", s.tolerance())
+                    .with("on_m", numbers(s, SwitchDistance::on))
+                    .with("off_m", numbers(s, SwitchDistance::off))
+                    .with("on_error_m", numbers(s, SwitchDistance::onError)));
+        }
+        document.with("targets", targets);
+    }
+
+    private static List<Double> numbers(BackgroundResult.Series s, ToDoubleFunction<SwitchDistance> value) {
+        return s.behind().stream().map(value::applyAsDouble).toList();
+    }
+
+    @Override
+    public List<Material> materials() {
+        return Stream.concat(
+                        Stream.of(result.background().material()),
+                        result.targets().stream().flatMap(s -> s.target().body().materials().stream()))
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public void write(TextPage page) {
+        double[] d = result.distance();
+        String range = " between " + Labels.millimetres(d[0]) + " and " + Labels.millimetres(d[d.length - 1]) + " mm";
+        page.paragraph("Background: " + result.background().material().name() + ", "
+                + Labels.length(result.background().thickness())
+                + (Double.isInfinite(result.background().diameter())
+                        ? ", endless"
+                        : ", " + Labels.length(result.background().diameter()) + " across")
+                + "; distances from the active face.");
+        page.gap();
+        page.line(page.mark(
+                TextPage.row(COLUMNS, "target", "on alone, mm", "10 % from, mm", "1 % from, mm"), TextPage.BOLD));
+        for (BackgroundResult.Series s : result.targets()) {
+            List<String> name = TextPage.wrap(s.target().id(), -COLUMNS[0]);
+            page.line(TextPage.row(
+                    COLUMNS,
+                    name.get(0),
+                    Labels.uncertain(s.free().on(), s.free().onError()),
+                    Labels.uncertain(s.tenth(), s.tolerance()),
+                    Labels.uncertain(s.hundredth(), s.tolerance())));
+            name.stream().skip(1).forEach(page::line);
+        }
+        page.gap();
+        page.paragraph(
+                "From there on, out to " + Labels.millimetres(d[d.length - 1])
+                        + " mm, the background moves the switch-on distance by no more than 10 % or 1 % of sr and the output releases.");
+        SwitchDistance alone = result.alone();
+        page.paragraph(
+                switch (alone.outcome()) {
+                    case SWITCHES ->
+                        "The background alone switches the output on when it is nearer than "
+                                + Labels.uncertain(alone.on(), alone.onError())
+                                + " mm, and holds it on until it is farther than "
+                                + Labels.uncertain(alone.off(), alone.offError())
+                                + " mm: nearer than that it latches the switch.";
+                    case NEVER_ON -> "The background alone never switches the output on.";
+                    case BEYOND_RANGE, NEVER_OFF -> "The background alone does not let the output go" + range + ".";
+                });
+        for (BackgroundResult.Series s : result.targets()) {
+            page.paragraph("Usual rule (common practice): three rated distances free in front, "
+                    + Labels.millimetres(result.usualFront()) + " mm. For "
+                    + s.target().id() + " "
+                    + (!(s.tenth() <= result.usualFront())
+                            ? "that is not enough: the shift is still over 10 % there."
+                            : "that is more careful than 10 % needs by "
+                                    + Labels.millimetres(result.usualFront() - s.tenth()) + " mm."));
+        }
+    }
+}

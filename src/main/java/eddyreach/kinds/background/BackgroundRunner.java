@@ -1,0 +1,205 @@
+package eddyreach.kinds.background;
+
+import eddyreach.engine.core.Progress;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TrimmedSwitch;
+import eddyreach.engine.core.ValidityLimits;
+import eddyreach.engine.core.Warning;
+import eddyreach.engine.core.WorkingPoint;
+import eddyreach.engine.mounted.MountedApproach;
+import eddyreach.engine.mounted.MountedSwitch;
+import eddyreach.model.values.Mount;
+import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.study.DistanceRange;
+import eddyreach.study.StudyInput;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.DoublePredicate;
+import java.util.stream.IntStream;
+
+/** Runs studies of the kind {@code background}. */
+public final class BackgroundRunner {
+
+    /** The usual free zone in front of a switch, in rated distances: common practice. */
+    private static final double USUAL_FRONT = 3;
+
+    /** How closely the distances are found from which on a background does not matter, in diameters of the face. */
+    private static final double TOLERANCE = 1e-3;
+
+    /** Steps that stand for a cone of the mount, coarse and fine. */
+    private static final int[] CONE_STEPS = {5, 8};
+
+    private static final SwitchDistance NO_ROOM =
+            new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+
+    private final BackgroundInput study;
+    private final Progress progress;
+    private final ResolutionLadder ladder;
+    private final SolvedSwitch[] benches = new SolvedSwitch[2];
+
+    private BackgroundRunner(BackgroundInput study, Progress progress) {
+        this.study = study;
+        this.progress = progress;
+        List<Target> all = new ArrayList<>(study.targets());
+        all.add(study.standard());
+        all.add(study.background().asTarget());
+        ladder = new ResolutionLadder(study.setup(), all, progress);
+        double scale = study.switchModel().coreRadius();
+        for (int s = 0; s <= ResolutionLadder.FIRST; s++) {
+            benches[s] = ladder.step(s)
+                    .bench()
+                    .in(
+                            study.mount().parts(scale, CONE_STEPS[s]),
+                            ResolutionLadder.memory(progress, study.mount().id()));
+        }
+    }
+
+    /**
+     * Runs a study and tells how far it is.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
+    public static BackgroundResult run(BackgroundInput study, Progress progress) {
+        return new BackgroundRunner(study, progress).result();
+    }
+
+    private BackgroundResult result() {
+        SolvedSwitch bench = benches[ResolutionLadder.FIRST];
+        ResolutionLadder.Step step = ladder.step(ResolutionLadder.FIRST);
+        double[] distance = distances();
+        double[] amplitude = new double[distance.length];
+        double[] reserve = new double[distance.length];
+        double free = step.bench().free().conductance();
+        var plate = bench.target(study.background().asTarget());
+        for (int i = 0; i < distance.length; i++) {
+            double g = bench.state(plate, distance[i]).conductance();
+            amplitude[i] = study.switchModel().element().amplitude(g);
+            reserve[i] = (g - free) / (step.trim().on() - free);
+        }
+        progress.at("backgrounds", 0, study.targets().size() * distance.length);
+        AtomicInteger done = new AtomicInteger();
+        List<BackgroundResult.Series> series =
+                study.targets().stream().map(t -> series(t, distance, done)).toList();
+        SwitchDistance alone =
+                encounter(study.background().asTarget(), Optional.empty()).orElseThrow();
+        return new BackgroundResult(
+                study.header(),
+                TrimmedSwitch.of(step, WorkingPoint.free(step.bench())),
+                study.mount(),
+                study.background(),
+                distance,
+                amplitude,
+                reserve,
+                alone,
+                series,
+                USUAL_FRONT * study.switchModel().ratedDistance(),
+                warnings(series));
+    }
+
+    /** Even distances, those in front of the highest metal of the mount. */
+    private double[] distances() {
+        DistanceRange d = study.distances();
+        double radius = study.background().diameter() / 2;
+        double first =
+                Math.max(d.first(), Math.max(study.mount().floor(radius), benches[ResolutionLadder.FIRST].plane()));
+        return IntStream.range(0, d.points())
+                .mapToDouble(i -> first + (d.last() - first) * i / (d.points() - 1))
+                .toArray();
+    }
+
+    private BackgroundResult.Series series(Target target, double[] distance, AtomicInteger done) {
+        SwitchDistance free = encounter(target, Optional.empty()).orElseThrow();
+        SwitchDistance[] behind = new SwitchDistance[distance.length];
+        IntStream.range(0, distance.length).parallel().forEach(i -> {
+            behind[i] = at(target, distance[i]);
+            progress.at("backgrounds", done.incrementAndGet(), study.targets().size() * distance.length);
+        });
+        return new BackgroundResult.Series(
+                target,
+                free,
+                List.of(behind),
+                from(target, distance, behind, free, 0.1),
+                from(target, distance, behind, free, 0.01),
+                TOLERANCE * study.switchModel().faceDiameter());
+    }
+
+    private SwitchDistance at(Target target, double distance) {
+        return encounter(target, Optional.of(new Mount.Standing(study.background(), distance)))
+                .orElse(NO_ROOM);
+    }
+
+    /** Empty when there is no room for the target before the background. */
+    private Optional<SwitchDistance> encounter(Target target, Optional<Mount.Standing> standing) {
+        double floor = study.mount().floor(Mount.halfWidth(target));
+        double reach =
+                Math.max(floor + study.switchModel().ratedDistance(), StudyInput.defaultReach(study.switchModel()));
+        double last = standing.map(b -> Math.min(reach, b.distance() - target.thickness()))
+                .orElse(reach);
+        if (last - floor <= TOLERANCE * study.switchModel().faceDiameter()) {
+            return Optional.empty();
+        }
+        boolean trimmed = study.mount().isEmpty() && standing.isEmpty() && target.actsAs(study.standard());
+        return Optional.of(new MountedApproach(
+                        ladder.step(ResolutionLadder.FIRST),
+                        ladder.step(0),
+                        new MountedSwitch(benches[1], target, standing, floor),
+                        new MountedSwitch(benches[0], target, standing, floor),
+                        last,
+                        trimmed)
+                .distance());
+    }
+
+    /** From where on the background moves the switch-on distance by less than a share of s_r and lets the output go; NaN if nowhere. */
+    private double from(Target target, double[] distance, SwitchDistance[] behind, SwitchDistance free, double share) {
+        double sr = study.switchModel().effectiveDistance();
+        int last = distance.length - 1;
+        int worst = last;
+        while (worst >= 0 && harmless(behind[worst], free, share * sr)) {
+            worst--;
+        }
+        if (worst == last) {
+            return Double.NaN;
+        }
+        if (worst < 0) {
+            return distance[0];
+        }
+        DoublePredicate fine = d -> harmless(at(target, d), free, share * sr);
+        double low = distance[worst];
+        double high = distance[worst + 1];
+        while (high - low > TOLERANCE * study.switchModel().faceDiameter()) {
+            double middle = (low + high) / 2;
+            if (fine.test(middle)) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    private static boolean harmless(SwitchDistance behind, SwitchDistance free, double shift) {
+        return behind.outcome() == SwitchDistance.Outcome.SWITCHES && Math.abs(behind.on() - free.on()) <= shift;
+    }
+
+    private List<Warning> warnings(List<BackgroundResult.Series> series) {
+        List<Warning> list = new ArrayList<>();
+        var material = study.background().material();
+        ValidityLimits.permeability(material.id(), material).ifPresent(list::add);
+        for (BackgroundResult.Series s : series) {
+            double error = s.behind().stream()
+                    .mapToDouble(SwitchDistance::error)
+                    .filter(Double::isFinite)
+                    .max()
+                    .orElse(0);
+            if (error > study.accuracy()) {
+                list.add(ValidityLimits.error(s.target().id(), error, study.accuracy()));
+            }
+        }
+        return list;
+    }
+}

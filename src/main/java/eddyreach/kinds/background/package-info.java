@@ -1,0 +1,2 @@
+/** Kind background: metal behind the target. */
+package eddyreach.kinds.background;

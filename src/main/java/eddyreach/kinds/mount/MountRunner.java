@@ -1,0 +1,335 @@
+package eddyreach.kinds.mount;
+
+import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.Budgets;
+import eddyreach.engine.core.Curve;
+import eddyreach.engine.core.ErrorBar;
+import eddyreach.engine.core.FieldPair;
+import eddyreach.engine.core.FieldPicture;
+import eddyreach.engine.core.FieldSampler;
+import eddyreach.engine.core.Operating;
+import eddyreach.engine.core.Progress;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.engine.core.TankState;
+import eddyreach.engine.core.TrimmedSwitch;
+import eddyreach.engine.core.ValidityLimits;
+import eddyreach.engine.core.Warning;
+import eddyreach.engine.core.WorkingPoint;
+import eddyreach.engine.mounted.MountedSwitch;
+import eddyreach.geometry.Part;
+import eddyreach.model.values.Mount;
+import eddyreach.model.values.Recess;
+import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Runs studies of the kind {@code mount}. The switch stays as the factory trims it: in free air, on its standard target. */
+public final class MountRunner {
+
+    private final MountInput study;
+
+    /** Free air, and the mounts as they are computed: round about the axis, two for one with a straight edge. */
+    private final List<Mount> mounts;
+
+    private final ResolutionLadder ladder;
+    private final Progress progress;
+    private final SolvedSwitch[][] benches;
+
+    private final WorstDamping corners;
+    private final MountProbe probe;
+    private final SafeDimensions safe;
+
+    /** Whether a deeper recess is a switch sunk deeper. */
+    private final Predicate<Mount> sinks;
+
+    private MountRunner(
+            MountInput study,
+            ResolutionLadder ladder,
+            Predicate<Mount> sinks,
+            BooleanSupplier stop,
+            Progress progress) {
+        this.study = study;
+        this.ladder = ladder;
+        this.progress = progress;
+        mounts = Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
+                .flatMap(m -> m.bounds().stream())
+                .toList();
+        benches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
+        corners = new WorstDamping(study, ladder);
+        probe = new MountProbe(study, ladder, study.targets());
+        safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
+        this.sinks = sinks;
+    }
+
+    /**
+     * Runs a study and tells how far it is.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
+    public static MountResult run(MountInput study, Progress progress) {
+        List<Target> all = new ArrayList<>(study.targets());
+        all.add(study.standard());
+        ResolutionLadder ladder = new ResolutionLadder(study.setup(), all, progress);
+        return new MountRunner(study, ladder, m -> m.surface() > 0, () -> false, progress).result();
+    }
+
+    /**
+     * The mounts of another study.
+     *
+     * @param study mounts and targets
+     * @param ladder the switch in free air, made for these targets
+     * @param sinks whether a deeper recess is a switch sunk deeper
+     * @param stop whether to leave proposals out from now on
+     */
+    public static MountResult judge(
+            MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
+        return new MountRunner(study, ladder, m -> sinks, stop, progress).result();
+    }
+
+    private MountResult result() {
+        List<List<Found>> found = find();
+        List<MountCase> cases = new ArrayList<>();
+        List<FieldPair> fields = new ArrayList<>();
+        Optional<FieldPicture> freeField = Optional.empty();
+        int m = 0;
+        for (Mount mount : Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
+                .toList()) {
+            progress.at("safe dimensions", m, mounts.size());
+            int n = mount.bounds().size();
+            List<MountCase> bounds = new ArrayList<>();
+            List<FieldPicture> pictures = new ArrayList<>();
+            for (int i = m; i < m + n; i++) {
+                WorkingPoint without = situation(benches[ResolutionLadder.FIRST][i], mounts.get(i));
+                bounds.add(mountCase(i, without, found.get(i), found.get(0)));
+                if (study.fieldPictures()) {
+                    pictures.add(FieldSampler.mounted(without, mounts.get(i), top()));
+                }
+            }
+            if (m == 0) {
+                freeField = pictures.stream().findFirst();
+            } else {
+                freeField.ifPresent(free -> fields.add(pair(mount, free, pictures)));
+            }
+            cases.add(followed(
+                    n == 1
+                            ? bounds.get(0)
+                            : StraightEdge.between(
+                                    mount,
+                                    bounds.get(0),
+                                    bounds.get(1),
+                                    study.switchModel().element()),
+                    benches(m, m + n)));
+            m += n;
+        }
+        WorkingPoint free =
+                WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).bench());
+        return new MountResult(
+                study.header(),
+                TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), free),
+                cases,
+                UsualRules.of(study.switchModel(), cases),
+                fields,
+                warnings());
+    }
+
+    private record Found(Target target, double floor, Curve curve, SwitchDistance distance) {}
+
+    /** Climbs the ladder with those pairs of mount and target whose error bar is still above what the study asks for. */
+    private List<List<Found>> find() {
+        int n = study.targets().size();
+        Found[] found = new Found[mounts.size() * n];
+        AtomicInteger done = new AtomicInteger();
+        progress.at("mounts", 0, found.length);
+        for (int step = ResolutionLadder.FIRST; step <= ladder.last() && done.get() < found.length; step++) {
+            int now = step;
+            boolean last = step == ladder.last();
+            int[] open = IntStream.range(0, found.length)
+                    .filter(i -> found[i] == null)
+                    .toArray();
+            IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(now, m));
+            List<ForkJoinTask<?>> tasks = new ArrayList<>();
+            for (int i : open) {
+                tasks.add(ForkJoinTask.adapt(() -> {
+                    Found f = encounter(now, i / n, study.targets().get(i % n));
+                    if (last || !(f.distance().error() > study.accuracy())) {
+                        found[i] = f;
+                        progress.at("mounts", done.incrementAndGet(), found.length);
+                    }
+                }));
+            }
+            ForkJoinTask.invokeAll(tasks);
+        }
+        return IntStream.range(0, mounts.size())
+                .mapToObj(m -> Arrays.asList(found).subList(m * n, (m + 1) * n))
+                .toList();
+    }
+
+    /** Solves the switch in a mount at a step of the ladder and at the one before. */
+    private void prepare(int step, int m) {
+        for (int s = step - 1; s <= step; s++) {
+            if (benches[s][m] == null) {
+                SolvedSwitch bench = ladder.step(s).bench();
+                benches[s][m] = bench.in(
+                        parts(m, s),
+                        ResolutionLadder.memory(progress, mounts.get(m).id()));
+            }
+        }
+    }
+
+    private List<Part> parts(int m, int step) {
+        return mounts.get(m).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
+    }
+
+    private Found encounter(int step, int m, Target target) {
+        Mount mount = mounts.get(m);
+        double floor = mount.floor(Mount.halfWidth(target));
+        double last =
+                Math.max(study.distances().last(), floor + study.switchModel().ratedDistance());
+        if (mount.background().isPresent()) {
+            last = Math.min(last, mount.background().get().distance() - target.thickness());
+        }
+        MountProbe.Approached found = MountProbe.approach(
+                study,
+                mount,
+                target,
+                ladder.step(step),
+                ladder.step(step - 1),
+                new MountedSwitch(benches[step][m], target, mount.background(), floor),
+                new MountedSwitch(benches[step - 1][m], target, mount.background(), floor),
+                AccuracyPolicy.APPROACH_INTERVALS);
+        Curve curve = found.approach()
+                .curve(study.distances().first(), last, study.distances().points());
+        return new Found(target, floor, curve, found.distance());
+    }
+
+    private MountCase mountCase(int m, WorkingPoint free, List<Found> found, List<Found> inFreeAir) {
+        Mount mount = mounts.get(m);
+        SolvedSwitch bench = benches[ResolutionLadder.FIRST][m];
+        TankState s = WorstDamping.without(bench, mount);
+        double sr = study.switchModel().effectiveDistance();
+        List<MountTarget> targets = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            Found f = found.get(i);
+            SwitchDistance before = inFreeAir.get(i).distance();
+            double error = m == 0 ? 0 : f.distance().onError() + before.onError();
+            targets.add(new MountTarget(
+                    f.target(),
+                    f.floor(),
+                    f.curve(),
+                    f.distance(),
+                    (f.distance().on() - before.on()) / sr,
+                    error / sr,
+                    0));
+        }
+        List<MountCase.Corner> all = corners.of(bench, benches[ResolutionLadder.FIRST - 1][m], mount);
+        return new MountCase(
+                mount,
+                parts(m, ResolutionLadder.FIRST),
+                operating(s),
+                reserve(m),
+                all,
+                all.get(0).verdict(),
+                targets,
+                Budgets.of(free, mount.background().map(b -> "background").orElse(null)),
+                bench.field().unknowns(),
+                List.of(),
+                List.of(),
+                warnings(mount, found));
+    }
+
+    /** The field in free air beside that in a mount; beside a straight edge the two that it lies between. */
+    private static FieldPair pair(Mount mount, FieldPicture free, List<FieldPicture> bounds) {
+        return mount.edged()
+                ? new FieldPair(
+                        mount.id(), mount.name(), bounds.get(0), "without the edge", bounds.get(1), "ending all round")
+                : new FieldPair(mount.id(), mount.name(), free, "free air", bounds.get(0), "in the mount");
+    }
+
+    /** With the effects of its dimensions and, where it is not safe, the nearest safe ones. */
+    private MountCase followed(MountCase c, List<SolvedSwitch> rough) {
+        Mount mount = c.mount();
+        MountTarget first = c.targets().get(0);
+        return c.with(
+                mount.wall().isEmpty() || c.safe() ? List.of() : safe.of(new Recess(mount, sinks.test(mount))),
+                new DimensionEffects(study.switchModel(), probe, first.target()).of(mount, rough, first.distance()));
+    }
+
+    /** The coarser benches of some of the mounts. */
+    private List<SolvedSwitch> benches(int from, int to) {
+        return Arrays.asList(benches[ResolutionLadder.FIRST - 1]).subList(from, to);
+    }
+
+    /** Upper end of all pictures, m, so that they compare. */
+    private double top() {
+        double highest = Stream.of(benches[ResolutionLadder.FIRST])
+                .mapToDouble(SolvedSwitch::plane)
+                .max()
+                .orElse(0);
+        return highest + study.switchModel().faceDiameter();
+    }
+
+    private Operating operating(TankState s) {
+        return new Operating(
+                s.resistance(),
+                s.inductance(),
+                s.omega() / (2 * Math.PI),
+                s.conductance(),
+                study.switchModel().element().amplitude(s.conductance()));
+    }
+
+    /** The fields in a mount without a target, but with the mount's background. */
+    private static WorkingPoint situation(SolvedSwitch bench, Mount mount) {
+        return mount.background()
+                .map(b -> WorkingPoint.with(bench, bench.onAxis(b.plate().asTarget()), b.distance()))
+                .orElseGet(() -> WorkingPoint.free(bench));
+    }
+
+    private MountCase.Reserve reserve(int m) {
+        double fine = used(ResolutionLadder.FIRST, m);
+        double error = ErrorBar.ofDifference(fine - used(ResolutionLadder.FIRST - 1, m));
+        double on = ladder.step(ResolutionLadder.FIRST).trim().on();
+        double total = WorstDamping.without(benches[ResolutionLadder.FIRST][m], mounts.get(m))
+                        .conductance()
+                / on;
+        return new MountCase.Reserve(total, fine, error, 0);
+    }
+
+    private double used(int step, int m) {
+        ResolutionLadder.Step s = ladder.step(step);
+        double free = s.bench().free().conductance();
+        return (WorstDamping.without(benches[step][m], mounts.get(m)).conductance() - free)
+                / (s.trim().on() - free);
+    }
+
+    private List<Warning> warnings(Mount mount, List<Found> found) {
+        List<Warning> list = new ArrayList<>();
+        mount.parts(study.switchModel().coreRadius(), 1).stream()
+                .map(Part::material)
+                .distinct()
+                .forEach(mat -> ValidityLimits.permeability(mat.id(), mat).ifPresent(list::add));
+        for (Found f : found) {
+            if (f.distance().error() > study.accuracy()) {
+                list.add(ValidityLimits.error(mount.id(), f.distance().error(), study.accuracy()));
+            }
+        }
+        return list;
+    }
+
+    private List<Warning> warnings() {
+        List<Warning> list = new ArrayList<>();
+        ValidityLimits.squares(study.targets()).ifPresent(list::add);
+        list.add(Warning.of(Warning.Kind.ROUND_MOUNT, "mounts"));
+        return list;
+    }
+}

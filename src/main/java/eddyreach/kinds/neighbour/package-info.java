@@ -1,0 +1,2 @@
+/** Kind neighbour: two switches near each other. */
+package eddyreach.kinds.neighbour;

@@ -1,0 +1,2 @@
+/** Kinds zone and pass: targets off the axis. */
+package eddyreach.kinds.offaxis;

@@ -1,0 +1,242 @@
+package eddyreach.kinds.recess;
+
+import eddyreach.kinds.mount.DxfDrawing;
+import eddyreach.kinds.mount.MountCase;
+import eddyreach.kinds.mount.MountJson;
+import eddyreach.kinds.mount.MountPresentation;
+import eddyreach.kinds.mount.MountText;
+import eddyreach.kinds.mount.SafeDimensionText;
+import eddyreach.materials.Material;
+import eddyreach.report.draw.Picture;
+import eddyreach.report.page.Csv;
+import eddyreach.report.page.JsonNode;
+import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Labels;
+import eddyreach.study.Presentation;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/** Shows maps over recesses. */
+public record RecessPresentation(RecessResult result) implements Presentation {
+
+    private static final int[] COLUMNS = {-20, 12, 15, 15, 14};
+
+    @Override
+    public List<Picture> pictures() {
+        String head = result.model().name() + " · "
+                + Labels.frequency(result.undamped().frequency());
+        List<Picture> pictures = new ArrayList<>();
+        pictures.add(new Picture(
+                "recess",
+                "Switch-on distance over diameter and depth of a recess" + (result.partial() ? " (partial)" : ""),
+                head + " · " + position() + " · target "
+                        + result.input().target().label() + ", "
+                        + Labels.millimetres(result.free().on()) + " mm in free air",
+                result.name(),
+                new RecessMap(result)));
+        for (MountCase c : judged()) {
+            pictures.addAll(MountPresentation.single(result.model(), c, head, result.name()));
+        }
+        return pictures;
+    }
+
+    private List<MountCase> judged() {
+        return result.panels().stream().flatMap(p -> p.judged().stream()).toList();
+    }
+
+    private String position() {
+        double surface = result.input().surface();
+        String by = Labels.length(Math.abs(surface));
+        return result.input().bottom()
+                ? "face at the bottom"
+                : surface == 0
+                        ? "face level with the wall"
+                        : surface > 0 ? "face sunk by " + by : "face proud by " + by;
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+        tables.put("recess.csv", this::table);
+        return tables;
+    }
+
+    @Override
+    public Map<String, Supplier<String>> drawings() {
+        Map<String, Supplier<String>> drawings = new LinkedHashMap<>();
+        judged().forEach(c -> drawings.put(
+                "section-" + Picture.fileName(c.mount().id()) + ".dxf", () -> DxfDrawing.of(result.model(), c)));
+        return drawings;
+    }
+
+    private String table() {
+        Csv csv = new Csv(
+                "wall",
+                "diameter_mm",
+                "depth_mm",
+                "outcome",
+                "output_without_target",
+                "on_mm",
+                "off_mm",
+                "on_error_mm",
+                "shift_of_sr",
+                "reserve_used",
+                "resolution");
+        for (RecessResult.Panel p : result.panels()) {
+            p.rows().stream()
+                    .flatMap(List::stream)
+                    .flatMap(Optional::stream)
+                    .forEach(c -> csv.row(
+                            p.material().id(),
+                            result.diameters()[c.diameter()] * Labels.MM,
+                            result.depths()[c.depth()] * Labels.MM,
+                            c.distance().outcome().label(),
+                            c.verdict().label(),
+                            c.distance().on() * Labels.MM,
+                            c.distance().off() * Labels.MM,
+                            c.distance().onError() * Labels.MM,
+                            c.shift(),
+                            c.used(),
+                            c.step() > 0 ? "fine" : "coarse"));
+        }
+        return csv.text();
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        document.with("partial", result.partial());
+        document.with("cells", result.cells());
+        document.with("cells_computed", (int) result.done());
+        document.with("target", parts.target(result.input().target()));
+        document.with("wall_thickness_m", result.input().thickness());
+        document.with("wall_diameter_m", result.input().outer());
+        document.with("bore_m", result.input().bore());
+        document.with("surface_above_face_m", result.input().surface());
+        document.with("face_at_the_bottom", result.input().bottom());
+        document.with("on_in_free_air_m", result.free().on());
+        document.with(
+                "usual_rules", result.rules().stream().map(MountJson::rule).toList());
+        document.with(
+                "maps",
+                result.panels().stream()
+                        .map(p -> new JsonNode()
+                                .with("wall", parts.material(p.material()))
+                                .with(
+                                        "cells",
+                                        p.rows().stream()
+                                                .flatMap(List::stream)
+                                                .flatMap(Optional::stream)
+                                                .map(this::cell)
+                                                .toList())
+                                .with(
+                                        "on_the_drawing",
+                                        p.judged().stream()
+                                                .map(c -> MountJson.found(c, parts))
+                                                .toList()))
+                        .toList());
+    }
+
+    private JsonNode cell(RecessCell c) {
+        return new JsonNode()
+                .with("diameter_m", result.diameters()[c.diameter()])
+                .with("depth_m", result.depths()[c.depth()])
+                .with("outcome", c.distance().outcome().label())
+                .with("verdict", c.verdict().label())
+                .with("on_m", c.distance().on())
+                .with("off_m", c.distance().off())
+                .with("on_error_m", c.distance().onError())
+                .with("shift_of_effective_distance", c.shift())
+                .with("reserve_used", c.used())
+                .with("fine", c.step() > 0);
+    }
+
+    @Override
+    public List<Material> materials() {
+        return Stream.concat(result.input().materials().stream(), result.input().target().body().materials().stream())
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public void write(TextPage page) {
+        if (result.partial()) {
+            page.paragraph(page.mark(
+                    "Partial: " + result.done() + " of " + result.cells()
+                            + " cells were computed before the run was stopped; the next run goes on from there.",
+                    TextPage.RED));
+            page.gap();
+        }
+        page.paragraph("Recess around the switch, " + position() + "; diameters "
+                + Labels.millimetres(result.diameters()[0]) + " to "
+                + Labels.millimetres(result.diameters()[result.diameters().length - 1]) + " mm, depths "
+                + Labels.millimetres(result.depths()[0]) + " to "
+                + Labels.millimetres(result.depths()[result.depths().length - 1]) + " mm below the surface, wall "
+                + Labels.length(result.input().thickness()) + " thick. In free air on at "
+                + Labels.uncertain(result.free().on(), result.free().onError()) + " mm.");
+        page.gap();
+        page.line(page.mark(
+                TextPage.row(COLUMNS, "cells of the map", "safe", "over 10 %", "little reserve", "latched"),
+                TextPage.BOLD));
+        for (RecessResult.Panel p : result.panels()) {
+            page.line(row(p));
+        }
+        page.gap();
+        for (RecessResult.Panel p : result.panels()) {
+            p.judged().ifPresent(c -> {
+                page.paragraph((result.input().drawn().isPresent() ? "On the drawing, " : "Middle of the map, ")
+                        + p.material().name() + ", "
+                        + Labels.length(result.input().judged().diameter(), 4) + " wide and "
+                        + Labels.length(result.input().judged().depth(), 4) + " deep: "
+                        + (c.safe() ? "safe; " : "not safe; ") + MountText.sentence(c));
+                c.proposals().forEach(x -> page.paragraph(SafeDimensionText.of(x)));
+                result.rules().stream()
+                        .filter(r -> r.mount().equals(c.mount().id()))
+                        .forEach(r -> page.paragraph("Usual rule (common practice): " + MountText.text(r)));
+            });
+        }
+        page.gap();
+        page.paragraph(SafeDimensionText.DEFINITION);
+        page.paragraph(
+                "Cells are computed at the coarse resolution, those near a limit and some spread over the map at the finer one; what"
+                        + " these differ by gives the error of the others (recess.csv).");
+        judged().stream()
+                .max((a, b) -> Boolean.compare(a.safe(), b.safe()))
+                .ifPresent(c -> MountText.plan(result.model(), c, result.free(), page));
+        page.gap();
+        page.paragraph(MountText.GUARD);
+    }
+
+    private static String row(RecessResult.Panel p) {
+        int safe = 0;
+        int shifted = 0;
+        int little = 0;
+        int latched = 0;
+        for (RecessCell c : p.rows().stream()
+                .flatMap(List::stream)
+                .flatMap(Optional::stream)
+                .toList()) {
+            if (c.safe()) {
+                safe++;
+            } else if (c.verdict() != MountCase.Verdict.RELEASED) {
+                latched++;
+            } else if (c.used() > MountCase.CAREFUL) {
+                little++;
+            } else {
+                shifted++;
+            }
+        }
+        return TextPage.row(
+                COLUMNS,
+                p.material().id(),
+                String.valueOf(safe),
+                String.valueOf(shifted),
+                String.valueOf(little),
+                String.valueOf(latched));
+    }
+}

@@ -1,0 +1,2 @@
+/** Kind recess: maps over the dimensions of a recess. */
+package eddyreach.kinds.recess;

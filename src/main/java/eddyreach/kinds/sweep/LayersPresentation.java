@@ -1,0 +1,202 @@
+package eddyreach.kinds.sweep;
+
+import eddyreach.materials.Material;
+import eddyreach.model.values.Layer;
+import eddyreach.report.draw.Picture;
+import eddyreach.report.draw.Theme;
+import eddyreach.report.page.JsonNode;
+import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Labels;
+import eddyreach.study.Presentation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+
+/** Shows what coatings do to the distance of their base. */
+public record LayersPresentation(LayersResult result) implements Presentation {
+
+    private static final int NAME = 17;
+    private static final int CELL = 8;
+
+    private List<SweepCurve> curves() {
+        return result.coatings().stream().map(LayersResult.Item::curve).toList();
+    }
+
+    private String base() {
+        return result.input().base().stream()
+                .map(l -> l.material().name() + ", " + Labels.length(l.thickness()))
+                .collect(Collectors.joining(" on "));
+    }
+
+    @Override
+    public List<Picture> pictures() {
+        String head = SweepCharts.heading(result) + " · "
+                + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
+        return List.of(
+                new Picture(
+                        "coating-share",
+                        "What a coating does to " + base(),
+                        head,
+                        result.name(),
+                        (g, area) -> shares().draw(g, area)),
+                new Picture(
+                        "coating-on",
+                        "Switch-on distance over the coating of " + base(),
+                        head,
+                        result.name(),
+                        (g, area) -> distances().draw(g, area)));
+    }
+
+    private NumberAxis across() {
+        return SweepCharts.range(
+                Theme.axis(Labels.COATING),
+                result.input().thicknesses().first() * Labels.MICROMETRE,
+                result.input().thicknesses().last() * Labels.MICROMETRE);
+    }
+
+    private List<String> names() {
+        return curves().stream().map(SweepCharts::name).toList();
+    }
+
+    private JFreeChart shares() {
+        NumberAxis up = Theme.axis(result.againstBare() ? Labels.SHARE_OF_BARE : Labels.SHARE_OF_SR);
+        SweepCharts chart = new SweepCharts(
+                curves(), names(), across(), Labels.MICROMETRE, up, (c, p) -> p.on() / result.reference());
+        chart.level(1, result.againstBare() ? "bare" : "sr", true);
+        double end = result.input().thicknesses().last();
+        for (int c = 0; c < result.coatings().size(); c++) {
+            chart.mark(
+                    c,
+                    SweepCharts.Mark.DIAMOND,
+                    end,
+                    result.coatings().get(c).solid().on() / result.reference());
+        }
+        chart.explain(SweepCharts.Mark.DIAMOND, "solid coating metal");
+        return chart.chart();
+    }
+
+    private JFreeChart distances() {
+        SweepCharts chart = new SweepCharts(
+                curves(),
+                names(),
+                across(),
+                Labels.MICROMETRE,
+                Theme.axis(Labels.ON_DISTANCE),
+                (c, p) -> p.on() * Labels.MM);
+        double sr = result.model().effectiveDistance();
+        chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", true);
+        chart.markBeyond(curves(), result.input().reach() * Labels.MM);
+        return chart.chart();
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        return Map.of(
+                "coating.csv",
+                () -> SweepParts.table(
+                        "coating",
+                        "thickness_um",
+                        Labels.MICROMETRE,
+                        curves(),
+                        result.model().effectiveDistance()));
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        List<Object> base = new ArrayList<>();
+        for (Layer layer : result.input().base()) {
+            base.add(new JsonNode()
+                    .with("material", parts.material(layer.material()))
+                    .with("thickness_m", layer.thickness()));
+        }
+        document.with("base", base)
+                .with("outline", JsonParts.outline(result.input().outline()))
+                .with("reach_m", result.input().reach())
+                .with("bare", SweepParts.distance(result.bare()))
+                .with("reference_m", result.reference())
+                .with(
+                        "curves",
+                        result.coatings().stream()
+                                .map(i -> new JsonNode()
+                                        .with("coating", parts.material(i.material()))
+                                        .with("solid", SweepParts.distance(i.solid()))
+                                        .with("reason", i.reason())
+                                        .with(
+                                                "points",
+                                                SweepParts.points(i.curve().points(), "thickness_m")))
+                                .toList());
+    }
+
+    @Override
+    public List<Material> materials() {
+        return Stream.concat(result.input().base().stream().map(Layer::material), result.input().coatings().stream())
+                .distinct()
+                .toList();
+    }
+
+    @Override
+    public void write(TextPage page) {
+        String bare = Double.isFinite(result.bare().on())
+                ? "on at " + SweepParts.on(result.bare()) + " mm, off at " + SweepParts.off(result.bare()) + " mm"
+                : result.bare().outcome().label();
+        page.paragraph("Base " + base() + ", bare: " + bare + ". On distance over "
+                + (result.againstBare() ? "that of the bare base" : "sr, since the bare base has none")
+                + ", by thickness of the coating:");
+        page.gap();
+        List<String> thicknesses = result.coatings().stream()
+                .findFirst()
+                .map(i -> i.telling().stream()
+                        .map(t -> Labels.length(t.point().value()))
+                        .toList())
+                .orElse(List.of());
+        page.line(page.mark(row("coating", thicknesses, "solid"), TextPage.BOLD));
+        for (LayersResult.Item item : result.coatings()) {
+            page.line(row(
+                    item.material().id(),
+                    item.telling().stream()
+                            .map(MarkedPoint::point)
+                            .map(SweepPoint::on)
+                            .map(this::share)
+                            .toList(),
+                    share(item.solid().on())));
+        }
+        page.gap();
+        page.paragraph("Numerical error of a share at most ± " + Labels.fixed(shareError(), 3) + ".");
+        for (LayersResult.Item item : result.coatings()) {
+            page.paragraph(item.material().name() + ": " + item.reason());
+        }
+    }
+
+    private String share(double on) {
+        return SweepParts.factor(on / result.reference());
+    }
+
+    /** The largest sum of both errors of a share, over the share's denominator, rounded up. */
+    private double shareError() {
+        double worst = curves().stream()
+                .flatMap(c -> c.points().stream())
+                .mapToDouble(p -> p.distance().onError())
+                .filter(Double::isFinite)
+                .max()
+                .orElse(0);
+        double bare = result.againstBare() ? result.bare().onError() : 0;
+        return Math.ceil((worst + bare) / result.reference() * 1000) / 1000;
+    }
+
+    private static String row(String name, List<String> cells, String last) {
+        int[] columns = Stream.concat(
+                        Stream.of(-NAME), Stream.generate(() -> CELL).limit(cells.size() + 1L))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        String[] all = Stream.of(List.of(SweepParts.cut(name, NAME)), cells, List.of(last))
+                .flatMap(List::stream)
+                .toArray(String[]::new);
+        return TextPage.row(columns, all);
+    }
+}

@@ -1,0 +1,145 @@
+package eddyreach.kinds.sweep;
+
+import eddyreach.materials.Material;
+import eddyreach.report.draw.LengthAxis;
+import eddyreach.report.draw.Picture;
+import eddyreach.report.draw.Theme;
+import eddyreach.report.page.JsonNode;
+import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Labels;
+import eddyreach.study.Presentation;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import org.jfree.chart.JFreeChart;
+
+/** Shows on and off distance over the thickness of metals. */
+public record ThicknessPresentation(ThicknessResult result) implements Presentation {
+
+    private static final int[] COLUMNS = {-15, 8, 12, 12, 6, -18};
+
+    private List<SweepCurve> curves() {
+        return result.metals().stream().map(ThicknessResult.Metal::curve).toList();
+    }
+
+    @Override
+    public List<Picture> pictures() {
+        String head = SweepCharts.heading(result) + " · "
+                + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
+        return List.of(
+                new Picture(
+                        "thickness-on",
+                        "Switch-on distance over thickness",
+                        head,
+                        result.name(),
+                        (g, area) -> chart(Labels.ON_DISTANCE, SweepPoint::on).draw(g, area)),
+                new Picture(
+                        "thickness-off",
+                        "Switch-off distance over thickness",
+                        head,
+                        result.name(),
+                        (g, area) -> chart(
+                                        Labels.OFF_DISTANCE, p -> p.distance().off())
+                                .draw(g, area)));
+    }
+
+    private JFreeChart chart(String label, ToDoubleFunction<SweepPoint> distance) {
+        double first = result.input().thicknesses().first();
+        double last = result.input().thicknesses().last();
+        double margin = Math.pow(last / first, SweepCharts.MARGIN);
+        LengthAxis across = new LengthAxis(Labels.THICKNESS);
+        across.setRange(first / margin, last * margin);
+        SweepCharts chart = new SweepCharts(
+                curves(),
+                curves().stream().map(SweepCharts::name).toList(),
+                across,
+                1,
+                Theme.axis(label),
+                (c, p) -> distance.applyAsDouble(p) * Labels.MM);
+        mark(chart, ThicknessResult.SKIN, SweepCharts.Mark.DIAMOND, distance);
+        mark(chart, ThicknessResult.OPTIMUM, SweepCharts.Mark.TICK, distance);
+        mark(chart, ThicknessResult.LARGEST, SweepCharts.Mark.DOT, distance);
+        chart.explain(SweepCharts.Mark.DOT, "largest switch-on distance");
+        chart.explain(SweepCharts.Mark.TICK, "t* = k µr δ², most loss of a thin sheet");
+        chart.explain(SweepCharts.Mark.DIAMOND, "skin depth δ");
+        double sr = result.model().effectiveDistance();
+        chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", false);
+        chart.markBeyond(curves(), result.input().reach() * Labels.MM);
+        return chart.chart();
+    }
+
+    private void mark(SweepCharts chart, String what, SweepCharts.Mark mark, ToDoubleFunction<SweepPoint> distance) {
+        for (int m = 0; m < result.metals().size(); m++) {
+            for (MarkedPoint t : result.metals().get(m).telling()) {
+                if (t.what().equals(what)) {
+                    chart.mark(m, mark, t.point().value(), distance.applyAsDouble(t.point()) * Labels.MM);
+                }
+            }
+        }
+    }
+
+    @Override
+    public Map<String, Supplier<String>> tables() {
+        return Map.of(
+                "thickness.csv",
+                () -> SweepParts.table(
+                        "material",
+                        "thickness_um",
+                        Labels.MICROMETRE,
+                        curves(),
+                        result.model().effectiveDistance()));
+    }
+
+    @Override
+    public void addTo(JsonNode document, JsonParts parts) {
+        document.with("outline", JsonParts.outline(result.input().outline()));
+        document.with("reach_m", result.input().reach());
+        document.with(
+                "curves",
+                result.metals().stream()
+                        .map(m -> new JsonNode()
+                                .with("material", parts.material(m.material()))
+                                .with("skin_depth_m", m.skinDepth())
+                                .with("sheet_optimum_m", m.optimum())
+                                .with("wavenumber_per_m", m.wavenumber())
+                                .with(
+                                        "largest",
+                                        m.highest()
+                                                .map(p -> SweepParts.point(p, "thickness_m"))
+                                                .orElse(null))
+                                .with("reason", m.reason())
+                                .with("points", SweepParts.points(m.curve().points(), "thickness_m")))
+                        .toList());
+    }
+
+    @Override
+    public List<Material> materials() {
+        return result.input().materials();
+    }
+
+    @Override
+    public void write(TextPage page) {
+        page.line(page.mark(TextPage.row(COLUMNS, "metal", "t", "on, mm", "off, mm", "factor", "what"), TextPage.BOLD));
+        for (ThicknessResult.Metal m : result.metals()) {
+            String name = SweepParts.cut(m.material().id(), -COLUMNS[0]);
+            for (MarkedPoint t : m.telling()) {
+                SweepPoint p = t.point();
+                page.line(TextPage.row(
+                        COLUMNS,
+                        name,
+                        Labels.length(p.value()),
+                        SweepParts.on(p.distance()),
+                        SweepParts.off(p.distance()),
+                        SweepParts.factor(p.on() / result.model().effectiveDistance()),
+                        t.what()));
+                name = "";
+            }
+        }
+        page.gap();
+        for (ThicknessResult.Metal m : result.metals()) {
+            page.paragraph(m.material().name() + ": " + m.reason());
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package eddyreach.model.read;
+
+import eddyreach.materials.FactorBand;
+import eddyreach.materials.Material;
+import eddyreach.model.yaml.InputException;
+import eddyreach.model.yaml.Node;
+import eddyreach.model.yaml.Problems;
+import eddyreach.model.yaml.SourceFile;
+import eddyreach.model.yaml.YamlTree;
+import eddyreach.units.Dimension;
+import eddyreach.units.Texts;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/** The materials of a materials file by id, in the order of the file. */
+public final class Materials {
+
+    /** Id of the standard target's steel. */
+    public static final String STANDARD_STEEL = "fe360";
+
+    private static final double MOST_CONDUCTIVE = 1e8;
+    private static final double MOST_PERMEABLE = 1e6;
+    private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
+
+    private final Map<String, Material> byId;
+    private final Map<String, FactorBand> bands;
+
+    private Materials(Map<String, Material> byId, Map<String, FactorBand> bands) {
+        this.byId = Collections.unmodifiableMap(byId);
+        this.bands = Map.copyOf(bands);
+    }
+
+    /**
+     * Reads a materials file.
+     *
+     * @throws InputException with everything that is wrong in it
+     */
+    public static Materials read(SourceFile source) {
+        Problems problems = new Problems();
+        Node root = YamlTree.open(source, "materials", problems);
+        root.note("note");
+        Map<String, Material> byId = new LinkedHashMap<>();
+        Map<String, FactorBand> bands = new LinkedHashMap<>();
+        root.map("materials")
+                .ifPresent(group -> group.members().forEach((id, node) -> {
+                    if (!ID.matcher(id).matches()) {
+                        node.problem("an id has 1 to 40 small letters, digits and hyphens");
+                    }
+                    byId.put(id, bind(id, node));
+                    node.optionalMap("usual factor").ifPresent(band -> bands.put(id, bindBand(band)));
+                }));
+        root.finish();
+        problems.throwIfAny();
+        return new Materials(byId, bands);
+    }
+
+    /** These, and others that come first where both know an id. */
+    Materials with(Materials others) {
+        Map<String, Material> all = new LinkedHashMap<>(byId);
+        Map<String, FactorBand> usual = new LinkedHashMap<>(bands);
+        // a band belongs to the material that it was given for
+        usual.keySet().removeAll(others.byId.keySet());
+        all.putAll(others.byId);
+        usual.putAll(others.bands);
+        return new Materials(all, usual);
+    }
+
+    private static Material bind(String id, Node node) {
+        String name = node.text("name");
+        double conductivity = conductivity(node);
+        double coefficient = node.quantity("temperature coefficient", Dimension.PER_TEMPERATURE, -0.02, 0.02, 0);
+        double real = node.quantity("permeability", Dimension.NONE, 1, MOST_PERMEABLE, 1);
+        double loss = node.quantity("permeability loss", Dimension.NONE, 0, MOST_PERMEABLE, 0);
+        // sources may be long
+        String source = node.has("source") ? node.note("source") : node.text("source");
+        return new Material(id, name, conductivity, coefficient, real, loss, source);
+    }
+
+    private static FactorBand bindBand(Node node) {
+        double low = node.quantity("low", Dimension.NONE, 0, 2);
+        double high = node.quantity("high", Dimension.NONE, 0, 2);
+        if (low >= high) {
+            node.problem("high", "must be above low, " + low);
+        }
+        return new FactorBand(low, high, node.note("source"));
+    }
+
+    private static double conductivity(Node node) {
+        if (!node.has("resistivity")) {
+            node.knows("resistivity");
+            return node.conductivity("conductivity", 0, MOST_CONDUCTIVE);
+        }
+        if (node.has("conductivity")) {
+            node.problem("resistivity", "stands beside conductivity, give one of the two");
+        }
+        return 1 / node.quantity("resistivity", Dimension.RESISTIVITY, 1 / MOST_CONDUCTIVE, 1e30);
+    }
+
+    /** The material of an id. */
+    public Optional<Material> find(String id) {
+        return Optional.ofNullable(byId.get(id));
+    }
+
+    /** The trade's usual band of a material's correction factor, where there is one. */
+    public Optional<FactorBand> usualFactor(String id) {
+        return Optional.ofNullable(bands.get(id));
+    }
+
+    /**
+     * The material of an id that must be there.
+     *
+     * @throws IllegalArgumentException with the nearest ids when it is not
+     */
+    public Material get(String id) {
+        return find(id).orElseThrow(() -> new IllegalArgumentException(unknown(id)));
+    }
+
+    /** The material that a required key names; empty after a problem. */
+    public Optional<Material> bind(Node node, String key) {
+        String id = node.text(key);
+        if (!id.isEmpty() && find(id).isEmpty()) {
+            node.problem(key, unknown(id));
+        }
+        return find(id);
+    }
+
+    /** The material that a place names, say an item of a list; empty after a problem. */
+    public Optional<Material> bind(Node node) {
+        String id = node.text();
+        if (!id.isEmpty() && find(id).isEmpty()) {
+            node.problem(unknown(id));
+        }
+        return find(id);
+    }
+
+    private String unknown(String id) {
+        Map<String, String> names = new TreeMap<>();
+        byId.values().forEach(m -> names.put(m.name().toLowerCase(Locale.ROOT), m.id()));
+        return "unknown material \"" + Texts.excerpt(id) + "\""
+                + Texts.nearest(id, byId.keySet())
+                        .or(() -> Texts.nearest(id, names.keySet()).map(names::get))
+                        .map(near -> ", did you mean \"" + near + "\"?")
+                        .orElse(", needs an id of shared/materials.yaml such as " + STANDARD_STEEL);
+    }
+
+    /** All ids in the order of the file. */
+    public List<String> ids() {
+        return List.copyOf(byId.keySet());
+    }
+
+    /** All materials in the order of the file. */
+    public List<Material> all() {
+        return List.copyOf(byId.values());
+    }
+}

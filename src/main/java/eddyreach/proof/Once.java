@@ -1,0 +1,22 @@
+package eddyreach.proof;
+
+import java.util.function.Supplier;
+
+/** Computes a value at its first use, for the checks that share it. */
+final class Once<T> implements Supplier<T> {
+
+    private final Supplier<T> computation;
+    private T value;
+
+    Once(Supplier<T> computation) {
+        this.computation = computation;
+    }
+
+    @Override
+    public synchronized T get() {
+        if (value == null) {
+            value = computation.get();
+        }
+        return value;
+    }
+}

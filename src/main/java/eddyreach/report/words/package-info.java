@@ -1,0 +1,2 @@
+/** Words, labels and number formats. */
+package eddyreach.report.words;

@@ -1,0 +1,79 @@
+package eddyreach.study;
+
+import eddyreach.engine.core.Operating;
+import eddyreach.engine.core.Warning;
+import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Labels;
+import eddyreach.report.words.WarningText;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The answer for the terminal: a table, the reasons, the warnings and where the files are, in 80 columns. */
+public final class TextReport {
+
+    /** No line is longer, save that of a long path. */
+    public static final int WIDTH = TextPage.WIDTH;
+
+    private static final String CAUTION = "Computed estimate, to be confirmed on the machine. Not for safety functions"
+            + " or explosive atmospheres without the standards for them and competent people.";
+
+    private TextReport() {}
+
+    /**
+     * The report, ending with a line break.
+     *
+     * @param folder where the files were written, if they were
+     * @param colour whether to mark headings and verdicts with terminal colours
+     */
+    public static String of(StudyResult result, Optional<Path> folder, boolean colour) {
+        TextPage page = new TextPage(colour);
+        head(result, page);
+        for (Warning w : result.switchWarnings()) {
+            TextPage.wrap("Warning, " + WarningText.withSubject(w) + ".", WIDTH)
+                    .forEach(line -> page.line(page.mark(line, TextPage.RED)));
+            page.gap();
+        }
+        result.presentation().write(page);
+        List<Warning> warnings = result.allWarnings().stream().distinct().toList();
+        if (!warnings.isEmpty()) {
+            page.gap();
+            assumedPermeability(warnings).ifPresent(page::paragraph);
+            warnings.stream()
+                    .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED)
+                    .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
+        }
+        page.gap();
+        folder.ifPresent(f -> page.line("Files: " + f));
+        folder.ifPresent(f -> page.line("To send on: page.html, or page.md with the pictures."));
+        page.paragraph(CAUTION);
+        return page.text();
+    }
+
+    /** One sentence for all materials whose permeability is assumed. */
+    private static Optional<String> assumedPermeability(List<Warning> warnings) {
+        List<Warning> assumed = warnings.stream()
+                .filter(w -> w.kind() == Warning.Kind.PERMEABILITY_ASSUMED)
+                .toList();
+        if (assumed.isEmpty()) {
+            return Optional.empty();
+        }
+        String all = assumed.stream()
+                .map(w -> w.subject() + " " + Labels.significant(w.value(Warning.Measure.PERMEABILITY), 3))
+                .collect(Collectors.joining(", "));
+        return Optional.of("Note, relative permeability assumed (" + all
+                + "): it varies from piece to piece and falls with frequency.");
+    }
+
+    private static void head(StudyResult result, TextPage page) {
+        page.heading(result.name());
+        Operating free = result.undamped();
+        page.paragraph(result.model().name() + ": " + Labels.frequency(free.frequency()) + ", "
+                + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
+                + Labels.significant(free.quality(), 3) + ", trimmed to "
+                + Labels.millimetres(result.model().effectiveDistance()) + " mm; output "
+                + result.model().output().label() + ".");
+        page.gap();
+    }
+}

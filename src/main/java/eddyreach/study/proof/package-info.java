@@ -1,2 +1,0 @@
-/** The program's answers beside values from outside it: published numbers, independent programs, laws of physics. */
-package eddyreach.study.proof;

@@ -1,0 +1,177 @@
+package eddyreach.engine.assure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import eddyreach.engine.assure.Assurance.Cause;
+import eddyreach.engine.assure.Assurance.Contribution;
+import eddyreach.engine.core.Progress;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.SwitchDistance;
+import eddyreach.kinds.approach.ApproachInput;
+import eddyreach.kinds.approach.ApproachKind;
+import eddyreach.materials.Temperature;
+import eddyreach.model.read.Library;
+import eddyreach.model.read.Materials;
+import eddyreach.model.read.TargetReader;
+import eddyreach.model.values.Layer;
+import eddyreach.model.values.SwitchModel;
+import eddyreach.model.values.Target;
+import eddyreach.study.StudyHeader;
+import eddyreach.study.StudyInput;
+import eddyreach.switching.StandardQuantities;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Bands of assurance: the standard's numbers where they apply, in order, and wider with each allowance. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AssuranceTest {
+
+    private static final Library LIBRARY = new Library(Path.of(""));
+    private static final Materials MATERIALS = LIBRARY.materials();
+
+    private final Map<String, ResolutionLadder> ladders = new ConcurrentHashMap<>();
+
+    private static StudyInput study(String id) {
+        SwitchModel model = LIBRARY.switchModel(id);
+        Target standard = TargetReader.standard(MATERIALS.get(Materials.STANDARD_STEEL), model);
+        StudyHeader header = new StudyHeader(
+                "s", "s", "", ApproachKind.APPROACH, model, standard, StudyInput.defaultAccuracy(model));
+        return new ApproachInput(header, List.of(), Map.of(), 0, StudyInput.defaultReach(model), 61, false);
+    }
+
+    private ResolutionLadder ladder(String id) {
+        return ladders.computeIfAbsent(
+                id, i -> new ResolutionLadder(study(i).setup(), List.of(study(i).standard()), Progress.NONE));
+    }
+
+    private SwitchDistance distance(String id, Target target) {
+        ResolutionLadder ladder = ladder(id);
+        return ((ApproachInput) study(id))
+                .approach(ladder.step(ResolutionLadder.FIRST), ladder.step(0))
+                .of(target)
+                .distance();
+    }
+
+    private Assurance band(String id, Target target, Allowances allowances) {
+        TrialSwitches trials = new TrialSwitches(study(id).setup(), List.of(target));
+        return new AssuranceFinder(study(id).setup(), trials.plain(), allowances)
+                .of(target, trials.tryout(target), distance(id, target));
+    }
+
+    private static Target sheet(String material, double thickness) {
+        SwitchModel model = LIBRARY.switchModel("m18-flush");
+        return new Target(
+                "t",
+                "t",
+                new Target.Outline.Square(model.standardSide()),
+                List.of(new Layer(MATERIALS.get(material), thickness)));
+    }
+
+    /** Temperature alone carries the large non-flush switch without a core far beyond the limits, so that its compensation counts too. */
+    @ParameterizedTest
+    @ValueSource(strings = {"m18-flush", "m12-flush", "m18-non-flush-no-core"})
+    void theStandardTargetsBandIsTheStandards(String id) {
+        SwitchModel model = LIBRARY.switchModel(id);
+        StandardQuantities standard = new StandardQuantities(model.ratedDistance(), model.faceDiameter());
+        Assurance band = band(id, study(id).standard(), Allowances.STANDARD);
+        // the spline through the coarse samples costs a few parts in ten thousand
+        double sn = model.ratedDistance();
+        assertThat(band.surelyOn()).isCloseTo(standard.assured(), within(1e-3 * sn));
+        assertThat(band.surelyOff()).isCloseTo(standard.sureRelease(), within(1e-3 * sn));
+        assertThat(band.surelyOn() / sn).isCloseTo(0.81, within(1e-3));
+        assertThat(band.surelyOff() / sn).isCloseTo(1.43, within(1e-3));
+    }
+
+    @Test
+    void aStatedDifferentialTravelTakesThePlaceOfTheStandards() {
+        SwitchModel model = LIBRARY.switchModel("m18-flush");
+        Assurance band = band("m18-flush", study("m18-flush").standard(), Allowances.of(model));
+        double expected = (1.21 + 1.1 * model.differentialTravel()) * model.ratedDistance();
+        assertThat(band.surelyOff()).isCloseTo(expected, within(1e-3 * model.ratedDistance()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"copper", "aluminium", "stainless-304", "nickel", "fe360"})
+    void distancesAreInOrder(String material) {
+        Target target = sheet(material, material.equals("fe360") ? 0.5e-3 : 1e-3);
+        SwitchDistance d = distance("m18-flush", target);
+        Assurance band = band("m18-flush", target, Allowances.of(LIBRARY.switchModel("m18-flush")));
+        assertThat(List.of(band.surelyOn(), d.on(), d.off(), band.surelyOff())).isSorted();
+        assertThat(band.comfortable()).isLessThan(band.recommended());
+        assertThat(band.recommended()).isLessThan(band.surelyOn());
+        for (Contribution c : band.contributions()) {
+            assertThat(c.shortest()).as("%s", c).isBetween(band.surelyOn(), d.on());
+            assertThat(c.longest()).as("%s", c).isBetween(d.on(), band.surelyOff());
+        }
+        assertThat(band.contributions()).extracting(Contribution::cause).contains(Cause.SPREAD, Cause.CONDUCTIVITY);
+        assertThat(band.contributions().stream().anyMatch(c -> c.cause() == Cause.PERMEABILITY))
+                .isEqualTo(MATERIALS.get(material).muReal() > 1);
+    }
+
+    private static Allowances none() {
+        return new Allowances(0, 0, 0.05, Temperature.AMBIENT, Temperature.AMBIENT, 0, 150, 150.001);
+    }
+
+    @Test
+    void withoutAllowancesTheBandIsWhatWasFound() {
+        Target target = sheet("aluminium", 1e-3);
+        SwitchDistance d = distance("m18-flush", target);
+        Assurance band = band("m18-flush", target, none());
+        assertThat(band.surelyOn()).isCloseTo(d.on() - d.onError(), within(5e-6));
+        assertThat(band.surelyOff()).isCloseTo(d.off() + d.offError(), within(5e-6));
+    }
+
+    /** Each allowance widened alone widens the band, or leaves an end where it is. */
+    @Test
+    void theBandGrowsWithEachAllowance() {
+        Allowances n = none();
+        List<Allowances> wider = List.of(
+                new Allowances(0.1, 0, 0.05, 23, 23, 0, 150, 150.001),
+                new Allowances(0, 0.1, 0.05, 23, 23, 0, 150, 150.001),
+                new Allowances(0, 0, 0.2, 23, 23, 0, 150, 150.001),
+                new Allowances(0, 0.1, 0.05, -25, 70, 0, 150, 150.001),
+                new Allowances(0, 0, 0.05, 23, 23, 0.2, 150, 150.001));
+        Target target = sheet("brass", 0.5e-3);
+        Assurance narrow = band("m18-flush", target, n);
+        for (Allowances a : wider) {
+            Assurance wide = band("m18-flush", target, a);
+            assertThat(wide.surelyOn()).as("%s", a).isLessThanOrEqualTo(narrow.surelyOn() + 1e-7);
+            assertThat(wide.surelyOff()).as("%s", a).isGreaterThanOrEqualTo(narrow.surelyOff() - 1e-7);
+            assertThat(wide.surelyOff() - wide.surelyOn())
+                    .as("%s", a)
+                    .isGreaterThan(narrow.surelyOff() - narrow.surelyOn() + 5e-6);
+        }
+    }
+
+    /** Deviations at the rough resolution are those at the one that gives results. */
+    @ParameterizedTest
+    @ValueSource(strings = {"aluminium", "stainless-304", "fe360"})
+    void theRoughResolutionServes(String material) {
+        StudyInput study = study("m18-flush");
+        Target target = new Target(
+                "t", "t", new Target.Outline.Disc(12e-3), List.of(new Layer(MATERIALS.get(material), 0.8e-3)));
+        Allowances allowances = Allowances.of(LIBRARY.switchModel("m18-flush"));
+        ResolutionLadder.Step fine = ladder("m18-flush").step(ResolutionLadder.FIRST);
+        Assurance exact = new AssuranceFinder(study.setup(), fine, allowances)
+                .of(target, ConductanceCurve.of(fine.bench(), target), distance("m18-flush", target));
+        Assurance band = band("m18-flush", target, allowances);
+        double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();
+        assertThat(band.surelyOn()).isCloseTo(exact.surelyOn(), within(most));
+        assertThat(band.surelyOff()).isCloseTo(exact.surelyOff(), within(most));
+    }
+
+    @Test
+    void whatHasNoEffectIsSurelyOffEverywhere() {
+        Assurance band = band("m18-flush", sheet("water", 5e-3), Allowances.STANDARD);
+        assertThat(band.anywhereOn()).isFalse();
+        assertThat(band.recommended()).isNaN();
+        assertThat(band.surelyOff()).isZero();
+    }
+}

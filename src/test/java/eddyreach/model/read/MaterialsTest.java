@@ -1,0 +1,80 @@
+package eddyreach.model.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import eddyreach.materials.Material;
+import eddyreach.model.yaml.InputException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MaterialsTest {
+
+    private static final Materials MATERIALS = ModelFiles.materials();
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void enoughMaterialsEachWithASource() {
+        assertThat(MATERIALS.all()).hasSizeGreaterThanOrEqualTo(34).allSatisfy(m -> {
+            assertThat(m.source()).isNotBlank();
+            assertThat(m.name()).isNotBlank();
+        });
+        assertThat(MATERIALS.all().stream().map(Material::name)).doesNotHaveDuplicates();
+    }
+
+    /** A permeability of steel, iron or plating nickel is never known well: the file must say so. */
+    @Test
+    void assumedPermeabilitiesAreMarked() {
+        assertThat(MATERIALS.all())
+                .filteredOn(m -> m.muReal() > 1 && m.conductivity20() > 0)
+                .hasSizeGreaterThanOrEqualTo(6)
+                .allSatisfy(m -> assertThat(m.source()).contains("ASSUMED"));
+    }
+
+    @Test
+    void standardSteelAndFriends() {
+        Material steel = MATERIALS.get(Materials.STANDARD_STEEL);
+        assertThat(steel.conductivity20()).isEqualTo(6e6);
+        assertThat(steel.muReal()).isEqualTo(150);
+        assertThat(MATERIALS.get("copper").temperatureCoefficient()).isEqualTo(0.00393);
+        assertThat(MATERIALS.get("plastic").hasEffect()).isFalse();
+        assertThat(MATERIALS.get("ferrite-nizn").muImag()).isPositive();
+        assertThatThrownBy(() -> MATERIALS.get("cooper"))
+                .hasMessage("unknown material \"cooper\", did you mean \"copper\"?");
+    }
+
+    @Test
+    void errorsInAMaterialsFile() {
+        String text = """
+                eddyreach: materials
+                materials:
+                  a:
+                    name: a
+                    conductivity: 5 mm
+                    resistivity: 1 ohm m
+                    source: x
+                  B b:
+                    name: b
+                    conductivity: -1 S/m
+                  c: 5
+                  d:
+                    name: d
+                    conductivity: 1.68e-8 ohm m
+                    permeability: 0.5
+                    source: x
+                """;
+        InputException e = catchThrowableOfType(
+                InputException.class, () -> Materials.read(ModelFiles.write(folder, "m.yaml", text)));
+        assertThat(ModelFiles.message(e, folder)).isEqualTo("""
+                        m.yaml:6:18 materials.a.resistivity: stands beside conductivity, give one of the two
+                        m.yaml:9:5 materials.B b: an id has 1 to 40 small letters, digits and hyphens
+                        m.yaml:9:5 materials.B b.source: missing, needs a text
+                        m.yaml:10:19 materials.B b.conductivity: -1 S/m is out of range, needs 0 MS/m to 100 MS/m
+                        m.yaml:11:6 materials.c: got "5", needs a group of keys
+                        m.yaml:15:19 materials.d.permeability: 0.5 is out of range, needs 1 to 1e6""");
+    }
+}
