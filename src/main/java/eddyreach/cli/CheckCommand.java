@@ -41,7 +41,8 @@ final class CheckCommand implements Callable<Integer> {
             try {
                 SourceFile file = library.file(reference);
                 FileCheck.Kind kind = FileCheck.check(file, library);
-                terminal.out().println(file.name() + ": fine (" + kind.label() + ")");
+                String shipped = file instanceof SourceFile.Shipped ? "shipped " : "";
+                terminal.out().println(file.name() + ": fine (" + shipped + kind.label() + ")");
             } catch (InputException e) {
                 terminal.err().println(e.getMessage());
                 errors += e.problems().size();

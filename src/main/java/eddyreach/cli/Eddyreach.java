@@ -1,15 +1,16 @@
 package eddyreach.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
-/** The program without a command: runs the shown study. */
+/** The program; without a command it shows its help. */
 @Command(
         name = "eddyreach",
         mixinStandardHelpOptions = true,
@@ -18,8 +19,7 @@ import picocli.CommandLine.ScopeType;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Computes the sensing field of inductive proximity switches and how metal damps it: will this switch see"
-                    + " this part, from how far, and why.",
-            "Without a command it runs the study m18-derating."
+                    + " this part, from how far, and why."
         },
         commandListHeading = "%nCommands:%n",
         footer = {
@@ -37,7 +37,10 @@ import picocli.CommandLine.ScopeType;
         })
 final class Eddyreach implements Callable<Integer> {
 
-    private final RunCommand run;
+    private final Terminal terminal;
+
+    @Spec
+    private CommandSpec spec;
 
     @Option(
             names = "--trace",
@@ -45,22 +48,21 @@ final class Eddyreach implements Callable<Integer> {
             description = "after an error also show where in the program it happened")
     private boolean trace;
 
-    private Eddyreach(RunCommand run) {
-        this.run = run;
+    private Eddyreach(Terminal terminal) {
+        this.terminal = terminal;
     }
 
     @Override
-    public Integer call() throws IOException {
-        run.runShown();
+    public Integer call() {
+        spec.commandLine().usage(terminal.out());
         return ExitCode.DONE;
     }
 
     /** Runs the program and returns its exit code. */
     static int execute(Terminal terminal, String... args) {
-        RunCommand run = new RunCommand(terminal);
-        Eddyreach root = new Eddyreach(run);
+        Eddyreach root = new Eddyreach(terminal);
         CommandLine line = new CommandLine(root)
-                .addSubcommand(run)
+                .addSubcommand(new RunCommand(terminal))
                 .addSubcommand(new AskCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new ListCommand(terminal))

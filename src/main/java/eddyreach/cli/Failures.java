@@ -1,15 +1,21 @@
 package eddyreach.cli;
 
 import eddyreach.model.yaml.InputException;
+import eddyreach.units.Texts;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 /** Turns everything that can go wrong into sentences and an exit code. */
 final class Failures {
+
+    private static final Pattern FILE_WITH_DASH = Pattern.compile("-[^-].*\\.ya?ml");
 
     private Failures() {}
 
@@ -17,9 +23,18 @@ final class Failures {
     static int usage(CommandLine.ParameterException e, String[] args) {
         CommandLine command = e.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(e.getMessage());
-        CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
-        err.println("Try: " + command.getCommandSpec().qualifiedName() + " --help");
+        Optional<String> dashed =
+                Stream.of(args).filter(a -> FILE_WITH_DASH.matcher(a).matches()).findFirst();
+        if (dashed.isPresent()) {
+            err.println(Texts.excerpt(dashed.get()) + ": begins with -; write ./" + Texts.excerpt(dashed.get()));
+        } else {
+            err.println(e.getMessage());
+            if (e instanceof CommandLine.UnmatchedArgumentException unmatched
+                    && !unmatched.getSuggestions().isEmpty()) {
+                err.println("Perhaps meant: " + String.join(", ", unmatched.getSuggestions()));
+            }
+        }
+        err.println("How it is used: " + command.getCommandSpec().qualifiedName() + " --help");
         err.flush();
         return ExitCode.BAD_INPUT;
     }

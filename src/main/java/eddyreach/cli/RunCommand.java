@@ -95,11 +95,6 @@ final class RunCommand implements Callable<Integer> {
         return formats == null ? EnumSet.of(Format.PNG) : EnumSet.copyOf(formats);
     }
 
-    /** Runs the shipped study that shows what the program does. */
-    void runShown() throws IOException {
-        run(List.of("m18-derating"), Optional.empty(), EnumSet.of(Format.PNG), false);
-    }
-
     /** False when it was stopped; studies that come later are then not run. */
     private boolean run(List<String> references, Optional<String> target, Set<Format> wanted, boolean silent)
             throws IOException {

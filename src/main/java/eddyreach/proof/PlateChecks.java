@@ -170,7 +170,7 @@ final class PlateChecks {
                             p.dL,
                             () -> MICRO * change.get().getImaginary() / OMEGA);
         }
-        Supplier<SwitchField> field = new Once<>(PlateChecks::meshed);
+        Supplier<SwitchField> field = new ComputedOnce<>(PlateChecks::meshed);
         String reason = "asked of the path over the gap with an endless plate: 1e-6";
         for (Plate p : PLATES) {
             Supplier<Complex> change = () -> joined(field.get(), layer(p));

@@ -23,7 +23,8 @@ final class PlatingChecks {
     private static final double MM = 1e-3;
 
     private final Materials materials = Shipped.materials();
-    private final Supplier<ApproachResult> result = new Once<>(() -> ApproachRunner.run(study(), Progress.NONE));
+    private final Supplier<ApproachResult> result =
+            new ComputedOnce<>(() -> ApproachRunner.run(study(), Progress.NONE));
 
     List<Check> all() {
         String lower = "by more than the numerical error of a distance";

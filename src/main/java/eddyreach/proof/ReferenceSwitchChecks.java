@@ -41,8 +41,8 @@ final class ReferenceSwitchChecks {
 
     private final WaveBasis basis = Resolution.FINE.waves(scale, 0);
     private final Band band = Resolution.FINE.band(omega);
-    private final Supplier<SwitchField> field =
-            new Once<>(() -> new SwitchField(model.parts(), w -> coil, basis, band, CELSIUS, Resolution.FINE, scale));
+    private final Supplier<SwitchField> field = new ComputedOnce<>(
+            () -> new SwitchField(model.parts(), w -> coil, basis, band, CELSIUS, Resolution.FINE, scale));
 
     private record Metal(String name, double sigma, double mu, String[] values) {
 
@@ -84,7 +84,7 @@ final class ReferenceSwitchChecks {
                         REASON,
                         () -> field.get().impedance(omega).getReal());
         for (Metal metal : METALS) {
-            Supplier<BodyTarget> target = new Once<>(() -> target(metal));
+            Supplier<BodyTarget> target = new ComputedOnce<>(() -> target(metal));
             for (int i = 0; i < GAPS.length; i++) {
                 double gap = GAPS[i] * MM;
                 list.within(

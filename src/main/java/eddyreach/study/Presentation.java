@@ -13,6 +13,14 @@ import java.util.function.Supplier;
 /** How a result of one kind of study is shown: its pictures, tables, part of the JSON document and text. */
 public interface Presentation {
 
+    /**
+     * The answer in one sentence, with number and verdict, such as "Yes: on at 5.44 mm (factor 1.09); every unit is on up to 4.26 mm.": the
+     * first line on the terminal and of the page. Empty where a kind has none: its name stands there instead.
+     */
+    default String answer() {
+        return "";
+    }
+
     /** The pictures, in the order in which a reader wants them; nothing is drawn yet. */
     List<Picture> pictures();
 
@@ -27,7 +35,7 @@ public interface Presentation {
     /** Adds what this kind of study found to the JSON document. */
     void addTo(JsonNode document, JsonParts parts);
 
-    /** Writes the answer: tables and reasons. */
+    /** Writes what follows the answer on the terminal: the table, the reasons, the rest. */
     void write(TextPage page);
 
     /** The materials of its targets, for the list of what went in. */
@@ -40,10 +48,20 @@ public interface Presentation {
         return false;
     }
 
-    /** Writes the answer on the page that is sent on; pictures, inputs, limits and cautions follow by themselves. */
+    /** Writes what follows the answer in the full record; pictures, inputs, limits and cautions follow by themselves. */
     default void write(Page page) {
         TextPage text = new TextPage(false);
         write(text);
         page.lines(text.text());
+    }
+
+    /** The same in brief, for the sheet that is sent on. */
+    default void brief(Page page) {
+        write(page);
+    }
+
+    /** Names of the one or two pictures on the sheet that is sent on; those that there are count. */
+    default List<String> briefPictures() {
+        return pictures().stream().limit(2).map(Picture::name).toList();
     }
 }

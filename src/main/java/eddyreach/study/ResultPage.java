@@ -41,6 +41,9 @@ public final class ResultPage {
         Page page = new Page(result.name());
         Presentation presentation = result.presentation();
         result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
+        if (!presentation.answer().isEmpty()) {
+            page.answer(presentation.answer());
+        }
         presentation.write(page);
         if (!pictures.isEmpty()) {
             page.heading("Pictures");

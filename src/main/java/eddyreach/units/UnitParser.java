@@ -1,6 +1,7 @@
 package eddyreach.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 
 /**
@@ -114,8 +115,8 @@ final class UnitParser {
     }
 
     private static BigDecimal powerOfTenSafe(BigDecimal base, int exponent) {
-        // every factor in a product is a power of ten, so the reciprocal is exact too
-        return exponent >= 0 ? base.pow(exponent) : BigDecimal.ONE.divide(base.pow(-exponent));
+        // every factor but the inch's is a power of ten, so that its reciprocal is exact too
+        return exponent >= 0 ? base.pow(exponent) : BigDecimal.ONE.divide(base.pow(-exponent), MathContext.DECIMAL128);
     }
 
     private int exponent() {

@@ -39,6 +39,9 @@ final class UnitTable {
         Map<String, Unit> units = new LinkedHashMap<>();
         prefixed(units, "m", Dimension.LENGTH);
         units.put("cm", new Unit(new BigDecimal("0.01"), Dimension.LENGTH));
+        // exact since 1959
+        units.put("in", new Unit(new BigDecimal("0.0254"), Dimension.LENGTH));
+        units.put("mil", new Unit(new BigDecimal("25.4e-6"), Dimension.LENGTH));
         prefixed(units, "s", Dimension.TIME);
         prefixed(units, "Hz", Dimension.FREQUENCY);
         prefixed(units, "A", Dimension.CURRENT);

@@ -2,6 +2,7 @@ package eddyreach.units;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -12,6 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class Units {
 
+    private static final Set<String> NOT_PRINTED = Set.of("cm", "in", "mil");
     private static final int LONGEST = 100;
     private static final Pattern NUMBER = Pattern.compile("[+-]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]{1,4}(?![0-9]))?");
     private static final Pattern COMMA = Pattern.compile("([+-]?[0-9]+),([0-9]+)(.*)", Pattern.DOTALL);
@@ -95,7 +97,7 @@ public final class Units {
             UnitTable.Unit unit = entry.getValue();
             double size = unit.factor().doubleValue();
             boolean prefixed = unit.dimension().equals(dimension)
-                    && !entry.getKey().equals("cm")
+                    && !NOT_PRINTED.contains(entry.getKey())
                     && !entry.getKey().equals(UnitTable.CELSIUS)
                     && !entry.getKey().equals(UnitTable.IACS);
             if (prefixed && size > largest && size <= Math.abs(si) * (1 + 1e-12)) {

@@ -24,7 +24,7 @@ class AskCommandTest {
     }
 
     private static Session usage(String message) {
-        return new Session(2, "", message + "\nTry: eddyreach ask --help\n");
+        return new Session(2, "", message + "\nHow it is used: eddyreach ask --help\n");
     }
 
     private static Session wrong(String message) {

@@ -28,10 +28,10 @@ class CheckCommandTest {
                         "models/p14-reference.yaml",
                         "mine.yaml"))
                 .isEqualTo(new Session(0, """
-                        models/p14-reference.yaml: fine (switch)
-                        studies/m18-derating.yaml: fine (study)
-                        shared/materials.yaml: fine (materials)
-                        models/p14-reference.yaml: fine (switch)
+                        models/p14-reference.yaml: fine (shipped switch)
+                        studies/m18-derating.yaml: fine (shipped study)
+                        shared/materials.yaml: fine (shipped materials)
+                        models/p14-reference.yaml: fine (shipped switch)
                         mine.yaml: fine (study)
                         """, ""));
         assertThat(Session.files(folder)).containsExactly("mine.yaml");
@@ -57,7 +57,7 @@ class CheckCommandTest {
                         "list.yaml",
                         "gone.yaml",
                         "m18-deratin"))
-                .isEqualTo(new Session(2, "studies/m18-derating.yaml: fine (study)\n", """
+                .isEqualTo(new Session(2, "studies/m18-derating.yaml: fine (shipped study)\n", """
                         bad.yaml:%d:11 mounting: got "flash", needs flush or non-flush
                         bad.yaml:%d:12 frequency: 200 kg: unknown unit "kg", needs a frequency such as 200 kHz
                         bad.yaml:%d:10 winding.turns: got 0, needs a whole number from 1 to 5000
@@ -124,5 +124,15 @@ class CheckCommandTest {
             seconds[i] = 1e-9 * (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - start);
         }
         assertThat(seconds[2]).isLessThan(8 * seconds[1]);
+    }
+
+    @Test
+    void theWindingsCopperAndANameWithADash() throws IOException {
+        for (String bad : new String[] {"conductivity: 0 S/m", "conductivity: 58 MS/m, permeability: 2"}) {
+            assertThat(said("eddyreach: materials\nmaterials:\n  copper: {name: c, source: s, " + bad + "}\n"))
+                    .contains("materials.copper: the winding's copper must conduct and not be magnetic\n");
+        }
+        assertThat(Session.in(folder, "check", "-dash.yaml").err())
+                .isEqualTo("-dash.yaml: begins with -; write ./-dash.yaml\nHow it is used: eddyreach check --help\n");
     }
 }

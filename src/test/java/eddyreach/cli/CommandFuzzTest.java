@@ -187,7 +187,7 @@ class CommandFuzzTest {
                 assertThat(s.out()).as(shown).isEmpty();
                 assertThat(s.err())
                         .as(shown)
-                        .matches("(?s).+\n(Try: eddyreach( run| ask| check)? --help|[0-9]+ errors?\\."
+                        .matches("(?s).+\n(How it is used: eddyreach( run| ask| check)? --help|[0-9]+ errors?\\."
                                 + "|[0-9]+ errors?; nothing was run\\.)\n");
             }
             assertThat(Session.files(folder)).as(shown).isEqualTo(before);

@@ -37,21 +37,27 @@ class EddyreachTest {
                         new Session(
                                 2,
                                 "",
-                                "Unmatched argument at index 0: 'runn'\nDid you mean: eddyreach run?\nTry: eddyreach --help\n"));
+                                "Unmatched argument at index 0: 'runn'\nPerhaps meant: run\nHow it is used: eddyreach --help\n"));
         assertThat(Session.in(folder, "run"))
-                .isEqualTo(new Session(2, "", "Missing required parameter: 'STUDY'\nTry: eddyreach run --help\n"));
+                .isEqualTo(new Session(
+                        2, "", "Missing required parameter: 'STUDY'\nHow it is used: eddyreach run --help\n"));
         assertThat(Session.in(folder, "run", "m18-derating", "--formats", "gif"))
                 .isEqualTo(new Session(
                         2,
                         "",
                         "Invalid value for option '--formats' (FORMAT): expected one of [PNG, SVG]"
-                                + " (case-insensitive) but was 'gif'\nTry: eddyreach run --help\n"));
+                                + " (case-insensitive) but was 'gif'\nHow it is used: eddyreach run --help\n"));
         assertThat(Session.in(folder, "run", "m18-derating", "--formats", ","))
-                .isEqualTo(new Session(
-                        2, "", "--formats names no format, needs png or svg or png,svg\nTry: eddyreach run --help\n"));
+                .isEqualTo(
+                        new Session(
+                                2,
+                                "",
+                                "--formats names no format, needs png or svg or png,svg\nHow it is used: eddyreach run --help\n"));
         assertThat(Session.in(folder, "run", "m18-derating", "--formats", "svg", "--no-pictures"))
                 .isEqualTo(new Session(
-                        2, "", "--no-pictures and --formats exclude each other\nTry: eddyreach run --help\n"));
+                        2,
+                        "",
+                        "--no-pictures and --formats exclude each other\nHow it is used: eddyreach run --help\n"));
     }
 
     /** The library would read arguments from a file named so, and fail with a stack trace at a folder. */
@@ -76,5 +82,12 @@ class EddyreachTest {
                 """);
         Failures.execution(new IllegalArgumentException("radius"), err, true);
         assertThat(text.toString()).contains("at eddyreach.cli.EddyreachTest.onlyWrongInput");
+    }
+
+    @Test
+    void withoutACommandItHelpsAndWritesNothing() throws java.io.IOException {
+        Session s = Session.in(folder);
+        assertThat(s).isEqualTo(Session.in(folder, "--help"));
+        assertThat(Session.files(folder)).isEmpty();
     }
 }

@@ -247,9 +247,9 @@ class HostileStudiesTest {
         List<TargetResult> targets =
                 at == 0 ? result.targets() : ApproachRunner.run(shifted).targets();
         for (TargetResult t : targets) {
-            for (int i = 0; i < t.curve().distance().length; i++) {
-                if (t.curve().distance()[i] == t.budget().distance()) {
-                    balanced(t.budget(), t.curve().resistance()[i], shown);
+            for (int i = 0; i < t.curve().size(); i++) {
+                if (t.curve().distance(i) == t.budget().distance()) {
+                    balanced(t.budget(), t.curve().resistance(i), shown);
                 }
             }
         }

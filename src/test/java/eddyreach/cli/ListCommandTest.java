@@ -41,6 +41,6 @@ class ListCommandTest {
                         new Session(
                                 2,
                                 "",
-                                "There is no list of \"coils\", only of switches, mounts, studies and materials\nTry: eddyreach list --help\n"));
+                                "There is no list of \"coils\", only of switches, mounts, studies and materials\nHow it is used: eddyreach list --help\n"));
     }
 }

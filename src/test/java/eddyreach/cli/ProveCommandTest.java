@@ -53,6 +53,7 @@ class ProveCommandTest {
         assertThat(Session.in(folder, "prove", "--into", " "))
                 .isEqualTo(new Session(2, "", "--into: the name of the folder is empty\n1 error; nothing was run.\n"));
         assertThat(Session.in(folder, "prove", "more"))
-                .isEqualTo(new Session(2, "", "Unmatched argument at index 1: 'more'\nTry: eddyreach prove --help\n"));
+                .isEqualTo(new Session(
+                        2, "", "Unmatched argument at index 1: 'more'\nHow it is used: eddyreach prove --help\n"));
     }
 }

@@ -223,13 +223,13 @@ final class ErrorBarSuite {
                 target.thickness() / target.front().skinDepth(2 * Math.PI * model.frequency(), Temperature.AMBIENT));
         List<Pair> pairs = new ArrayList<>();
         for (int i : new int[] {3, 10, 20}) {
-            double g = found.curve().distance()[i];
-            double omega = 2 * Math.PI * found.curve().frequency()[i];
+            double g = found.curve().distance(i);
+            double omega = 2 * Math.PI * found.curve().frequency(i);
             Complex reference = reference(bench, target, omega, g);
             Complex computed = bench.change(found.field(), omega, g);
             pairs.add(new Pair(
                     what + " dZ at " + g + " of " + reference,
-                    found.curve().impedanceError()[i],
+                    found.curve().impedanceError(i),
                     computed.subtract(reference).abs()));
         }
         if (found.distance().outcome() == SwitchDistance.Outcome.SWITCHES) {

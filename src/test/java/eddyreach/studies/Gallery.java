@@ -39,7 +39,7 @@ public final class Gallery {
         shown.put("m18-foil-and-sheet", List.of("factors", "current-foil-10um"));
         shown.put("m18-foil-thickness", List.of("thickness-on"));
         shown.put("m18-conductivity-map", List.of("map"));
-        shown.put("m18-plating", List.of("coating-on"));
+        shown.put("m18-plating", List.of("layers-on"));
         shown.put("m18-zone", List.of("zone"));
         shown.put("m18-pass", List.of("pass"));
         shown.put("m18-mount-steel", List.of("field-sunk-4"));

@@ -109,8 +109,8 @@ class ShippedSwitchesTest {
             that.assertThat(Math.max(distance.onError(), distance.offError()))
                     .as("numerical error of " + name)
                     .isLessThan(study.accuracy());
-            that.assertThat(found.curve().distance()[0]).isZero();
-            that.assertThat(found.curve().conductance()[0])
+            that.assertThat(found.curve().distance(0)).isZero();
+            that.assertThat(found.curve().conductance(0))
                     .as(name + " at contact")
                     .isGreaterThan(trim.on());
             if (!inside(distance.on() / sr, study.usualFactors().get(name))) {

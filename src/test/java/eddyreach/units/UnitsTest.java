@@ -41,6 +41,8 @@ class UnitsTest {
         COHERENT.forEach((symbol, dimension) ->
                 PREFIX.forEach((prefix, factor) -> wanted.put(prefix + symbol, new PhysicalValue(factor, dimension))));
         wanted.put("cm", new PhysicalValue(0.01, Dimension.LENGTH));
+        wanted.put("in", new PhysicalValue(0.0254, Dimension.LENGTH));
+        wanted.put("mil", new PhysicalValue(25.4e-6, Dimension.LENGTH));
         wanted.put("%", new PhysicalValue(0.01, Dimension.NONE));
         wanted.put("ppm", new PhysicalValue(1e-6, Dimension.NONE));
         wanted.put("degC", new PhysicalValue(274.15, Dimension.TEMPERATURE));

@@ -76,23 +76,21 @@ public final class Approach {
 
     private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect) {
         int n = points;
-        Curve c = Curve.of(n);
+        Curve.Builder curve = new Curve.Builder(n);
         double freeInductance = fine.bench().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = firstDistance + (lastDistance - firstDistance) * i / (n - 1);
             TankState s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
-            c.distance()[i] = g;
-            c.lossResistance()[i] = s.change().getReal();
-            c.inductanceChange()[i] = s.inductance() - freeInductance;
             double difference =
                     s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
-            c.impedanceError()[i] = ErrorBar.ofDifference(difference) + effect.truncation(g);
-            c.resistance()[i] = s.resistance();
-            c.inductance()[i] = s.inductance();
-            c.frequency()[i] = s.omega() / (2 * Math.PI);
-            c.conductance()[i] = s.conductance();
-            c.amplitude()[i] = setup.switchModel().element().amplitude(s.conductance());
+            curve.add(
+                    g,
+                    s,
+                    s.change().getReal(),
+                    s.inductance() - freeInductance,
+                    ErrorBar.ofDifference(difference) + effect.truncation(g),
+                    setup.switchModel().element().amplitude(s.conductance()));
         }
-        return c;
+        return curve.build();
     }
 }

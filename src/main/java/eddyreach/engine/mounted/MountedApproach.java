@@ -115,24 +115,22 @@ public final class MountedApproach {
      * @param n number of distances
      */
     public Curve curve(double first, double end, int n) {
-        Curve c = Curve.of(n);
+        Curve.Builder curve = new Curve.Builder(n);
         double from = Math.max(first, scene.floor());
         TankState without = scene.without();
         for (int i = 0; i < n; i++) {
             double g = from + (end - from) * i / (n - 1);
             TankState s = state(g);
-            c.distance()[i] = g;
-            c.lossResistance()[i] = s.resistance() - without.resistance();
-            c.inductanceChange()[i] = s.inductance() - without.inductance();
-            c.impedanceError()[i] = ErrorBar.ofDifference(
-                            s.change().subtract(rough.state(g).change()).abs())
-                    + scene.stairs(s.omega(), g).abs();
-            c.resistance()[i] = s.resistance();
-            c.inductance()[i] = s.inductance();
-            c.frequency()[i] = s.omega() / (2 * Math.PI);
-            c.conductance()[i] = s.conductance();
-            c.amplitude()[i] = model().element().amplitude(s.conductance());
+            curve.add(
+                    g,
+                    s,
+                    s.resistance() - without.resistance(),
+                    s.inductance() - without.inductance(),
+                    ErrorBar.ofDifference(
+                                    s.change().subtract(rough.state(g).change()).abs())
+                            + scene.stairs(s.omega(), g).abs(),
+                    model().element().amplitude(s.conductance()));
         }
-        return c;
+        return curve.build();
     }
 }

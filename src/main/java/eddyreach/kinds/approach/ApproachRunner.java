@@ -215,10 +215,10 @@ public final class ApproachRunner {
         }
         double least = 0;
         double at = 0;
-        for (int i = 0; i < o.curve().distance().length; i++) {
-            if (o.curve().lossResistance()[i] < least) {
-                least = o.curve().lossResistance()[i];
-                at = o.curve().distance()[i];
+        for (int i = 0; i < o.curve().size(); i++) {
+            if (o.curve().lossResistance(i) < least) {
+                least = o.curve().lossResistance(i);
+                at = o.curve().distance(i);
             }
         }
         if (least < -1e-3 * fine.free().resistance()) {

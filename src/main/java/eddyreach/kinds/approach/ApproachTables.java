@@ -26,14 +26,14 @@ public final class ApproachTables {
         Csv csv = new Csv("target", "distance_mm", "frequency_hz", "dr_ohm", "dl_h", "dz_error_ohm");
         for (TargetResult t : result.targets()) {
             Curve c = t.curve();
-            for (int i = 0; i < c.distance().length; i++) {
+            for (int i = 0; i < c.size(); i++) {
                 csv.row(
                         t.target().id(),
-                        c.distance()[i] * Labels.MM,
-                        c.frequency()[i],
-                        c.lossResistance()[i],
-                        c.inductanceChange()[i],
-                        c.impedanceError()[i]);
+                        c.distance(i) * Labels.MM,
+                        c.frequency(i),
+                        c.lossResistance(i),
+                        c.inductanceChange(i),
+                        c.impedanceError(i));
             }
         }
         return csv.text();

@@ -47,7 +47,7 @@ public final class CurveCharts {
 
     /** Amplitude over distance for all targets, both thresholds and the points where the output switches. */
     static JFreeChart amplitude(ApproachResult result) {
-        XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude()[i]);
+        XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude(i));
         plot.setDomainAxis(distanceAxis());
         ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
         DistanceCharts.thresholds(plot, result.trimmed());
@@ -81,12 +81,12 @@ public final class CurveCharts {
         XYPlot loss = plot(
                 result,
                 Theme.decades(Labels.LOSS_RESISTANCE_CHANGE),
-                (c, i) -> c.lossResistance()[i] < least ? Double.NaN : c.lossResistance()[i]);
+                (c, i) -> c.lossResistance(i) < least ? Double.NaN : c.lossResistance(i));
         if (largest > 0) {
             loss.getRangeAxis().setRange(least, 1.5 * largest);
         }
-        XYPlot inductance = plot(
-                result, Theme.axis(Labels.INDUCTANCE_CHANGE), (c, i) -> c.inductanceChange()[i] * Labels.MICROHENRY);
+        XYPlot inductance =
+                plot(result, Theme.axis(Labels.INDUCTANCE_CHANGE), (c, i) -> c.inductanceChange(i) * Labels.MICROHENRY);
         inductance.setRangeZeroBaselineVisible(true);
         inductance.setRangeZeroBaselinePaint(Theme.MUTED);
         both.setFixedLegendItems(loss.getLegendItems());
@@ -129,8 +129,8 @@ public final class CurveCharts {
             Curve curve = target.curve();
             XYSeries series = new XYSeries(t, false);
             series.setDescription(legendName(target));
-            for (int i = 0; i < curve.distance().length; i++) {
-                series.add(curve.distance()[i] * Labels.MM, quantity.at(curve, i), false);
+            for (int i = 0; i < curve.size(); i++) {
+                series.add(curve.distance(i) * Labels.MM, quantity.at(curve, i), false);
             }
             data.addSeries(series);
         }

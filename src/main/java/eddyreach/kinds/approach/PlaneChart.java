@@ -49,12 +49,12 @@ final class PlaneChart {
             TargetResult target = result.targets().get(t);
             Curve curve = target.curve();
             XYSeries path = new XYSeries(t, false);
-            for (int i = curve.distance().length - 1; i >= 0; i--) {
-                path.add(curve.lossResistance()[i] / reactance, 1 + curve.inductanceChange()[i] / inductance, false);
+            for (int i = curve.size() - 1; i >= 0; i--) {
+                path.add(curve.lossResistance(i) / reactance, 1 + curve.inductanceChange(i) / inductance, false);
             }
             paths.addSeries(path);
             for (int m = 0; m < 3; m++) {
-                double distance = m == 0 ? rated : m == 1 ? rated / 2 : curve.distance()[0];
+                double distance = m == 0 ? rated : m == 1 ? rated / 2 : curve.distance(0);
                 double x = at(curve.distance(), curve.lossResistance(), distance) / reactance;
                 double y = 1 + at(curve.distance(), curve.inductanceChange(), distance) / inductance;
                 XYSeries mark = new XYSeries(t + "/" + m);

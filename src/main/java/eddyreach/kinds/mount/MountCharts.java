@@ -23,8 +23,8 @@ public final class MountCharts {
             XYSeries series = new XYSeries(data.getSeriesCount(), false);
             series.setDescription(c.mount().id() + ": " + where(t));
             Curve curve = t.curve();
-            for (int i = 0; i < curve.distance().length; i++) {
-                series.add(curve.distance()[i] * Labels.MM, curve.amplitude()[i], false);
+            for (int i = 0; i < curve.size(); i++) {
+                series.add(curve.distance(i) * Labels.MM, curve.amplitude(i), false);
             }
             data.addSeries(series);
         }

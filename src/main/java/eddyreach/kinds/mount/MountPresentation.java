@@ -168,14 +168,14 @@ public record MountPresentation(MountResult result) implements Presentation {
         for (MountCase c : result.cases()) {
             for (MountTarget t : c.targets()) {
                 Curve curve = t.curve();
-                for (int i = 0; i < curve.distance().length; i++) {
+                for (int i = 0; i < curve.size(); i++) {
                     csv.row(
                             c.mount().id(),
                             t.target().id(),
-                            curve.distance()[i] * Labels.MM,
-                            curve.amplitude()[i],
-                            curve.conductance()[i],
-                            curve.frequency()[i]);
+                            curve.distance(i) * Labels.MM,
+                            curve.amplitude(i),
+                            curve.conductance(i),
+                            curve.frequency(i));
                 }
             }
         }

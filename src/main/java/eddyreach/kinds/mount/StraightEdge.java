@@ -139,12 +139,12 @@ final class StraightEdge {
     }
 
     private static Curve between(Curve a, Curve b, ActiveElement element) {
-        double[] error = new double[a.distance().length];
+        double[] error = new double[a.size()];
         for (int i = 0; i < error.length; i++) {
             double apart = Math.hypot(
-                    apart(a.lossResistance()[i], b.lossResistance()[i]),
-                    2 * Math.PI * a.frequency()[i] * apart(a.inductanceChange()[i], b.inductanceChange()[i]));
-            error[i] = apart + Math.max(a.impedanceError()[i], b.impedanceError()[i]);
+                    apart(a.lossResistance(i), b.lossResistance(i)),
+                    2 * Math.PI * a.frequency(i) * apart(a.inductanceChange(i), b.inductanceChange(i)));
+            error[i] = apart + Math.max(a.impedanceError(i), b.impedanceError(i));
         }
         DoubleBinaryOperator middle = StraightEdge::middle;
         double[] conductance = each(middle, a.conductance(), b.conductance());

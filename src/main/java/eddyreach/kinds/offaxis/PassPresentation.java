@@ -79,19 +79,23 @@ public record PassPresentation(PassResult result) implements Presentation {
     }
 
     @Override
+    public String answer() {
+        return "Passing at " + Labels.millimetres(result.distance()) + " mm: "
+                + result.targets().stream()
+                        .map(t -> t.target().label() + " " + summary(t))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    @Override
     public void write(TextPage page) {
-        page.paragraph("Passing at " + Labels.millimetres(result.distance())
-                + " mm from left (-) to right (+); offsets are those of the target's axis.");
+        page.paragraph("From left (-) to right (+); offsets are those of the target's axis.");
         page.gap();
         page.line(page.mark(TextPage.row(COLUMNS, "target", "on at, mm", "off at, mm", "on over, mm"), TextPage.BOLD));
         for (PassTarget t : result.targets()) {
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             page.line(TextPage.row(COLUMNS, name.get(0), change(t, true), change(t, false), over(t)));
             name.stream().skip(1).forEach(page::line);
-        }
-        page.gap();
-        for (PassTarget t : result.targets()) {
-            page.paragraph(t.target().label() + ": " + summary(t) + ".");
         }
     }
 
@@ -102,14 +106,6 @@ public record PassPresentation(PassResult result) implements Presentation {
 
     @Override
     public void write(Page page) {
-        page.paragraph("Question: where does the output change when a part slides past at "
-                + Labels.millimetres(result.distance()) + " mm? The switch: "
-                + result.model().name() + "."
-                + (result.note().isBlank() ? "" : " " + result.note()));
-        page.answer(result.targets().stream()
-                        .map(t -> t.target().label() + ": " + summary(t))
-                        .collect(Collectors.joining("; "))
-                + ".");
         page.heading("Where the output changes");
         page.table(
                 List.of("target", "on at, mm", "off at, mm", "on over, mm"),
@@ -119,13 +115,13 @@ public record PassPresentation(PassResult result) implements Presentation {
                         .toList());
         page.heading("How to read it");
         page.items(List.of(
-                "Offsets are those of the target's axis: negative before, positive behind the axis of the switch on the way from left"
-                        + " to right. From right to left all is mirrored.",
-                "The output goes on nearer to the axis than it goes off: that is the differential travel, seen from the side.",
-                "On over is the way during which the output is on; divided by the speed of the part it is the time that a controller"
-                        + " has to notice it. The delay of the switch itself is not computed.",
-                "These are nominal values at 23 °C. A target whose amplitude only just crosses the line, or just does not, may do"
-                        + " otherwise with another piece or another temperature."));
+                "Offsets are those of the target's axis: negative before it reaches the axis of the switch, positive after it, moving from"
+                        + " left to right. The opposite direction mirrors everything.",
+                "The output turns on nearer to the axis than it turns off: this is the differential travel, seen from the side.",
+                "\"On over\" is the distance travelled while the output is on; divided by the speed of the part it is the time a controller"
+                        + " has to read it. The delay of the switch itself is not computed.",
+                "These are nominal values at 23 °C. A target whose amplitude comes close to the line may behave differently with another"
+                        + " switch or at another temperature."));
     }
 
     /** What the output does, in a few words. */

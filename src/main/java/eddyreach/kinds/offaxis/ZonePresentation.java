@@ -99,6 +99,28 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
     }
 
     @Override
+    public String answer() {
+        return result.targets().stream()
+                        .map(t -> t.target().label() + " " + shortly(t))
+                        .collect(Collectors.joining("; "))
+                + ".";
+    }
+
+    private static String shortly(ZoneTarget t) {
+        SwitchDistance axis = t.distances().get(0);
+        if (t.distances().stream().allMatch(d -> d.outcome() == SwitchDistance.Outcome.NEVER_ON)) {
+            return "is never on at any offset";
+        }
+        String start = Double.isFinite(axis.on())
+                ? "is on at " + Labels.millimetres(axis.on()) + " mm on the axis"
+                : "on the axis: " + axis.outcome().label();
+        return start
+                + (t.onEdge().found()
+                        ? " and within " + Labels.millimetres(t.onEdge().offset()) + " mm of it in contact"
+                        : "");
+    }
+
+    @Override
     public void write(TextPage page) {
         page.line(page.mark(TextPage.row(COLUMNS, "target", "offset, mm", "on, mm", "off, mm"), TextPage.BOLD));
         for (ZoneTarget t : result.targets()) {
@@ -130,12 +152,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
 
     @Override
     public void write(Page page) {
-        page.paragraph("Question: from how far, and how far beside the axis, does this switch see a part? The switch: "
-                + result.model().name() + "."
-                + (result.note().isBlank() ? "" : " " + result.note()));
-        page.answer(result.targets().stream()
+        page.items(result.targets().stream()
                 .map(t -> t.target().label() + ": " + sentence(t))
-                .collect(Collectors.joining(" ")));
+                .toList());
         page.heading("Distances beside the axis");
         List<Page.Row> rows = new ArrayList<>();
         for (ZoneTarget t : result.targets()) {
@@ -158,7 +177,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                 List.of(
                         "The offset is that of the target's axis from the switch's, the distance that from the active face to the target's"
                                 + " near face. The picture shows both sides; round targets act the same in every direction.",
-                        "A target is recognised when its axis and near face come inside the solid line, and lost when they go outside"
+                        "The output turns on when the target's near face, on its axis, comes inside the solid line, and off when it goes outside"
                                 + " the dashed one; in between the output stays as it was.",
                         "These are nominal distances at 23 °C. Single pieces, temperature and supply move the zone: on the axis the standard"
                                 + " target is surely seen only up to 0.81 sn. Ask about the part at the offset in question for its band.",
@@ -167,17 +186,19 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
 
     private static String sentence(ZoneTarget t) {
         SwitchDistance axis = t.distances().get(0);
-        if (t.distances().stream().noneMatch(d -> Double.isFinite(d.on()))) {
+        if (t.distances().stream().allMatch(d -> d.outcome() == SwitchDistance.Outcome.NEVER_ON)) {
             return "never on at any offset.";
         }
         String start = Double.isFinite(axis.on())
-                ? "on the axis it is recognised at " + Labels.millimetres(axis.on()) + " mm; "
+                ? "on at " + Labels.millimetres(axis.on()) + " mm on the axis; "
                 : "on the axis " + axis.outcome().label() + "; ";
         if (!t.onEdge().found()) {
-            return start + "in contact it is recognised at every offset examined.";
+            return start + "in contact it is detected at every offset examined.";
         }
-        String lost = t.offEdge().found() ? " and, once recognised, is held to " + uncertain(t.offEdge()) + "." : ".";
-        return start + "sliding in contact with the face's plane it is recognised when its axis is within "
+        String lost = t.offEdge().found()
+                ? " of the switch's axis; once detected, it is held out to " + uncertain(t.offEdge()) + "."
+                : " of the switch's axis.";
+        return start + "sliding in contact with the plane of the face it is detected while its axis is within "
                 + uncertain(t.onEdge()) + lost;
     }
 

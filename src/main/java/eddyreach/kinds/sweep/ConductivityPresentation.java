@@ -6,30 +6,36 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Shows the on distance over conductivity and permeability. */
 public record ConductivityPresentation(ConductivityResult result) implements Presentation {
 
-    private static final int[] COLUMNS = {-20, 8, 7, 9, 12, 12, 6};
+    private static final int[] COLUMNS = {-18, 7, 6, 10, 13, 13, 6};
+    private static final List<String> HEADS =
+            List.of("material", "MS/m", "mu_r", "skin depth", "on, mm", "off, mm", "factor");
 
     @Override
     public List<Picture> pictures() {
         String blank = result.rows().stream().flatMap(List::stream).allMatch(d -> Double.isFinite(d.on()))
                 ? ""
-                : " · blank: never on";
+                : " · blank: no on distance";
         return List.of(new Picture(
                 "map",
                 "Switch-on distance in mm over conductivity and permeability",
                 SweepCharts.heading(result) + " · "
                         + SweepParts.outline(result.input().outline()) + ", "
-                        + Labels.length(result.input().thickness()) + " thick" + blank,
+                        + Labels.length(result.input().thickness()) + " thick" + blank
+                        + (SweepWords.outside(result).isEmpty() ? "" : " ·" + SweepWords.outside(result)),
                 result.name(),
                 new ConductivityMap(result)));
     }
@@ -76,7 +82,7 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
         document.with("outline", JsonParts.outline(result.input().outline()))
                 .with("thickness_m", result.input().thickness())
                 .with("reach_m", result.input().reach())
-                .with("reason", result.reason())
+                .with("reason", SweepWords.reason(result))
                 .with("wavenumber_per_m", result.wavenumber())
                 .with("conductivities_s_per_m", JsonParts.numbers(result.conductivities()))
                 .with("relative_permeabilities", JsonParts.numbers(result.permeabilities()))
@@ -105,61 +111,37 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
     }
 
     @Override
-    public void write(TextPage page) {
-        page.line(page.mark(
-                TextPage.row(COLUMNS, "material", "MS/m", "mu_r", "skin", "on, mm", "off, mm", "factor"),
-                TextPage.BOLD));
-        for (ConductivityResult.Dot d : result.dots()) {
-            page.line(TextPage.row(
-                    COLUMNS,
-                    SweepParts.cut(d.material().id(), -COLUMNS[0]),
-                    Labels.significant(d.conductivity() * Labels.MEGASIEMENS, 3),
-                    Labels.significant(d.material().muReal(), 3),
-                    Double.isFinite(d.skinDepth()) ? Labels.length(d.skinDepth()) : "-",
-                    SweepParts.on(d.distance()),
-                    SweepParts.off(d.distance()),
-                    SweepParts.factor(d.distance().on() / result.model().effectiveDistance())));
-        }
-        page.gap();
-        page.paragraph(range());
-        page.paragraph(result.reason());
+    public String answer() {
+        return SweepWords.answer(result);
     }
 
-    private String range() {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 0;
-        double sigma = 0;
-        double mu = 0;
-        int none = 0;
-        int all = 0;
-        double worst = 0;
-        for (int j = 0; j < result.rows().size(); j++) {
-            List<SwitchDistance> row = result.rows().get(j);
-            for (int i = 0; i < row.size(); i++) {
-                SwitchDistance d = row.get(i);
-                all++;
-                if (Double.isFinite(d.on())) {
-                    least = Math.min(least, d.on());
-                    if (d.on() > most) {
-                        most = d.on();
-                        sigma = result.conductivities()[i];
-                        mu = result.permeabilities()[j];
-                    }
-                    worst = Math.max(worst, d.onError());
-                } else {
-                    none++;
-                }
-            }
-        }
-        return "Map of " + result.conductivities().length + " conductivities and " + result.permeabilities().length
-                + " permeabilities: "
-                + (most > 0
-                        ? "on distances from " + Labels.millimetres(least) + " to " + Labels.millimetres(most)
-                                + " mm, the largest at " + Labels.significant(sigma * Labels.MEGASIEMENS, 2)
-                                + " MS/m and "
-                                + Labels.significant(mu, 2) + ", numerical error at most "
-                                + Labels.fixed(Math.ceil(worst * Labels.MM * 100) / 100, 2) + " mm"
-                        : "no on distance")
-                + (none > 0 ? ", none at " + none + " of " + all + " points" : "") + ".";
+    @Override
+    public void write(TextPage page) {
+        SweepParts.write(
+                page, COLUMNS, HEADS, rows(d -> SweepParts.cut(d.material().id(), -COLUMNS[0])));
+        page.gap();
+        page.paragraph(SweepWords.extent(result));
+        page.paragraph(SweepWords.reason(result));
+    }
+
+    @Override
+    public void write(Page page) {
+        page.table(HEADS, Set.of(1, 2, 3, 4, 5, 6), rows(d -> d.material().name()));
+        page.paragraph(SweepWords.extent(result));
+        page.heading("Why");
+        page.paragraph(SweepWords.reason(result));
+    }
+
+    private List<Page.Row> rows(Function<ConductivityResult.Dot, String> name) {
+        return result.dots().stream()
+                .map(d -> Page.Row.of(
+                        name.apply(d),
+                        Labels.significant(d.conductivity() * Labels.MEGASIEMENS, 3),
+                        Labels.significant(d.material().muReal(), 3),
+                        Double.isFinite(d.skinDepth()) ? Labels.length(d.skinDepth(), 2) : "-",
+                        SweepParts.on(d.distance()),
+                        SweepParts.off(d.distance()),
+                        SweepParts.factor(d.distance().on() / result.model().effectiveDistance())))
+                .toList();
     }
 }

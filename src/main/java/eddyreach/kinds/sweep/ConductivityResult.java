@@ -20,7 +20,6 @@ import java.util.List;
  * @param rows where a target switches, by permeability and conductivity
  * @param dots the materials marked
  * @param wavenumber the dominant wavenumber at the effective distance, 1/m
- * @param reason why the map looks as it does
  * @param warnings limits that concern the study
  */
 public record ConductivityResult(
@@ -32,7 +31,6 @@ public record ConductivityResult(
         List<List<SwitchDistance>> rows,
         List<Dot> dots,
         double wavenumber,
-        String reason,
         List<Warning> warnings)
         implements StudyResult {
 
@@ -51,6 +49,56 @@ public record ConductivityResult(
      * @param distance where it switches, computed with its own values
      */
     public record Dot(Material material, double conductivity, double skinDepth, SwitchDistance distance) {}
+
+    /**
+     * What the map ranges over.
+     *
+     * @param seen points with a switch-on distance
+     * @param all points
+     * @param least smallest switch-on distance, m
+     * @param most largest switch-on distance, m
+     * @param conductivity conductivity of the largest, S/m
+     * @param permeability relative permeability of the largest
+     * @param error largest numerical error, m
+     */
+    public record Extremes(
+            int seen, int all, double least, double most, double conductivity, double permeability, double error) {}
+
+    public Extremes extremes() {
+        int seen = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        double sigma = Double.NaN;
+        double mu = Double.NaN;
+        double error = 0;
+        for (int j = 0; j < rows.size(); j++) {
+            for (int i = 0; i < rows.get(j).size(); i++) {
+                SwitchDistance d = rows.get(j).get(i);
+                if (!Double.isFinite(d.on())) {
+                    continue;
+                }
+                seen++;
+                least = Math.min(least, d.on());
+                error = Math.max(error, d.onError());
+                if (d.on() > most) {
+                    most = d.on();
+                    sigma = conductivities[i];
+                    mu = permeabilities[j];
+                }
+            }
+        }
+        return new Extremes(seen, conductivities.length * permeabilities.length, least, most, sigma, mu, error);
+    }
+
+    /** True when a material lies within the ranges of the map, to rounding. */
+    boolean covers(Dot d) {
+        double mu = d.material().muReal();
+        return within(d.conductivity(), conductivities) && within(mu, permeabilities);
+    }
+
+    private static boolean within(double value, double[] axis) {
+        return value >= axis[0] * (1 - 1e-9) && value <= axis[axis.length - 1] * (1 + 1e-9);
+    }
 
     @Override
     public Presentation presentation() {

@@ -25,7 +25,7 @@ public final class ConductivityRunner {
                 targets.add(study.target(new Material("map", "any metal", s, 0, m, 0, "varied")));
             }
         }
-        Sweep sweep = new Sweep(study, study.reach(), targets.subList(0, 1), progress);
+        Sweep sweep = new Sweep(study, study.searched(), targets.subList(0, 1), progress);
         List<SwitchDistance> found = sweep.of(targets, "metals of the map");
         List<List<SwitchDistance>> rows = new ArrayList<>();
         for (int j = 0; j < mu.length; j++) {
@@ -44,16 +44,6 @@ public final class ConductivityRunner {
         ValidityLimits.errors("map", found, study.accuracy()).ifPresent(warnings::add);
         ValidityLimits.errors("materials", marked, study.accuracy()).ifPresent(warnings::add);
         double k = Wavenumber.dominant(study.switchModel(), study.switchModel().effectiveDistance());
-        return new ConductivityResult(
-                study.header(),
-                study,
-                sweep.trimmed(),
-                sigma,
-                mu,
-                rows,
-                dots,
-                k,
-                SweepReason.map(study.thickness(), omega, k),
-                warnings);
+        return new ConductivityResult(study.header(), study, sweep.trimmed(), sigma, mu, rows, dots, k, warnings);
     }
 }

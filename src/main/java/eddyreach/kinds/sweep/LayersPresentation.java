@@ -6,14 +6,17 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -23,6 +26,9 @@ public record LayersPresentation(LayersResult result) implements Presentation {
 
     private static final int NAME = 17;
     private static final int CELL = 8;
+
+    /** A thickness at which coatings are commonly compared, m. */
+    private static final double TYPICAL = 10e-6;
 
     private List<SweepCurve> curves() {
         return result.coatings().stream().map(LayersResult.Item::curve).toList();
@@ -40,13 +46,13 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
         return List.of(
                 new Picture(
-                        "coating-share",
+                        "layers-share",
                         "What a coating does to " + base(),
                         head,
                         result.name(),
                         (g, area) -> shares().draw(g, area)),
                 new Picture(
-                        "coating-on",
+                        "layers-on",
                         "Switch-on distance over the coating of " + base(),
                         head,
                         result.name(),
@@ -91,14 +97,15 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 (c, p) -> p.on() * Labels.MM);
         double sr = result.model().effectiveDistance();
         chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", true);
-        chart.markBeyond(curves(), result.input().reach() * Labels.MM);
+        chart.upTo(result.input().reach() * Labels.MM);
+        chart.markBeyond(curves());
         return chart.chart();
     }
 
     @Override
     public Map<String, Supplier<String>> tables() {
         return Map.of(
-                "coating.csv",
+                "layers.csv",
                 () -> SweepParts.table(
                         "coating",
                         "thickness_um",
@@ -126,7 +133,12 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                                 .map(i -> new JsonNode()
                                         .with("coating", parts.material(i.material()))
                                         .with("solid", SweepParts.distance(i.solid()))
-                                        .with("reason", i.reason())
+                                        .with(
+                                                "reason",
+                                                SweepWords.reason(
+                                                        i,
+                                                        result.reference(),
+                                                        result.input().searched()))
                                         .with(
                                                 "points",
                                                 SweepParts.points(i.curve().points(), "thickness_m")))
@@ -141,36 +153,77 @@ public record LayersPresentation(LayersResult result) implements Presentation {
     }
 
     @Override
+    public String answer() {
+        return SweepWords.answer(result, TYPICAL);
+    }
+
+    @Override
     public void write(TextPage page) {
-        String bare = Double.isFinite(result.bare().on())
+        page.paragraph(introduction());
+        page.gap();
+        List<String> heads = heads();
+        int[] columns = heads.stream().mapToInt(h -> CELL).toArray();
+        columns[0] = -NAME;
+        SweepParts.write(
+                page, columns, heads, rows(i -> SweepParts.cut(i.material().id(), NAME)));
+        page.gap();
+        page.paragraph(error());
+        reasons().forEach(page::paragraph);
+    }
+
+    @Override
+    public void write(Page page) {
+        page.paragraph(introduction());
+        List<String> heads = heads();
+        page.table(
+                heads,
+                IntStream.range(1, heads.size()).boxed().collect(Collectors.toSet()),
+                rows(i -> i.material().name()));
+        page.paragraph(error());
+        page.heading("Why");
+        page.items(reasons());
+    }
+
+    private String introduction() {
+        String bare = result.againstBare()
                 ? "on at " + SweepParts.on(result.bare()) + " mm, off at " + SweepParts.off(result.bare()) + " mm"
                 : result.bare().outcome().label();
-        page.paragraph("Base " + base() + ", bare: " + bare + ". On distance over "
+        return "Base " + base() + ", bare: " + bare + ". The table gives the on distance over "
                 + (result.againstBare() ? "that of the bare base" : "sr, since the bare base has none")
-                + ", by thickness of the coating:");
-        page.gap();
-        List<String> thicknesses = result.coatings().stream()
-                .findFirst()
-                .map(i -> i.telling().stream()
-                        .map(t -> Labels.length(t.point().value()))
-                        .toList())
-                .orElse(List.of());
-        page.line(page.mark(row("coating", thicknesses, "solid"), TextPage.BOLD));
+                + ", by thickness of the coating.";
+    }
+
+    private String error() {
+        return "Numerical error of a share at most ± " + Labels.fixed(shareError(), 3) + ".";
+    }
+
+    private List<String> reasons() {
+        return result.coatings().stream()
+                .map(i -> i.material().name() + ". "
+                        + SweepWords.reason(
+                                i, result.reference(), result.input().searched()))
+                .toList();
+    }
+
+    private List<String> heads() {
+        List<String> heads = new ArrayList<>(List.of("coating"));
+        result.coatings().stream()
+                .limit(1)
+                .flatMap(i -> i.telling().stream())
+                .forEach(t -> heads.add(Labels.length(t.point().value())));
+        heads.add("solid");
+        return heads;
+    }
+
+    private List<Page.Row> rows(Function<LayersResult.Item, String> name) {
+        List<Page.Row> rows = new ArrayList<>();
         for (LayersResult.Item item : result.coatings()) {
-            page.line(row(
-                    item.material().id(),
-                    item.telling().stream()
-                            .map(MarkedPoint::point)
-                            .map(SweepPoint::on)
-                            .map(this::share)
-                            .toList(),
-                    share(item.solid().on())));
+            List<String> cells = new ArrayList<>(List.of(name.apply(item)));
+            item.telling().forEach(t -> cells.add(share(t.point().on())));
+            cells.add(share(item.solid().on()));
+            rows.add(new Page.Row(cells, false));
         }
-        page.gap();
-        page.paragraph("Numerical error of a share at most ± " + Labels.fixed(shareError(), 3) + ".");
-        for (LayersResult.Item item : result.coatings()) {
-            page.paragraph(item.material().name() + ": " + item.reason());
-        }
+        return rows;
     }
 
     private String share(double on) {
@@ -187,16 +240,5 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 .orElse(0);
         double bare = result.againstBare() ? result.bare().onError() : 0;
         return Math.ceil((worst + bare) / result.reference() * 1000) / 1000;
-    }
-
-    private static String row(String name, List<String> cells, String last) {
-        int[] columns = Stream.concat(
-                        Stream.of(-NAME), Stream.generate(() -> CELL).limit(cells.size() + 1L))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        String[] all = Stream.of(List.of(SweepParts.cut(name, NAME)), cells, List.of(last))
-                .flatMap(List::stream)
-                .toArray(String[]::new);
-        return TextPage.row(columns, all);
     }
 }

@@ -8,6 +8,7 @@ import eddyreach.study.Presentation;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyResult;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * On and off distance over the thickness of coatings.
@@ -48,13 +49,37 @@ public record LayersResult(
      * @param curve where the coated base switches over the thickness of the coating, m
      * @param solid where a target of the coating's material alone switches, as thick as the base
      * @param telling the coated base at round thicknesses
-     * @param reason what the coating does
+     * @param optimum thickness at which the coating alone takes the most loss of the dominant wave, m; infinite for an insulator
+     * @param skinDepth its skin depth at the frequency without a target, m; infinite for an insulator
      */
     public record Item(
-            Material material, SweepCurve curve, SwitchDistance solid, List<MarkedPoint> telling, String reason) {
+            Material material,
+            SweepCurve curve,
+            SwitchDistance solid,
+            List<MarkedPoint> telling,
+            double optimum,
+            double skinDepth) {
 
         public Item {
             telling = List.copyOf(telling);
+        }
+
+        /** The largest distance, where it is clearly above a reference, m. */
+        Optional<SweepPoint> raised(double reference) {
+            return curve.highest().filter(p -> p.on() > (1 + SweepCurve.LEVEL) * reference);
+        }
+
+        /** The thickness, above that of the largest distance, at which the distance is first clearly below a reference, m, or the target lost. */
+        Optional<SweepPoint> lowered(double reference) {
+            double after = curve.highest().map(SweepPoint::value).orElse(0.0);
+            return curve.points().stream()
+                    .filter(p -> p.value() > after && (!p.seen() || p.on() < (1 - SweepCurve.LEVEL) * reference))
+                    .findFirst();
+        }
+
+        /** True when each thickness has a switch-on distance; without it nothing can be said of the whole range. */
+        boolean everywhereOn() {
+            return curve.points().stream().allMatch(p -> Double.isFinite(p.on()));
         }
     }
 

@@ -30,7 +30,7 @@ public final class LayersRunner {
 
     public static LayersResult run(SweepInput.Layers study, Progress progress) {
         List<Material> coatings = study.coatings();
-        Sweep sweep = new Sweep(study, study.reach(), List.of(study.bare()), progress);
+        Sweep sweep = new Sweep(study, study.searched(), List.of(study.bare()), progress);
         List<Target> others = new ArrayList<>(List.of(study.bare()));
         coatings.forEach(m -> others.add(study.solid(m)));
         List<SwitchDistance> solid = sweep.of(others, "bare and solid");
@@ -65,14 +65,11 @@ public final class LayersRunner {
                     m,
                     curve,
                     solid.get(i + 1),
-                    marked.get(i).stream().map(p -> new MarkedPoint("", p)).toList(),
-                    SweepReason.coating(
-                            m,
-                            curve,
-                            reference,
-                            solid.get(i + 1),
-                            Wavenumber.sheetOptimum(m, omega, k),
-                            m.skinDepth(omega, Temperature.AMBIENT))));
+                    marked.get(i).stream()
+                            .map(p -> new MarkedPoint(MarkedPoint.Mark.ROUND, p))
+                            .toList(),
+                    Wavenumber.sheetOptimum(m, omega, k),
+                    m.skinDepth(omega, Temperature.AMBIENT)));
             ValidityLimits.errors(
                             m.id(),
                             curve.points().stream().map(SweepPoint::distance).toList(),

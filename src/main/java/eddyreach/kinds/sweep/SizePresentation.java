@@ -6,12 +6,16 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
@@ -23,6 +27,11 @@ import org.jfree.chart.ui.Layer;
 public record SizePresentation(SizeResult result) implements Presentation {
 
     private static final int[] COLUMNS = {-16, 8, 5, 12, 12, 6, 9};
+    private static final List<String> HEADS =
+            List.of("material", "size", "ratio", "on, mm", "off, mm", "share", "typical");
+    private static final String NOTE =
+            "Ratio: size over that of the standard target. Share: on distance over that of the same material at"
+                    + " the standard size. Typical: range for steel, " + SizeDerating.SOURCE + ".";
 
     private List<SweepCurve> curves() {
         return result.materials().stream().map(SizeResult.Item::curve).toList();
@@ -46,8 +55,8 @@ public record SizePresentation(SizeResult result) implements Presentation {
                         (g, area) -> distances().draw(g, area)),
                 new Picture(
                         "size-share",
-                        "What smaller targets leave of the distance",
-                        head + " · band: usual for steel, " + SizeDerating.SOURCE,
+                        "On distance of smaller targets, against the standard size",
+                        head + " · band: typical for steel, " + SizeDerating.SOURCE,
                         result.name(),
                         (g, area) -> shares().draw(g, area)));
     }
@@ -70,10 +79,11 @@ public record SizePresentation(SizeResult result) implements Presentation {
                     m, SweepCharts.Mark.DOT, result.reference(), item.standard().on() * Labels.MM);
         }
         chart.explain(SweepCharts.Mark.DOT, "as large as the standard target");
-        chart.explain(SweepCharts.Mark.RING, "smallest that is seen at contact");
+        chart.explain(SweepCharts.Mark.RING, "smallest detected at contact");
         double sr = result.model().effectiveDistance();
         chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", false);
-        chart.markBeyond(curves(), result.input().reach() * Labels.MM);
+        chart.upTo(result.input().reach() * Labels.MM);
+        chart.markBeyond(curves());
         return chart.chart();
     }
 
@@ -91,7 +101,7 @@ public record SizePresentation(SizeResult result) implements Presentation {
                 .getRenderer()
                 .addAnnotation(new XYPolygonAnnotation(band(), null, null, Theme.BAND), Layer.BACKGROUND);
         chart.explain(new LegendItem(
-                "usual for steel, common practice",
+                "typical for steel, common practice",
                 null,
                 null,
                 null,
@@ -141,7 +151,12 @@ public record SizePresentation(SizeResult result) implements Presentation {
                                         .with("material", parts.material(i.material()))
                                         .with("standard_size", SweepParts.distance(i.standard()))
                                         .with("smallest_seen_m", i.smallest())
-                                        .with("reason", i.reason())
+                                        .with(
+                                                "reason",
+                                                SweepWords.reason(
+                                                        i,
+                                                        result.reference(),
+                                                        result.input().searched()))
                                         .with(
                                                 "points",
                                                 SweepParts.points(i.curve().points(), "size_m")))
@@ -154,18 +169,44 @@ public record SizePresentation(SizeResult result) implements Presentation {
     }
 
     @Override
+    public String answer() {
+        return SweepWords.answer(result);
+    }
+
+    @Override
     public void write(TextPage page) {
-        page.line(page.mark(
-                TextPage.row(COLUMNS, "material", "size", "ratio", "on, mm", "off, mm", "share", "usual"),
-                TextPage.BOLD));
+        SweepParts.write(
+                page, COLUMNS, HEADS, rows(i -> SweepParts.cut(i.material().id(), -COLUMNS[0])));
+        page.gap();
+        page.paragraph(NOTE);
+        reasons().forEach(page::paragraph);
+    }
+
+    @Override
+    public void write(Page page) {
+        page.table(HEADS, Set.of(1, 2, 3, 4, 5, 6), rows(i -> i.material().name()));
+        page.paragraph(NOTE);
+        page.heading("Why");
+        page.items(reasons());
+    }
+
+    private List<String> reasons() {
+        return result.materials().stream()
+                .map(i -> i.material().name() + ". "
+                        + SweepWords.reason(
+                                i, result.reference(), result.input().searched()))
+                .toList();
+    }
+
+    private List<Page.Row> rows(Function<SizeResult.Item, String> name) {
+        List<Page.Row> rows = new ArrayList<>();
         for (SizeResult.Item item : result.materials()) {
-            String name = SweepParts.cut(item.material().id(), -COLUMNS[0]);
+            String first = name.apply(item);
             for (MarkedPoint t : item.telling()) {
                 SweepPoint p = t.point();
                 double ratio = p.value() / result.reference();
-                page.line(TextPage.row(
-                        COLUMNS,
-                        name,
+                rows.add(Page.Row.of(
+                        first,
                         Labels.length(p.value()),
                         Labels.fixed(ratio, 2),
                         SweepParts.on(p.distance()),
@@ -175,15 +216,9 @@ public record SizePresentation(SizeResult result) implements Presentation {
                                 .filter(b -> b.low() < b.high())
                                 .map(b -> Labels.fixed(b.low(), 2) + "-" + Labels.fixed(b.high(), 2))
                                 .orElse("-")));
-                name = "";
+                first = "";
             }
         }
-        page.gap();
-        page.paragraph(
-                "Ratio and share are against a target of the same material as large as the standard one; usual: what is reckoned for"
-                        + " steel, " + SizeDerating.SOURCE + ".");
-        for (SizeResult.Item item : result.materials()) {
-            page.paragraph(item.material().name() + ": " + item.reason());
-        }
+        return rows;
     }
 }

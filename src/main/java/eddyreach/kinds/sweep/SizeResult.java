@@ -8,6 +8,7 @@ import eddyreach.study.Presentation;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyResult;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * On and off distance over the size of targets.
@@ -40,19 +41,26 @@ public record SizeResult(
      * @param curve where it switches over its size, m
      * @param standard where it switches at the size of the standard target
      * @param smallest smallest size that is seen at contact, to 1 %, m; the smallest of the range when even that is seen, NaN when none is
-     * @param telling points that tell something, by size
-     * @param reason what the curve says
+     * @param telling points worth naming, by size
      */
     public record Item(
-            Material material,
-            SweepCurve curve,
-            SwitchDistance standard,
-            double smallest,
-            List<MarkedPoint> telling,
-            String reason) {
+            Material material, SweepCurve curve, SwitchDistance standard, double smallest, List<MarkedPoint> telling) {
 
         public Item {
             telling = List.copyOf(telling);
+        }
+
+        /** The size from which on a larger target changes the distance by less than {@link SweepCurve#LEVEL}; empty when it still does. */
+        public Optional<SweepPoint> level() {
+            return curve.levelFrom(SweepCurve.LEVEL)
+                    .filter(p -> p.value() < curve.last().value());
+        }
+
+        /** The largest distance, where it is clearly above that of the largest target. */
+        public Optional<SweepPoint> peak() {
+            return curve.highest()
+                    .filter(p -> p.on() > (1 + SweepCurve.LEVEL) * curve.last().on()
+                            && p.value() < curve.last().value());
         }
     }
 

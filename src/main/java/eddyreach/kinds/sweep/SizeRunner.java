@@ -29,7 +29,7 @@ public final class SizeRunner {
         List<Target> all = Arrays.stream(study.sizes().logarithmic())
                 .mapToObj(s -> study.target(study.materials().get(0), s))
                 .toList();
-        sweep = new Sweep(study, study.reach(), all, progress);
+        sweep = new Sweep(study, study.searched(), all, progress);
     }
 
     public static SizeResult run(SweepInput.Size study, Progress progress) {
@@ -71,10 +71,10 @@ public final class SizeRunner {
                     standard,
                     smallest[m],
                     points.stream()
-                            .map(p ->
-                                    new MarkedPoint(p.value() == reference ? "as large as the standard target" : "", p))
-                            .toList(),
-                    SweepReason.size(curve, smallest[m], standard, reference)));
+                            .map(p -> new MarkedPoint(
+                                    p.value() == reference ? MarkedPoint.Mark.STANDARD_SIZE : MarkedPoint.Mark.ROUND,
+                                    p))
+                            .toList()));
             ValidityLimits.errors(
                             material.id(),
                             curve.points().stream().map(SweepPoint::distance).toList(),

@@ -1,6 +1,5 @@
 package eddyreach.kinds.sweep;
 
-import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.draw.Ruler;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
@@ -153,19 +152,27 @@ final class SweepCharts {
         markRenderer.setSeriesOutlineStroke(s, Theme.line(mark == Mark.TICK ? 2.2 : 1.5));
     }
 
-    /** Marks at the upper edge of the chart where a target switches beyond the range of distances. */
-    void markBeyond(List<SweepCurve> curves, double top) {
+    /** Shows no more than a height, in the unit of the axis; what is higher runs out of the picture. */
+    void upTo(double top) {
+        if (plot.getRangeAxis().getUpperBound() > top) {
+            plot.getRangeAxis().setRange(0, top);
+        }
+    }
+
+    /** Marks at the upper edge of the chart where a target switches beyond the distances searched. */
+    void markBeyond(List<SweepCurve> curves) {
+        double top = plot.getRangeAxis().getUpperBound();
         boolean any = false;
         for (int c = 0; c < curves.size(); c++) {
             for (SweepPoint p : curves.get(c).points()) {
-                if (p.distance().outcome() == SwitchDistance.Outcome.BEYOND_RANGE && !Double.isFinite(p.on())) {
+                if (p.beyond()) {
                     mark(c, Mark.BEYOND, p.value(), top);
                     any = true;
                 }
             }
         }
         if (any) {
-            explain(Mark.BEYOND, "beyond the range");
+            explain(Mark.BEYOND, "beyond the distances searched");
         }
     }
 

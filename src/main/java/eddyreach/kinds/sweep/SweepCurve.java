@@ -14,6 +14,9 @@ import java.util.function.Predicate;
  */
 public record SweepCurve(String id, String label, List<SweepPoint> points) {
 
+    /** Distances that differ by less than this share count as level. */
+    public static final double LEVEL = 0.01;
+
     public SweepCurve {
         points = List.copyOf(points);
     }
@@ -21,6 +24,27 @@ public record SweepCurve(String id, String label, List<SweepPoint> points) {
     /** The point with the largest switch-on distance; empty when none has one. */
     public Optional<SweepPoint> highest() {
         return points.stream().filter(p -> Double.isFinite(p.on())).max(Comparator.comparingDouble(SweepPoint::on));
+    }
+
+    public SweepPoint last() {
+        return points.get(points.size() - 1);
+    }
+
+    /** True when each target has a switch-on distance or is certainly never on, so that nothing lies beyond the distances searched. */
+    public boolean complete() {
+        return points.stream().noneMatch(SweepPoint::beyond);
+    }
+
+    /**
+     * The lowest point between a value and the last one, where it is lower than the last by more than a share.
+     *
+     * @param value where to begin
+     * @param share the share
+     */
+    public Optional<SweepPoint> dipAfter(double value, double share) {
+        return points.stream()
+                .filter(p -> p.value() > value && p.on() < (1 - share) * last().on())
+                .min(Comparator.comparingDouble(SweepPoint::on));
     }
 
     /** The first point from which on all are recognised; empty when the last is not. */
@@ -40,7 +64,7 @@ public record SweepCurve(String id, String label, List<SweepPoint> points) {
      * @param share the share
      */
     public Optional<SweepPoint> levelFrom(double share) {
-        double last = points.get(points.size() - 1).on();
+        double last = last().on();
         return from(p -> Math.abs(p.on() - last) <= share * last);
     }
 

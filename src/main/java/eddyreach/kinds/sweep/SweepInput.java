@@ -14,8 +14,16 @@ import java.util.stream.Stream;
 /** A study of many targets that differ in one or two quantities, each only for where it switches. */
 public sealed interface SweepInput extends StudyInput {
 
-    /** Largest distance at which a target is looked for, m. */
+    /** Largest distance that the pictures show, m. */
     double reach();
+
+    /**
+     * Largest distance at which a target is looked for, m: at least what a study searches that names no reach, so that a short picture cuts
+     * off no answer.
+     */
+    default double searched() {
+        return Math.max(reach(), StudyInput.defaultReach(switchModel()));
+    }
 
     /** A target of such a study. */
     static Target target(String id, Target.Outline outline, List<Layer> layers) {
@@ -29,7 +37,7 @@ public sealed interface SweepInput extends StudyInput {
      * @param materials the metals, different from each other
      * @param outline outline of the targets
      * @param thicknesses thicknesses, m, at even ratios
-     * @param reach largest distance looked at, m
+     * @param reach largest distance shown, m
      */
     record Thickness(
             StudyHeader header, List<Material> materials, Target.Outline outline, ValueRange thicknesses, double reach)
@@ -58,7 +66,7 @@ public sealed interface SweepInput extends StudyInput {
      * @param thickness thickness of the targets, m
      * @param discs whether the targets are discs; otherwise squares
      * @param sizes diameters or sides, m, at even ratios
-     * @param reach largest distance looked at, m
+     * @param reach largest distance shown, m
      */
     record Size(
             StudyHeader header,
@@ -98,7 +106,7 @@ public sealed interface SweepInput extends StudyInput {
      * @param thickness thickness of the targets, m
      * @param conductivities conductivities, S/m, at even ratios
      * @param permeabilities relative permeabilities, at even ratios
-     * @param reach largest distance looked at, m
+     * @param reach largest distance shown, m
      */
     record Conductivity(
             StudyHeader header,
@@ -133,7 +141,7 @@ public sealed interface SweepInput extends StudyInput {
      * @param coatings materials of the coatings, different from each other
      * @param outline outline of the targets
      * @param thicknesses thicknesses of the coating, m; from 0 on or above
-     * @param reach largest distance looked at, m
+     * @param reach largest distance shown, m
      */
     record Layers(
             StudyHeader header,

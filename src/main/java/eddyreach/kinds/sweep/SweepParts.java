@@ -4,6 +4,8 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.model.values.Target;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -76,6 +78,12 @@ final class SweepParts {
 
     static String factor(double factor) {
         return Double.isFinite(factor) ? Labels.fixed(factor, 2) : "-";
+    }
+
+    /** A table in columns. */
+    static void write(TextPage page, int[] columns, List<String> heads, List<Page.Row> rows) {
+        page.line(page.mark(TextPage.row(columns, heads.toArray(String[]::new)), TextPage.BOLD));
+        rows.forEach(r -> page.line(TextPage.row(columns, r.cells().toArray(String[]::new))));
     }
 
     /** The outline in a few words. */

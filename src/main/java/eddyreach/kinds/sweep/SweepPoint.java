@@ -15,6 +15,11 @@ public record SweepPoint(double value, SwitchDistance distance) {
         return distance.outcome() != SwitchDistance.Outcome.NEVER_ON;
     }
 
+    /** True when it switches farther away than was searched, so that its distance is unknown. */
+    public boolean beyond() {
+        return distance.outcome() == SwitchDistance.Outcome.BEYOND_RANGE;
+    }
+
     /** Switch-on distance, m; NaN when there is none within the range. */
     public double on() {
         return distance.on();

@@ -63,7 +63,7 @@ public final class SweepReader {
             case THICKNESS -> reader.thickness();
             case SIZE -> reader.size();
             case CONDUCTIVITY -> reader.conductivity();
-            case LAYERS -> reader.coating();
+            case LAYERS -> reader.layers();
         };
     }
 
@@ -112,17 +112,14 @@ public final class SweepReader {
         List<Material> materials = root.has("materials")
                 ? named
                 : context.materials().all().stream()
-                        .filter(m -> m.conductivity20() >= conductivities.first()
-                                && m.conductivity20() <= conductivities.last()
-                                && m.muReal() >= permeabilities.first()
-                                && m.muReal() <= permeabilities.last())
+                        .filter(m -> m.conductivity20() > 0)
                         .toList();
         double reach = reach();
         return header -> new SweepInput.Conductivity(
                 header, materials, outline.orElseThrow(), thickness, conductivities, permeabilities, reach);
     }
 
-    private Function<StudyHeader, StudyInput> coating() {
+    private Function<StudyHeader, StudyInput> layers() {
         Optional<Node> base = root.map("base");
         List<Layer> layers = base.map(
                         b -> context.targets().bindLayers(b, Shape.PLATE, Optional.of(new Texture.Solid())))

@@ -6,11 +6,15 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
@@ -18,7 +22,8 @@ import org.jfree.chart.JFreeChart;
 /** Shows on and off distance over the thickness of metals. */
 public record ThicknessPresentation(ThicknessResult result) implements Presentation {
 
-    private static final int[] COLUMNS = {-15, 8, 12, 12, 6, -18};
+    private static final int[] COLUMNS = {-15, 9, 12, 12, 6, -18};
+    private static final List<String> HEADS = List.of("metal", "thickness", "on, mm", "off, mm", "factor", "what");
 
     private List<SweepCurve> curves() {
         return result.metals().stream().map(ThicknessResult.Metal::curve).toList();
@@ -58,22 +63,24 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
                 1,
                 Theme.axis(label),
                 (c, p) -> distance.applyAsDouble(p) * Labels.MM);
-        mark(chart, ThicknessResult.SKIN, SweepCharts.Mark.DIAMOND, distance);
-        mark(chart, ThicknessResult.OPTIMUM, SweepCharts.Mark.TICK, distance);
-        mark(chart, ThicknessResult.LARGEST, SweepCharts.Mark.DOT, distance);
+        mark(chart, MarkedPoint.Mark.SKIN_DEPTH, SweepCharts.Mark.DIAMOND, distance);
+        mark(chart, MarkedPoint.Mark.SHEET_OPTIMUM, SweepCharts.Mark.TICK, distance);
+        mark(chart, MarkedPoint.Mark.LARGEST, SweepCharts.Mark.DOT, distance);
         chart.explain(SweepCharts.Mark.DOT, "largest switch-on distance");
         chart.explain(SweepCharts.Mark.TICK, "t* = k µr δ², most loss of a thin sheet");
         chart.explain(SweepCharts.Mark.DIAMOND, "skin depth δ");
         double sr = result.model().effectiveDistance();
         chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", false);
-        chart.markBeyond(curves(), result.input().reach() * Labels.MM);
+        chart.upTo(result.input().reach() * Labels.MM);
+        chart.markBeyond(curves());
         return chart.chart();
     }
 
-    private void mark(SweepCharts chart, String what, SweepCharts.Mark mark, ToDoubleFunction<SweepPoint> distance) {
+    private void mark(
+            SweepCharts chart, MarkedPoint.Mark what, SweepCharts.Mark mark, ToDoubleFunction<SweepPoint> distance) {
         for (int m = 0; m < result.metals().size(); m++) {
             for (MarkedPoint t : result.metals().get(m).telling()) {
-                if (t.what().equals(what)) {
+                if (t.mark() == what) {
                     chart.mark(m, mark, t.point().value(), distance.applyAsDouble(t.point()) * Labels.MM);
                 }
             }
@@ -109,7 +116,9 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
                                         m.highest()
                                                 .map(p -> SweepParts.point(p, "thickness_m"))
                                                 .orElse(null))
-                                .with("reason", m.reason())
+                                .with(
+                                        "reason",
+                                        SweepWords.reason(m, result.input().searched()))
                                 .with("points", SweepParts.points(m.curve().points(), "thickness_m")))
                         .toList());
     }
@@ -120,26 +129,48 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
     }
 
     @Override
+    public String answer() {
+        return SweepWords.answer(result);
+    }
+
+    @Override
     public void write(TextPage page) {
-        page.line(page.mark(TextPage.row(COLUMNS, "metal", "t", "on, mm", "off, mm", "factor", "what"), TextPage.BOLD));
+        SweepParts.write(
+                page, COLUMNS, HEADS, rows(m -> SweepParts.cut(m.material().id(), -COLUMNS[0])));
+        page.gap();
+        reasons().forEach(page::paragraph);
+    }
+
+    @Override
+    public void write(Page page) {
+        page.table(HEADS, Set.of(1, 2, 3, 4), rows(m -> m.material().name()));
+        page.heading("Why");
+        page.items(reasons());
+    }
+
+    private List<String> reasons() {
+        return result.metals().stream()
+                .map(m -> m.material().name() + ". "
+                        + SweepWords.reason(m, result.input().searched()))
+                .toList();
+    }
+
+    private List<Page.Row> rows(Function<ThicknessResult.Metal, String> name) {
+        List<Page.Row> rows = new ArrayList<>();
         for (ThicknessResult.Metal m : result.metals()) {
-            String name = SweepParts.cut(m.material().id(), -COLUMNS[0]);
+            String first = name.apply(m);
             for (MarkedPoint t : m.telling()) {
                 SweepPoint p = t.point();
-                page.line(TextPage.row(
-                        COLUMNS,
-                        name,
+                rows.add(Page.Row.of(
+                        first,
                         Labels.length(p.value()),
                         SweepParts.on(p.distance()),
                         SweepParts.off(p.distance()),
                         SweepParts.factor(p.on() / result.model().effectiveDistance()),
-                        t.what()));
-                name = "";
+                        SweepWords.mark(t.mark())));
+                first = "";
             }
         }
-        page.gap();
-        for (ThicknessResult.Metal m : result.metals()) {
-            page.paragraph(m.material().name() + ": " + m.reason());
-        }
+        return rows;
     }
 }

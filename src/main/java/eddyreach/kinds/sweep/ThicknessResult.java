@@ -26,15 +26,6 @@ public record ThicknessResult(
         List<Warning> warnings)
         implements StudyResult {
 
-    /** What the point of the largest distance is called. */
-    public static final String LARGEST = "largest distance";
-
-    /** What the point of the most loss of a thin sheet is called. */
-    public static final String OPTIMUM = "t*, sheet's optimum";
-
-    /** What the point at the skin depth is called. */
-    public static final String SKIN = "skin depth";
-
     public ThicknessResult {
         metals = List.copyOf(metals);
         warnings = List.copyOf(warnings);
@@ -51,8 +42,7 @@ public record ThicknessResult(
      * @param wavenumber the dominant wavenumber k at the largest switch-on distance, 1/m
      * @param highest the largest switch-on distance; empty when there is none
      * @param inside whether that lies inside the range of thicknesses and not at an end
-     * @param telling points that tell something, by thickness
-     * @param reason why the curve runs as it does
+     * @param telling points worth naming, by thickness
      */
     public record Metal(
             Material material,
@@ -62,11 +52,22 @@ public record ThicknessResult(
             double wavenumber,
             Optional<SweepPoint> highest,
             boolean inside,
-            List<MarkedPoint> telling,
-            String reason) {
+            List<MarkedPoint> telling) {
 
         public Metal {
             telling = List.copyOf(telling);
+        }
+
+        /** The thickness beyond the largest distance from which on the distance is level; empty when it still changes at the end. */
+        public Optional<SweepPoint> level() {
+            return curve.levelFrom(SweepCurve.LEVEL)
+                    .filter(p -> p.value() < curve.last().value())
+                    .filter(p -> highest.isPresent() && highest.get().value() < p.value());
+        }
+
+        /** The lowest distance between the largest one and thick metal, where it is lower than that of thick metal. */
+        public Optional<SweepPoint> dip() {
+            return highest.flatMap(top -> curve.dipAfter(top.value(), SweepCurve.LEVEL));
         }
     }
 

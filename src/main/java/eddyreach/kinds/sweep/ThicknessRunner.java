@@ -31,7 +31,7 @@ public final class ThicknessRunner {
         this.study = study;
         List<Target> widest = List.of(
                 study.target(study.materials().get(0), study.thicknesses().first()));
-        sweep = new Sweep(study, study.reach(), widest, progress);
+        sweep = new Sweep(study, study.searched(), widest, progress);
     }
 
     public static ThicknessResult run(SweepInput.Thickness study, Progress progress) {
@@ -48,7 +48,7 @@ public final class ThicknessRunner {
             wanted.add(refined(curves.get(i)));
         }
         List<List<SweepPoint>> peaks = points(all, wanted, "largest distances");
-        List<Map<String, Double>> names = new ArrayList<>();
+        List<Map<MarkedPoint.Mark, Double>> names = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             names.add(telling(study.materials().get(i), highest(curves.get(i), peaks.get(i))));
         }
@@ -59,8 +59,8 @@ public final class ThicknessRunner {
             Material material = study.materials().get(i);
             List<MarkedPoint> telling = new ArrayList<>();
             int n = 0;
-            for (String what : names.get(i).keySet()) {
-                telling.add(new MarkedPoint(what, found.get(i).get(n++)));
+            for (MarkedPoint.Mark mark : names.get(i).keySet()) {
+                telling.add(new MarkedPoint(mark, found.get(i).get(n++)));
             }
             metals.add(metal(material, curves.get(i), highest(curves.get(i), peaks.get(i)), telling));
             ValidityLimits.errors(
@@ -119,14 +119,16 @@ public final class ThicknessRunner {
     }
 
     /** Thicknesses that tell something, in ascending order, with what they are. */
-    private Map<String, Double> telling(Material material, Optional<SweepPoint> highest) {
-        Map<String, Double> all = new LinkedHashMap<>();
-        highest.ifPresent(p -> all.put(ThicknessResult.LARGEST, p.value()));
-        all.put(ThicknessResult.OPTIMUM, optimum(material, wavenumber(highest)));
-        all.put("household foil", FOIL);
-        all.put(ThicknessResult.SKIN, material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT));
-        all.put("sheet", SHEET);
-        Map<String, Double> sorted = new LinkedHashMap<>();
+    private Map<MarkedPoint.Mark, Double> telling(Material material, Optional<SweepPoint> highest) {
+        Map<MarkedPoint.Mark, Double> all = new LinkedHashMap<>();
+        highest.ifPresent(p -> all.put(MarkedPoint.Mark.LARGEST, p.value()));
+        all.put(MarkedPoint.Mark.SHEET_OPTIMUM, optimum(material, wavenumber(highest)));
+        all.put(MarkedPoint.Mark.FOIL, FOIL);
+        all.put(
+                MarkedPoint.Mark.SKIN_DEPTH,
+                material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT));
+        all.put(MarkedPoint.Mark.SHEET, SHEET);
+        Map<MarkedPoint.Mark, Double> sorted = new LinkedHashMap<>();
         all.entrySet().stream()
                 .filter(e -> e.getValue() >= study.thicknesses().first()
                         && e.getValue() <= study.thicknesses().last())
@@ -144,15 +146,6 @@ public final class ThicknessRunner {
         boolean inside = highest.isPresent()
                 && highest.get().value() > study.thicknesses().first()
                 && highest.get().value() < study.thicknesses().last();
-        return new ThicknessResult.Metal(
-                material,
-                curve,
-                skin,
-                optimum,
-                k,
-                highest,
-                inside,
-                telling,
-                SweepReason.thickness(material, curve, highest, inside, skin, optimum, k));
+        return new ThicknessResult.Metal(material, curve, skin, optimum, k, highest, inside, telling);
     }
 }

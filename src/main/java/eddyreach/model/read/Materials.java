@@ -24,6 +24,7 @@ public final class Materials {
     /** Id of the standard target's steel. */
     public static final String STANDARD_STEEL = "fe360";
 
+    private static final String WINDING = "copper";
     private static final double MOST_CONDUCTIVE = 1e8;
     private static final double MOST_PERMEABLE = 1e6;
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
@@ -79,6 +80,9 @@ public final class Materials {
         double loss = node.quantity("permeability loss", Dimension.NONE, 0, MOST_PERMEABLE, 0);
         // sources may be long
         String source = node.has("source") ? node.note("source") : node.text("source");
+        if (id.equals(WINDING) && !(conductivity > 0 && real == 1 && loss == 0) && !Double.isNaN(conductivity)) {
+            node.problem("the winding's copper must conduct and not be magnetic");
+        }
         return new Material(id, name, conductivity, coefficient, real, loss, source);
     }
 

@@ -3,7 +3,6 @@ package eddyreach.model.read;
 import eddyreach.geometry.Section;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Body;
-import eddyreach.model.values.Describe;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
 import eddyreach.model.values.Round;
@@ -58,7 +57,7 @@ final class RoundReader {
         Round r = round.get();
         return Optional.of(new Bound(
                 new Body.Rings(r.rings(material.get(), coating)),
-                material.get().name() + " " + shape.word() + " " + r.describe()
+                material.get().name() + " " + shape.word() + " " + Describe.round(r)
                         + coating.map(c -> ", " + Describe.layers(List.of(c)) + " all over")
                                 .orElse("")));
     }

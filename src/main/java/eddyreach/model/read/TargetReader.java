@@ -3,7 +3,6 @@ package eddyreach.model.read;
 import eddyreach.materials.Material;
 import eddyreach.materials.Specimen;
 import eddyreach.model.values.Body;
-import eddyreach.model.values.Describe;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;

@@ -5,8 +5,6 @@ import eddyreach.materials.Material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /**
  * A body of one material made of one or two stacked rings, which may be coated on every side. Sizes are those of the finished part,
@@ -38,21 +36,6 @@ public record Round(List<String> names, List<Section> sections, boolean slit) {
                 List.of("head", "shank"),
                 List.of(new Section(0, head, 0, height), new Section(0, shank, height, height + length)),
                 false);
-    }
-
-    /** Its sizes in words. */
-    public String describe() {
-        Section s = sections.get(0);
-        if (sections.size() == 2) {
-            return IntStream.range(0, 2)
-                    .mapToObj(i -> names.get(i) + " "
-                            + Describe.length(2 * sections.get(i).r1()) + " by "
-                            + Describe.length(
-                                    sections.get(i).z1() - sections.get(i).z0()))
-                    .collect(Collectors.joining(", "));
-        }
-        return Describe.length(2 * s.r1()) + (s.r0() > 0 ? " / " + Describe.length(2 * s.r0()) : "") + " by "
-                + Describe.length(s.z1() - s.z0()) + (slit ? ", slit" : "");
     }
 
     /** Thickness of a coating that would leave nothing of the part somewhere, m. */

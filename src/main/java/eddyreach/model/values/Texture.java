@@ -2,6 +2,8 @@ package eddyreach.model.values;
 
 import eddyreach.materials.Material;
 import eddyreach.materials.Specimen;
+import eddyreach.units.Dimension;
+import eddyreach.units.Units;
 import java.util.Locale;
 
 /** Whether a sheet is solid, and the solid sheet that stands for it when it is not. */
@@ -45,7 +47,7 @@ public sealed interface Texture {
             return m;
         }
         String what = this instanceof Mesh mesh
-                ? "mesh, pitch " + Describe.length(mesh.pitch())
+                ? "mesh, pitch " + Units.text(mesh.pitch(), Dimension.LENGTH)
                 : String.format(Locale.ROOT, "%.0f %% open", 100 * ((Perforated) this).openArea());
         return m.in(
                 String.format(Locale.ROOT, "%s-times-%.4f", m.id(), conductivityRatio()),

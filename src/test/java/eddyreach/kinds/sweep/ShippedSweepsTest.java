@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -62,12 +63,31 @@ class ShippedSweepsTest {
             ThicknessResult.Metal m = metal(id);
             double top = m.highest().orElseThrow().value();
             assertThat(m.inside()).as(id).isTrue();
-            assertThat(m.optimum())
-                    .as(id)
-                    .isCloseTo(m.wavenumber() * m.skinDepth() * m.skinDepth(), within(1e-9 * m.optimum()));
+            assertThat(m.optimum()).as(id).isCloseTo(mostLoss(m), within(0.1 * m.optimum()));
             assertThat(top / m.optimum()).as(id).isBetween(0.5, 2.0);
         }
         assertThat(metal("aluminium").optimum()).isBetween(3e-6, 7e-6);
+    }
+
+    /** Thickness at which the exact reflection of a plate takes the most loss from a wave of the dominant wavenumber, by trial, m. */
+    private double mostLoss(ThicknessResult.Metal m) {
+        double omega = 2 * Math.PI * result("m18-foil-thickness").undamped().frequency();
+        double conductivity = m.material().conductivity(Temperature.AMBIENT);
+        double best = 0;
+        double most = 0;
+        for (double t = 0.5e-6; t < 200e-6; t *= 1.01) {
+            // a plate in air: its admittance at the front is q (k + q tanh qt) / (q + k tanh qt) over that of air, k
+            Complex q = new Complex(m.wavenumber() * m.wavenumber(), omega * 4e-7 * Math.PI * conductivity).sqrt();
+            Complex tanh = q.multiply(t).tanh();
+            Complex k = new Complex(m.wavenumber());
+            Complex y = q.multiply(k.add(q.multiply(tanh))).divide(q.add(k.multiply(tanh)));
+            double loss = -k.subtract(y).divide(k.add(y)).getImaginary();
+            if (Math.abs(loss) > most) {
+                most = Math.abs(loss);
+                best = t;
+            }
+        }
+        return best;
     }
 
     @Test
@@ -115,7 +135,7 @@ class ShippedSweepsTest {
         assertThat(aluminium.points().get(0).distance().outcome()).isEqualTo(SwitchDistance.Outcome.NEVER_ON);
         assertThat(aluminium.points().get(0).on()).isNaN();
         assertThat(aluminium.lastUnseen().orElseThrow().value()).isBetween(50e-9, 200e-9);
-        assertThat(metal("aluminium").reason()).contains("never on up to");
+        assertThat(SweepWords.reason(metal("aluminium"), 12.5e-3)).contains("never on up to");
     }
 
     /** A sweep's points are those of an approach. */
@@ -217,7 +237,7 @@ class ShippedSweepsTest {
     void theMapAndItsDotsAgree() {
         ConductivityResult result = (ConductivityResult) result("m18-conductivity-map");
         List<Double> plain = result.dots().stream()
-                .filter(d -> d.material().muReal() == 1)
+                .filter(d -> result.covers(d) && d.material().muReal() == 1)
                 .sorted((a, b) -> Double.compare(b.conductivity(), a.conductivity()))
                 .map(d -> d.distance().on())
                 .toList();
@@ -227,7 +247,7 @@ class ShippedSweepsTest {
                 .isSorted();
         double[] sigma = result.conductivities();
         for (ConductivityResult.Dot d : result.dots()) {
-            if (d.material().muReal() == 1) {
+            if (result.covers(d) && d.material().muReal() == 1) {
                 int i = 1;
                 while (sigma[i] < d.conductivity()) {
                     i++;
@@ -264,5 +284,48 @@ class ShippedSweepsTest {
         assertThat(coating("zinc").curve().points().get(0).on())
                 .as("no coating")
                 .isEqualTo(bare);
+    }
+
+    /** What is drawn is not what is searched: a short reach changes no answer. */
+    @Test
+    void aShortReachChangesNoAnswer() {
+        ThicknessResult all = (ThicknessResult) result("m18-foil-thickness");
+        SweepInput.Thickness asked = all.input();
+        SweepInput.Layers plating = (SweepInput.Layers) input("m18-plating");
+        for (double reach : new double[] {3e-3, 10e-6}) {
+            ThicknessResult few = (ThicknessResult) new SweepInput.Thickness(
+                            asked.header(), asked.materials(), asked.outline(), asked.thicknesses(), reach)
+                    .run();
+            assertThat(SweepWords.answer(few)).isEqualTo(SweepWords.answer(all));
+            LayersResult coated = (LayersResult) new SweepInput.Layers(
+                            plating.header(),
+                            plating.base(),
+                            plating.coatings(),
+                            plating.outline(),
+                            plating.thicknesses(),
+                            reach)
+                    .run();
+            assertThat(coated.coatings())
+                    .extracting(i -> SweepWords.reason(i, coated.reference(), plating.searched()))
+                    .isEqualTo(((LayersResult) result("m18-plating"))
+                            .coatings().stream()
+                                    .map(i -> SweepWords.reason(i, coated.reference(), plating.searched()))
+                                    .toList());
+        }
+    }
+
+    /** A curve that leaves the distances searched has no largest distance and is not level. */
+    @Test
+    void aCurveThatIsCutOffGetsNoVerdict() {
+        SwitchDistance beyond =
+                new SwitchDistance(SwitchDistance.Outcome.BEYOND_RANGE, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+        SweepCurve cut = new SweepCurve("a", "a", List.of(new SweepPoint(1e-6, beyond), new SweepPoint(2e-6, beyond)));
+        LayersResult.Item zinc = coating("zinc");
+        LayersResult.Item item =
+                new LayersResult.Item(zinc.material(), cut, beyond, List.of(), zinc.optimum(), zinc.skinDepth());
+        assertThat(SweepWords.reason(item, 5e-3, 12.5e-3))
+                .isEqualTo(
+                        "At some thicknesses the coated target is detected from beyond 12.5 mm, the largest distance searched."
+                                + " Set a larger reach.");
     }
 }

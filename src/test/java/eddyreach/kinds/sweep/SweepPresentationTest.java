@@ -43,7 +43,7 @@ class SweepPresentationTest {
         SweepInput.Layers coating = (SweepInput.Layers) input("m18-plating");
         Target.Outline endless = new Target.Outline.Endless();
         Map<String, StudyResult> all = new TreeMap<>();
-        // the range ends below the top of the curves
+        // the picture ends below the top of the curves
         all.put(
                 "thickness",
                 new SweepInput.Thickness(
@@ -99,7 +99,7 @@ class SweepPresentationTest {
     void everyPictureIsThere() {
         assertThat(pictures().map(Picture::name))
                 .containsExactlyInAnyOrder(
-                        "thickness-on", "thickness-off", "size-on", "size-share", "map", "coating-share", "coating-on");
+                        "thickness-on", "thickness-off", "size-on", "size-share", "map", "layers-share", "layers-on");
     }
 
     @ParameterizedTest
@@ -156,7 +156,7 @@ class SweepPresentationTest {
     }
 
     @Test
-    void whatIsNeverOnOrBeyondTheRangeIsSaid() {
+    void whatIsNeverOnIsSaidAndAShortPictureCutsOffNoDistance() {
         String csv = RESULTS.get("thickness")
                 .presentation()
                 .tables()
@@ -164,8 +164,17 @@ class SweepPresentationTest {
                 .get();
         assertThat(csv.lines())
                 .anySatisfy(l -> assertThat(l).startsWith("aluminium,0.05,never on,,,,,"))
-                .anySatisfy(l -> assertThat(l).startsWith("aluminium,").contains(",beyond range,,,"));
+                .noneSatisfy(l -> assertThat(l).contains("beyond range"));
         assertThat(RESULTS.get("map").presentation().pictures().get(0).subtitle())
-                .contains("blank: never on");
+                .contains("blank: no on distance");
+    }
+
+    /** The map of this test ends at a permeability of 100, steel's is 150. */
+    @Test
+    void theMapSaysWhatLiesOutsideIt() {
+        ConductivityResult result = (ConductivityResult) RESULTS.get("map");
+        assertThat(SweepWords.extent(result)).endsWith(" Outside the map: mild steel Fe 360.");
+        assertThat(result.presentation().pictures().get(0).subtitle())
+                .endsWith(" · Outside the map: mild steel Fe 360.");
     }
 }

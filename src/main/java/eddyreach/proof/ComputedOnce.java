@@ -3,12 +3,12 @@ package eddyreach.proof;
 import java.util.function.Supplier;
 
 /** Computes a value at its first use, for the checks that share it. */
-final class Once<T> implements Supplier<T> {
+final class ComputedOnce<T> implements Supplier<T> {
 
     private final Supplier<T> computation;
     private T value;
 
-    Once(Supplier<T> computation) {
+    ComputedOnce(Supplier<T> computation) {
         this.computation = computation;
     }
 

@@ -1,33 +1,55 @@
-package eddyreach.model.values;
+package eddyreach.model.read;
 
+import eddyreach.geometry.Section;
+import eddyreach.model.values.Body;
+import eddyreach.model.values.Layer;
+import eddyreach.model.values.Ring;
+import eddyreach.model.values.Round;
+import eddyreach.model.values.Target;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Readable names of targets that were given none. */
-public final class Describe {
+final class Describe {
 
     private Describe() {}
 
-    public static String length(double metres) {
+    static String length(double metres) {
         return Units.text(metres, Dimension.LENGTH);
     }
 
-    public static String layers(List<Layer> layers) {
+    static String layers(List<Layer> layers) {
         return layers.stream()
                 .map(l -> l.material().name() + " " + Units.printed(l.thickness(), Dimension.LENGTH))
                 .collect(Collectors.joining(" on "));
     }
 
     /** A sheet; the standard outline needs no saying. */
-    public static String sheet(Body.Sheet sheet, double standardSide) {
+    static String sheet(Body.Sheet sheet, double standardSide) {
         return layers(sheet.layers()) + outline(sheet.outline(), standardSide);
     }
 
+    /** The sizes of a round part. */
+    static String round(Round round) {
+        List<Section> sections = round.sections();
+        if (sections.size() == 2) {
+            return IntStream.range(0, 2)
+                    .mapToObj(i -> round.names().get(i) + " "
+                            + length(2 * sections.get(i).r1()) + " by "
+                            + length(sections.get(i).z1() - sections.get(i).z0()))
+                    .collect(Collectors.joining(", "));
+        }
+        Section s = sections.get(0);
+        return length(2 * s.r1()) + (s.r0() > 0 ? " / " + length(2 * s.r0()) : "") + " by " + length(s.z1() - s.z0())
+                + (round.slit() ? ", slit" : "");
+    }
+
     /** Rings of no named shape. */
-    public static String rings(Body.Rings body) {
+    static String rings(Body.Rings body) {
         List<Ring> rings = body.rings();
         String materials =
                 rings.stream().map(r -> r.material().name()).distinct().collect(Collectors.joining(" and "));
@@ -37,12 +59,12 @@ public final class Describe {
     }
 
     /** The temperature of a part that is not at that of the switch, degrees Celsius. */
-    public static String at(double celsius) {
+    static String at(double celsius) {
         return String.format(Locale.ROOT, " at %.0f \u00b0C", celsius);
     }
 
     /** Nothing on the axis. */
-    public static String offset(double offset) {
+    static String offset(double offset) {
         return offset > 0 ? ", " + length(offset) + " off the axis" : "";
     }
 
