@@ -17,7 +17,7 @@ import org.apache.commons.math3.complex.Complex;
  *   b = s + S a,   a = Y C Y^T b,   Y = E G^T V
  * </pre>
  *
- * <p>Orders of the switch are added until those left out are estimated, as in {@link eddyreach.field.Shifted}, to change dZ by less than half the
+ * <p>Orders of the switch are added until those left out are estimated, as in {@link eddyreach.field.join.OffAxisResponse}, to change dZ by less than half the
  * wanted share. Those of the body are what it was computed with; what they leave out is estimated from the waves that arrive in
  * higher ones, taken to be reflected no more than the highest one is.
  *
