@@ -7,6 +7,8 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
@@ -20,8 +22,6 @@ import java.util.stream.Stream;
 
 /** Shows metal behind targets. */
 public record BackgroundPresentation(BackgroundResult result) implements Presentation {
-
-    private static final int[] COLUMNS = {-20, 14, 18, 18};
 
     @Override
     public List<Picture> pictures() {
@@ -102,6 +102,8 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
                     .with("off_without_background_m", s.free().off())
                     .with("within_a_tenth_from_m", s.tenth())
                     .with("within_a_hundredth_from_m", s.hundredth())
+                    .with("room_behind_at_a_tenth_m", s.tenthRoom())
+                    .with("room_behind_at_a_hundredth_m", s.hundredthRoom())
                     .with("tolerance_m", s.tolerance())
                     .with("on_m", numbers(s, SwitchDistance::on))
                     .with("off_m", numbers(s, SwitchDistance::off))
@@ -124,52 +126,12 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
     }
 
     @Override
+    public void write(Page page) {
+        BackgroundPage.write(result, page);
+    }
+
+    @Override
     public void write(TextPage page) {
-        double[] d = result.distance();
-        String range = " between " + Labels.millimetres(d[0]) + " and " + Labels.millimetres(d[d.length - 1]) + " mm";
-        page.paragraph("Background: " + result.background().material().name() + ", "
-                + Labels.length(result.background().thickness())
-                + (Double.isInfinite(result.background().diameter())
-                        ? ", endless"
-                        : ", " + Labels.length(result.background().diameter()) + " across")
-                + "; distances from the active face.");
-        page.gap();
-        page.line(page.mark(
-                TextPage.row(COLUMNS, "target", "on alone, mm", "10 % from, mm", "1 % from, mm"), TextPage.BOLD));
-        for (BackgroundResult.Series s : result.targets()) {
-            List<String> name = TextPage.wrap(s.target().id(), -COLUMNS[0]);
-            page.line(TextPage.row(
-                    COLUMNS,
-                    name.get(0),
-                    Labels.uncertain(s.free().on(), s.free().onError()),
-                    Labels.uncertain(s.tenth(), s.tolerance()),
-                    Labels.uncertain(s.hundredth(), s.tolerance())));
-            name.stream().skip(1).forEach(page::line);
-        }
-        page.gap();
-        page.paragraph(
-                "From there on, out to " + Labels.millimetres(d[d.length - 1])
-                        + " mm, the background moves the switch-on distance by no more than 10 % or 1 % of sr and the output releases.");
-        SwitchDistance alone = result.alone();
-        page.paragraph(
-                switch (alone.outcome()) {
-                    case SWITCHES ->
-                        "The background alone switches the output on when it is nearer than "
-                                + Labels.uncertain(alone.on(), alone.onError())
-                                + " mm, and holds it on until it is farther than "
-                                + Labels.uncertain(alone.off(), alone.offError())
-                                + " mm: nearer than that it latches the switch.";
-                    case NEVER_ON -> "The background alone never switches the output on.";
-                    case BEYOND_RANGE, NEVER_OFF -> "The background alone does not let the output go" + range + ".";
-                });
-        for (BackgroundResult.Series s : result.targets()) {
-            page.paragraph("Usual rule (common practice): three rated distances free in front, "
-                    + Labels.millimetres(result.usualFront()) + " mm. For "
-                    + s.target().id() + " "
-                    + (!(s.tenth() <= result.usualFront())
-                            ? "that is not enough: the shift is still over 10 % there."
-                            : "that is more careful than 10 % needs by "
-                                    + Labels.millimetres(result.usualFront() - s.tenth()) + " mm."));
-        }
+        PlainPage.write(this::write, page);
     }
 }

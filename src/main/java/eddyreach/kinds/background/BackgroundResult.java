@@ -54,6 +54,8 @@ public record BackgroundResult(
      * @param tenth distance of the background from which on it moves the switch-on distance by no more than 10 % of s_r and the output
      *     releases, m
      * @param hundredth the same for 1 %
+     * @param tenthRoom room between the part's back and the background where the output goes off, at the former distance, m
+     * @param hundredthRoom the same at the latter
      * @param tolerance what both may be wrong by, m: the intervals between the distances are halved until they are that short
      */
     public record Series(
@@ -62,6 +64,8 @@ public record BackgroundResult(
             List<SwitchDistance> behind,
             double tenth,
             double hundredth,
+            double tenthRoom,
+            double hundredthRoom,
             double tolerance) {
 
         public Series {

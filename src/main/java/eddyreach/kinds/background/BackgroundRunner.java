@@ -119,13 +119,24 @@ public final class BackgroundRunner {
             behind[i] = at(target, distance[i]);
             progress.at("backgrounds", done.incrementAndGet(), study.targets().size() * distance.length);
         });
+        double tenth = from(target, distance, behind, free, 0.1);
+        double hundredth = from(target, distance, behind, free, 0.01);
         return new BackgroundResult.Series(
                 target,
                 free,
                 List.of(behind),
-                from(target, distance, behind, free, 0.1),
-                from(target, distance, behind, free, 0.01),
+                tenth,
+                hundredth,
+                room(target, tenth),
+                room(target, hundredth),
                 TOLERANCE * study.switchModel().faceDiameter());
+    }
+
+    /** Room behind a target where it switches off, m; NaN without a distance. */
+    private double room(Target target, double distance) {
+        return Double.isNaN(distance)
+                ? Double.NaN
+                : distance - target.thickness() - at(target, distance).off();
     }
 
     private SwitchDistance at(Target target, double distance) {

@@ -26,7 +26,8 @@ final class DimensionEffects {
     private final Target target;
 
     /** A dimension and the mount with another value of it; empty where that cannot be. */
-    private record Varied(String name, double value, DoubleFunction<Optional<Mount>> mount) {}
+    private record Varied(
+            DimensionEffect.Varied dimension, int step, double value, DoubleFunction<Optional<Mount>> mount) {}
 
     DimensionEffects(SwitchModel model, MountProbe probe, Target target) {
         this.model = model;
@@ -62,7 +63,8 @@ final class DimensionEffects {
                     double b = down.orElseGet(up::get) / change;
                     boolean both = up.isPresent() && down.isPresent();
                     return Optional.of(new DimensionEffect(
-                                    v.name(),
+                                    v.dimension(),
+                                    v.step(),
                                     v.value(),
                                     -(a + b) / 2 / slope,
                                     both ? Math.abs((a - b) / 2 / slope) : Double.NaN))
@@ -92,7 +94,8 @@ final class DimensionEffects {
         mount.wall().ifPresent(w -> addWall(mount, w, all));
         mount.cover().ifPresent(c -> {
             all.add(new Varied(
-                    "cover distance",
+                    DimensionEffect.Varied.COVER_DISTANCE,
+                    0,
                     c.distance(),
                     x -> positive(x)
                             .map(d -> with(
@@ -100,7 +103,8 @@ final class DimensionEffects {
                                     mount.wall(),
                                     new Mount.Cover(c.material(), d, c.thickness(), c.diameter())))));
             all.add(new Varied(
-                    "cover thickness",
+                    DimensionEffect.Varied.COVER_THICKNESS,
+                    0,
                     c.thickness(),
                     x -> positive(x)
                             .map(t -> with(
@@ -110,7 +114,8 @@ final class DimensionEffects {
         });
         mount.background()
                 .ifPresent(b -> all.add(new Varied(
-                        "background distance",
+                        DimensionEffect.Varied.BACKGROUND_DISTANCE,
+                        0,
                         b.distance(),
                         x -> positive(x)
                                 .map(d -> new Mount(
@@ -127,15 +132,18 @@ final class DimensionEffects {
 
     private void addWall(Mount mount, Mount.Wall w, List<Varied> all) {
         all.add(new Varied(
-                mount.surface() < 0 ? "proud by" : "sunk by",
+                mount.surface() < 0 ? DimensionEffect.Varied.PROUD : DimensionEffect.Varied.SUNK,
+                0,
                 Math.abs(mount.surface()),
                 x -> Optional.of(moved(mount, mount.surface() < 0 ? -x : x))));
         List<Mount.Opening> o = w.openings();
         for (int i = 0; i < o.size(); i++) {
             int at = i;
-            String name = o.size() > 1 ? "step " + (i + 1) + " " : o.get(i).conical() ? "countersink " : "recess ";
+            int step = o.size() > 1 ? i + 1 : 0;
+            boolean cone = o.get(i).conical();
             all.add(new Varied(
-                    name + "diameter",
+                    cone ? DimensionEffect.Varied.COUNTERSINK_DIAMETER : DimensionEffect.Varied.RECESS_DIAMETER,
+                    step,
                     o.get(i).front(),
                     x -> replaced(
                             mount,
@@ -147,7 +155,8 @@ final class DimensionEffects {
                                     o.get(at).from(),
                                     o.get(at).to()))));
             all.add(new Varied(
-                    name + "depth",
+                    cone ? DimensionEffect.Varied.COUNTERSINK_DEPTH : DimensionEffect.Varied.RECESS_DEPTH,
+                    step,
                     o.get(i).to(),
                     x -> replaced(
                             mount,
@@ -160,7 +169,8 @@ final class DimensionEffects {
                                     x))));
         }
         all.add(new Varied(
-                "bore",
+                DimensionEffect.Varied.BORE,
+                0,
                 w.bore(),
                 x -> Optional.of(w)
                         .filter(any -> x >= model.bodyDiameter()
@@ -173,7 +183,8 @@ final class DimensionEffects {
         if (mount.edged()) {
             double widest = o.stream().mapToDouble(Mount.Opening::front).reduce(w.bore(), Math::max);
             all.add(new Varied(
-                    "edge distance",
+                    DimensionEffect.Varied.EDGE,
+                    0,
                     w.edge(),
                     x -> Optional.of(x)
                             .filter(e -> 2 * e > widest && 2 * e < w.diameter())
@@ -185,7 +196,8 @@ final class DimensionEffects {
         }
         double deepest = o.isEmpty() ? 0 : o.get(o.size() - 1).to();
         all.add(new Varied(
-                "wall thickness",
+                DimensionEffect.Varied.WALL_THICKNESS,
+                0,
                 w.thickness(),
                 x -> positive(x)
                         .filter(t -> t > deepest && mount.rings().isEmpty())

@@ -2,6 +2,7 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.geometry.Part;
+import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Mount;
@@ -77,6 +78,7 @@ public final class DxfDrawing {
             rectangles(SWITCH, p.section(), reach);
         }
         rectangles(SWITCH, model.winding().section(), reach);
+        body();
         found.mount().wall().ifPresent(this::wall);
         found.parts().stream()
                 .filter(p -> !p.name().startsWith("wall"))
@@ -99,6 +101,27 @@ public final class DxfDrawing {
         dimensions();
         title();
         return file.text(LAYERS, AXIS);
+    }
+
+    /** Face and rear of the body and, where it is threaded, crest and root of its thread as two lines. */
+    private void body() {
+        double rear = model.rearEnd().orElse(-model.faceDiameter()) * Labels.MM;
+        double r = model.bodyDiameter() / 2 * Labels.MM;
+        file.line(SWITCH, -r, 0, r, 0);
+        file.line(SWITCH, -r, rear, r, rear);
+        double front = model.parts().stream()
+                .filter(p -> p.role() == Role.HOUSING)
+                .mapToDouble(p -> p.section().z1() * Labels.MM)
+                .max()
+                .orElse(rear);
+        for (int side = -1; side <= 1; side += 2) {
+            file.line(SWITCH, side * r, front, side * r, 0);
+            for (double at : model.thread()
+                    .map(t -> new double[] {t.nominal() / 2 * Labels.MM, t.minor() / 2 * Labels.MM})
+                    .orElse(new double[0])) {
+                file.line(SWITCH, side * at, rear, side * at, front);
+            }
+        }
     }
 
     /** The first target where it switches on; nothing when it does not. */

@@ -68,7 +68,7 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
                 tip = value < 0 ? Math.min(tip, x0) : Math.max(tip, x1);
             }
             g.setColor(Theme.INK);
-            Picture.fitted(g, Theme.text(11), e.dimension(), area.getX() + NAMES - 12, y - 2, NAMES - 16, 1);
+            Picture.fitted(g, Theme.text(11), e.label(), area.getX() + NAMES - 12, y - 2, NAMES - 16, 1);
             g.setColor(Theme.MUTED);
             String now = Labels.millimetres(e.value()) + " mm" + (Double.isNaN(e.spread()) ? ", one-sided" : "");
             Picture.fitted(g, Theme.text(9.5), now, area.getX() + NAMES - 12, y + 11, NAMES - 16, 1);
@@ -76,7 +76,7 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
             Picture.fitted(
                     g,
                     Theme.medium(10.5),
-                    TrialPlan.text(e.slope() * TENTH),
+                    MountWords.change(e.slope() * TENTH),
                     tip + (value < 0 ? -6 : 6),
                     y + 4,
                     80,

@@ -114,6 +114,11 @@ public record MountCase(
         return corners.stream().allMatch(c -> c.verdict() == Verdict.RELEASED);
     }
 
+    /** The verdict on the mount. */
+    public Judgement judgement() {
+        return Judgement.of(this);
+    }
+
     /**
      * True when it releases with care at 23 degrees Celsius and its trim, stays below the less careful limit in the worst corner, and moves
      * no target by more than a tenth of s_r. Beside a straight edge the worse of its bounds counts.

@@ -14,9 +14,10 @@ import java.util.List;
  * @param kind where it is drawn
  * @param from radius -d/2 of a diameter, 0 of a distance from the axis, or lower height, m
  * @param to radius d/2 of a diameter, distance from the axis, or upper height, m
+ * @param named what stands for the number, such as a thread; empty for none
  * @param at height at which a diameter or a distance from the axis is taken, m; 0 for a height
  */
-record MountDimension(Kind kind, double from, double to, double at) {
+record MountDimension(Kind kind, double from, double to, String named, double at) {
 
     /** Where a dimension is drawn. */
     enum Kind {
@@ -34,6 +35,9 @@ record MountDimension(Kind kind, double from, double to, double at) {
 
     /** Millimetres to a hundredth, without trailing zeros, with the sign of a diameter where it is one. */
     String text() {
+        if (!named.isEmpty()) {
+            return named;
+        }
         String number = Labels.fixed((to - from) * Labels.MM, 2).replaceFirst("\\.?0+$", "");
         return kind == Kind.HEIGHT || kind == Kind.EDGE_BELOW ? number : "Ø " + number;
     }
@@ -55,7 +59,7 @@ record MountDimension(Kind kind, double from, double to, double at) {
                 diameter(list, Kind.DIAMETER_BELOW, w.diameter(), surface - w.thickness());
             }
             if (mount.edged()) {
-                list.add(new MountDimension(Kind.EDGE_BELOW, 0, w.edge(), surface - w.thickness()));
+                list.add(new MountDimension(Kind.EDGE_BELOW, 0, w.edge(), "", surface - w.thickness()));
             }
             height(list, surface - w.thickness(), surface);
             height(list, Math.min(0, surface), Math.max(0, surface));
@@ -88,7 +92,15 @@ record MountDimension(Kind kind, double from, double to, double at) {
             }
             height(list, b.distance(), b.distance() + b.plate().thickness());
         });
-        diameter(list, Kind.DIAMETER_BELOW, model.bodyDiameter(), -model.faceDiameter());
+        model.thread()
+                .ifPresentOrElse(
+                        t -> list.add(new MountDimension(
+                                Kind.DIAMETER_BELOW,
+                                -t.nominal() / 2,
+                                t.nominal() / 2,
+                                t.text(),
+                                -model.faceDiameter())),
+                        () -> diameter(list, Kind.DIAMETER_BELOW, model.bodyDiameter(), -model.faceDiameter()));
         list.sort((a, b) -> a.kind() != b.kind()
                 ? a.kind().compareTo(b.kind())
                 : Double.compare(a.to() - a.from(), b.to() - b.from()));
@@ -99,13 +111,13 @@ record MountDimension(Kind kind, double from, double to, double at) {
         boolean known = list.stream()
                 .anyMatch(d -> d.from() < 0 && d.kind() != Kind.HEIGHT && Math.abs(d.to() - diameter / 2) < 1e-9);
         if (!known && diameter > 0) {
-            list.add(new MountDimension(kind, -diameter / 2, diameter / 2, at));
+            list.add(new MountDimension(kind, -diameter / 2, diameter / 2, "", at));
         }
     }
 
     private static void height(List<MountDimension> list, double from, double to) {
         if (to > from) {
-            list.add(new MountDimension(Kind.HEIGHT, from, to, 0));
+            list.add(new MountDimension(Kind.HEIGHT, from, to, "", 0));
         }
     }
 }

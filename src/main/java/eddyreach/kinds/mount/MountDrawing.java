@@ -130,17 +130,14 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
     private void section(Graphics2D g, SectionView view) {
         Shape clip = g.getClip();
         g.clip(view.box());
-        for (Part part : model.parts()) {
-            PartDrawing.fill(g, view, part);
-        }
-        for (Part part : model.parts()) {
-            PartDrawing.outline(g, view, part);
-        }
-        PartDrawing.winding(g, view, model.winding().section());
         found.mount().wall().ifPresent(w -> metal(g, wall(w, view), false));
         found.parts().stream()
                 .filter(p -> !p.name().startsWith("wall"))
-                .forEach(p -> metal(g, rectangles(view, endless(p)), true));
+                .forEach(p -> metal(
+                        g,
+                        p.name().equals("nut") ? BodyDrawing.nut(view, p.section()) : rectangles(view, endless(p)),
+                        true));
+        new BodyDrawing(model).draw(g, view);
         found.mount().background().ifPresent(b -> {
             double r = Math.min(b.plate().diameter() / 2, 2 * radius());
             Section s = new Section(0, r, b.distance(), b.distance() + b.plate().thickness());

@@ -6,6 +6,7 @@ import eddyreach.model.values.Mount;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Mounts and what was found for them as parts of the JSON document. */
@@ -54,11 +55,43 @@ public final class MountJson {
                 .with("losses_without_target", JsonParts.budget(c.budget()))
                 .with("unknowns", c.unknowns())
                 .with("safe", c.safe())
+                .with("judgement", judgement(c.judgement()))
                 .with(
                         "nearest_safe",
-                        c.proposals().stream().map(SafeDimensionText::json).toList())
+                        c.proposals().stream().map(MountJson::proposal).toList())
                 .with("effects", c.effects().stream().map(MountJson::effect).toList())
                 .with("warnings", JsonParts.warnings(c.warnings()));
+    }
+
+    private static JsonNode judgement(Judgement j) {
+        return new JsonNode()
+                .with("grade", j.grade().label())
+                .with(
+                        "findings",
+                        j.findings().stream()
+                                .map(f -> new JsonNode()
+                                        .with("cause", f.cause().name().toLowerCase(Locale.ROOT))
+                                        .with("grade", f.grade().label())
+                                        .with("target", f.target())
+                                        .with("value", f.value()))
+                                .toList());
+    }
+
+    private static JsonNode proposal(SafeDimension p) {
+        JsonNode node = new JsonNode()
+                .with("varied", p.kind() == SafeDimension.Kind.DIAMETER ? "diameter" : "depth")
+                .with("given_diameter_m", p.diameter())
+                .with("given_depth_m", p.depth())
+                .with("searched_to_m", p.limit());
+        p.found()
+                .ifPresent(f -> node.with("safe_m", f.value())
+                        .with("reserve_used", f.used())
+                        .with("reserve_used_at_worst", f.worst())
+                        .with("on_m", f.on())
+                        .with("on_error_m", f.onError())
+                        .with("shift_of_effective_distance", f.shift())
+                        .with("deviation_of_direct_solve", f.direct().orElse(Double.NaN)));
+        return node;
     }
 
     private static Map<String, Object> corner(MountCase.Corner c) {
@@ -93,7 +126,7 @@ public final class MountJson {
 
     private static Map<String, Object> effect(DimensionEffect e) {
         return new JsonNode()
-                .with("dimension", e.dimension())
+                .with("dimension", e.label())
                 .with("value_m", e.value())
                 .with("change_of_on_distance_by_change_of_dimension", e.slope())
                 .with("spread", e.spread());
@@ -102,9 +135,9 @@ public final class MountJson {
     public static Map<String, Object> rule(UsualRule r) {
         return new JsonNode()
                 .with("mount", r.mount())
-                .with("usual_rule", r.rule())
+                .with("usual_rule", MountWords.text(r))
                 .with("origin", "common practice")
                 .with("kept", r.kept())
-                .with("comparison", r.comparison());
+                .with("comparison", MountWords.comment(r));
     }
 }

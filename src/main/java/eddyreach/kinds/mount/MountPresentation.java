@@ -3,15 +3,20 @@ package eddyreach.kinds.mount;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.FieldPair;
 import eddyreach.engine.core.FieldPicture;
+import eddyreach.engine.core.SwitchDistance;
 import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.report.draw.DistanceCharts;
 import eddyreach.report.draw.FieldDrawing;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.ShadeScale;
+import eddyreach.report.draw.Theme;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
@@ -21,6 +26,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
 
 /** Shows a switch in mounts. */
 public record MountPresentation(MountResult result) implements Presentation {
@@ -38,7 +47,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                     "Oscillator amplitude over distance, in free air and in mounts",
                     head + " · target " + first.get(i).target().label(),
                     result.name(),
-                    (g, area) -> MountCharts.amplitude(result, target).draw(g, area)));
+                    (g, area) -> amplitude(target).draw(g, area)));
         }
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()) {
@@ -64,13 +73,37 @@ public record MountPresentation(MountResult result) implements Presentation {
         return pictures;
     }
 
+    /** Amplitude over distance of one target, in free air and in each mount, with the thresholds. */
+    private JFreeChart amplitude(int target) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (MountCase c : result.cases()) {
+            MountTarget t = c.targets().get(target);
+            XYSeries series = new XYSeries(data.getSeriesCount(), false);
+            series.setDescription(c.mount().id() + ": " + where(t));
+            Curve curve = t.curve();
+            for (int i = 0; i < curve.size(); i++) {
+                series.add(curve.distance(i) * Labels.MM, curve.amplitude(i), false);
+            }
+            data.addSeries(series);
+        }
+        XYPlot plot = DistanceCharts.lines(data, Theme.axis(Labels.DISTANCE), Theme.axis(Labels.AMPLITUDE));
+        DistanceCharts.thresholds(plot, result.trimmed());
+        return Theme.chart(plot, true);
+    }
+
+    private static String where(MountTarget t) {
+        return t.distance().outcome() == SwitchDistance.Outcome.SWITCHES
+                ? "on at " + Labels.millimetres(t.distance().on()) + " mm"
+                : t.distance().outcome().label();
+    }
+
     /** Section and effect of each dimension of one mount. */
     public static List<Picture> single(SwitchModel model, MountCase c, String head, String source) {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(new Picture(
                 "section-" + c.mount().id(),
                 "Section: " + c.mount().name(),
-                head + " · " + c.verdict().label(),
+                head + " · " + c.judgement().grade().label(),
                 source,
                 new MountDrawing(model, c)));
         if (!c.effects().isEmpty()) {
@@ -202,7 +235,12 @@ public record MountPresentation(MountResult result) implements Presentation {
     }
 
     @Override
+    public void write(Page page) {
+        MountPage.write(result, page);
+    }
+
+    @Override
     public void write(TextPage page) {
-        MountText.write(result, page);
+        PlainPage.write(this::write, page);
     }
 }

@@ -228,6 +228,7 @@ public final class MountRunner {
                     f.floor(),
                     f.curve(),
                     f.distance(),
+                    before,
                     (f.distance().on() - before.on()) / sr,
                     error / sr,
                     0));

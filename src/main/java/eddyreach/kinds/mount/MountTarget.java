@@ -11,6 +11,7 @@ import eddyreach.model.values.Target;
  * @param floor least distance that the mount lets it have, m
  * @param curve the tank over the distance, from there on
  * @param distance where it switches
+ * @param free where it switches in free air
  * @param shift switch-on distance against that in free air, relative to s_r; NaN unless both exist
  * @param shiftError error bar of the shift, numerical and, beside a straight edge, of the model
  * @param spread the latter alone, half of what the shifts differ by that a straight edge lies between; 0 without an edge
@@ -20,6 +21,7 @@ public record MountTarget(
         double floor,
         Curve curve,
         SwitchDistance distance,
+        SwitchDistance free,
         double shift,
         double shiftError,
         double spread) {
@@ -27,14 +29,23 @@ public record MountTarget(
     /** Largest shift that a mount may cause, in s_r: common practice. */
     public static final double LARGEST_SHIFT = 0.1;
 
-    /** True when the mount moves the switch-on distance by no more than a tenth of s_r, a straight edge taken as the worse of its bounds. */
+    /**
+     * True when the mount moves the switch-on distance by no more than a tenth of s_r, a straight edge taken as the worse of its bounds, or
+     * when the target is detected neither in free air nor here.
+     */
     public boolean within() {
-        return Math.abs(shift) + spread <= LARGEST_SHIFT;
+        return Math.abs(shift) + spread <= LARGEST_SHIFT || neverDetected();
+    }
+
+    /** True when it is not detected, in free air either. */
+    public boolean neverDetected() {
+        return free.outcome() == SwitchDistance.Outcome.NEVER_ON
+                && distance.outcome() == SwitchDistance.Outcome.NEVER_ON;
     }
 
     /** True when it never switches because the mount stops it, metal or not. */
     public boolean keptAway() {
-        return floor > 0 && distance.outcome() == SwitchDistance.Outcome.NEVER_ON;
+        return floor > 0 && distance.outcome() == SwitchDistance.Outcome.NEVER_ON && !neverDetected();
     }
 
     /** Differential travel that is left, m; NaN unless the target switches. */

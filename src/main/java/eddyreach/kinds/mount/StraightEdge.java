@@ -120,6 +120,7 @@ final class StraightEdge {
                 a.floor(),
                 between(a.curve(), b.curve(), element),
                 between(a.distance(), b.distance()),
+                a.free(),
                 middle(a.shift(), b.shift()),
                 bar(a.shift(), b.shift(), a.shiftError(), b.shiftError()),
                 apart(a.shift(), b.shift()));

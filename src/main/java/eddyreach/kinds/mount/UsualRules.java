@@ -5,8 +5,6 @@ import eddyreach.geometry.Section;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
-import eddyreach.units.Dimension;
-import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -60,22 +58,14 @@ final class UsualRules {
     private static UsualRule flush(SwitchModel model, MountCase c) {
         double opening = OPENING * model.faceDiameter();
         boolean kept = metal(c).allMatch(s -> s.z1() <= 0 || 2 * s.r0() >= opening);
-        return rule(
-                c,
-                "a flush switch sits level with the metal or proud of it; sunk, the opening before it is at least "
-                        + text(opening) + " wide (two diameters)",
-                kept);
+        return rule(c, UsualRule.Kind.FLUSH_LEVEL, opening, 0, kept);
     }
 
     private static UsualRule around(SwitchModel model, MountCase c) {
         double diameter = clearDiameter(model);
         double height = clearHeight(model);
         boolean kept = metal(c).allMatch(s -> s.z1() <= -height || 2 * s.r0() >= diameter);
-        return rule(
-                c,
-                "around a non-flush switch no metal within " + text(diameter) + " (three diameters), from the face to "
-                        + text(height) + " behind it (two rated distances)",
-                kept);
+        return rule(c, UsualRule.Kind.CLEAR_AROUND, diameter, height, kept);
     }
 
     private static UsualRule front(SwitchModel model, MountCase c) {
@@ -83,19 +73,11 @@ final class UsualRules {
         double radius = model.faceDiameter() / 2;
         boolean kept = metal(c).allMatch(s -> s.z1() <= 0 || s.z0() >= zone || s.r0() >= radius)
                 && c.mount().background().map(Mount.Standing::distance).orElse(zone) >= zone;
-        return rule(c, "no other metal before the face within " + text(zone) + " (three rated distances)", kept);
+        return rule(c, UsualRule.Kind.CLEAR_IN_FRONT, 0, zone, kept);
     }
 
-    private static UsualRule rule(MountCase c, String text, boolean kept) {
-        // a target that the mount keeps too far away says nothing about the metal
-        boolean fine = c.alwaysReleases() && c.targets().stream().allMatch(t -> t.within() || t.keptAway());
-        String comparison = kept
-                ? fine ? "kept, and enough here" : "kept, but not enough here"
-                : fine ? "not kept; it is more careful than needed here" : "not kept, and with reason";
-        return new UsualRule(c.mount().id(), text, kept, comparison);
-    }
-
-    private static String text(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
+    private static UsualRule rule(MountCase c, UsualRule.Kind kind, double width, double length, boolean kept) {
+        return new UsualRule(
+                c.mount().id(), kind, width, length, kept, c.judgement().grade());
     }
 }

@@ -48,7 +48,7 @@ final class NeighbourCharts {
             }
         }
         NumberAxis up = Theme.axis("shift of the switch-on distance, %");
-        XYPlot plot = DistanceCharts.lines(data, Theme.axis(NeighbourText.across(result)), up);
+        XYPlot plot = DistanceCharts.lines(data, Theme.axis(NeighbourPage.across(result)), up);
         double half = 1.2 * Math.min(SHOWN, most);
         up.setRange(-half, half);
         for (int i = 0; i < result.targets().size(); i++) {
@@ -97,7 +97,7 @@ final class NeighbourCharts {
         XYSeriesCollection data = new XYSeriesCollection();
         add(result, data, "nominal frequencies, nearest within the tolerance", NeighbourResult.Coupling::depth);
         add(result, data, "alternative frequency, nearest within the tolerance", NeighbourResult.Coupling::depthApart);
-        XYPlot plot = DistanceCharts.lines(data, Theme.axis(NeighbourText.across(result)), Theme.axis(""));
+        XYPlot plot = DistanceCharts.lines(data, Theme.axis(NeighbourPage.across(result)), Theme.axis(""));
         plot.setRangeAxis(Theme.decades("depth of the beat, % of the amplitude at the on threshold"));
         ValueMarker allowed = new ValueMarker(result.beats().allowed() * PERCENT, Theme.MUTED, Theme.dashed(0.9, 4, 3));
         allowed.setAlpha(1);

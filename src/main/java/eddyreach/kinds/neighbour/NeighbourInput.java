@@ -1,6 +1,7 @@
 package eddyreach.kinds.neighbour;
 
 import eddyreach.engine.core.Progress;
+import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.study.Checkpoint;
@@ -51,6 +52,11 @@ public record NeighbourInput(
 
     public NeighbourInput {
         targets = List.copyOf(targets);
+    }
+
+    /** True when both switches are flush. */
+    boolean flush() {
+        return switchModel().mounting() == Mounting.FLUSH && other.mounting() == Mounting.FLUSH;
     }
 
     /** Half the sum of the diameters of the two bodies, m: side by side they touch at that spacing. */

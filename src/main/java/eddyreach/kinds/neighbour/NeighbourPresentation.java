@@ -5,6 +5,8 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
@@ -160,7 +162,12 @@ public record NeighbourPresentation(NeighbourResult result) implements Presentat
     }
 
     @Override
+    public void write(Page page) {
+        NeighbourPage.write(result, page);
+    }
+
+    @Override
     public void write(TextPage page) {
-        NeighbourText.write(result, page);
+        PlainPage.write(this::write, page);
     }
 }

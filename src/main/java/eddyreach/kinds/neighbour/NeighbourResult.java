@@ -22,7 +22,6 @@ import java.util.List;
  * @param latchedAtRest the same with its tank at rest, tuned within the tolerance to where it takes most loss
  * @param targets what the neighbour does to the distances
  * @param usual the trade's usual least spacing, m
- * @param rule the usual rule in words
  * @param warnings limits that concern the study
  */
 public record NeighbourResult(
@@ -37,7 +36,6 @@ public record NeighbourResult(
         double latchedAtRest,
         List<Series> targets,
         double usual,
-        String rule,
         List<Warning> warnings)
         implements StudyResult {
 

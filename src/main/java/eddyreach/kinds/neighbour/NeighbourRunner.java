@@ -10,7 +10,6 @@ import eddyreach.engine.core.WorkingPoint;
 import eddyreach.geometry.Section;
 import eddyreach.kinds.neighbour.NeighbourShifts.State;
 import eddyreach.model.values.Layer;
-import eddyreach.model.values.Mounting;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
@@ -126,7 +125,6 @@ public final class NeighbourRunner {
                 latched(spacing, State.TUNED),
                 series,
                 usual(),
-                rule(),
                 warnings(series));
     }
 
@@ -291,20 +289,7 @@ public final class NeighbourRunner {
             return 6 * Math.max(model.ratedDistance(), study.other().ratedDistance());
         }
         double diameter = Math.max(model.faceDiameter(), study.other().faceDiameter());
-        return (flush() ? 2 : 3) * diameter;
-    }
-
-    private boolean flush() {
-        return study.switchModel().mounting() == Mounting.FLUSH && study.other().mounting() == Mounting.FLUSH;
-    }
-
-    private String rule() {
-        if (facing) {
-            return "face to face six rated distances, in use are 3 to 10";
-        }
-        return flush()
-                ? "flush side by side two diameters between the axes"
-                : "not flush, side by side three diameters between the axes, in use are 3 to 4";
+        return (study.flush() ? 2 : 3) * diameter;
     }
 
     private List<Warning> warnings(List<NeighbourResult.Series> series) {

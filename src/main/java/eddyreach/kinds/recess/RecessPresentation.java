@@ -4,13 +4,13 @@ import eddyreach.kinds.mount.DxfDrawing;
 import eddyreach.kinds.mount.MountCase;
 import eddyreach.kinds.mount.MountJson;
 import eddyreach.kinds.mount.MountPresentation;
-import eddyreach.kinds.mount.MountText;
-import eddyreach.kinds.mount.SafeDimensionText;
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
@@ -25,8 +25,6 @@ import java.util.stream.Stream;
 /** Shows maps over recesses. */
 public record RecessPresentation(RecessResult result) implements Presentation {
 
-    private static final int[] COLUMNS = {-20, 12, 15, 15, 14};
-
     @Override
     public List<Picture> pictures() {
         String head = result.model().name() + " · "
@@ -35,7 +33,7 @@ public record RecessPresentation(RecessResult result) implements Presentation {
         pictures.add(new Picture(
                 "recess",
                 "Switch-on distance over diameter and depth of a recess" + (result.partial() ? " (partial)" : ""),
-                head + " · " + position() + " · target "
+                head + " · " + RecessPage.position(result) + " · target "
                         + result.input().target().label() + ", "
                         + Labels.millimetres(result.free().on()) + " mm in free air",
                 result.name(),
@@ -48,16 +46,6 @@ public record RecessPresentation(RecessResult result) implements Presentation {
 
     private List<MountCase> judged() {
         return result.panels().stream().flatMap(p -> p.judged().stream()).toList();
-    }
-
-    private String position() {
-        double surface = result.input().surface();
-        String by = Labels.length(Math.abs(surface));
-        return result.input().bottom()
-                ? "face at the bottom"
-                : surface == 0
-                        ? "face level with the wall"
-                        : surface > 0 ? "face sunk by " + by : "face proud by " + by;
     }
 
     @Override
@@ -164,79 +152,12 @@ public record RecessPresentation(RecessResult result) implements Presentation {
     }
 
     @Override
-    public void write(TextPage page) {
-        if (result.partial()) {
-            page.paragraph(page.mark(
-                    "Partial: " + result.done() + " of " + result.cells()
-                            + " cells were computed before the run was stopped; the next run goes on from there.",
-                    TextPage.RED));
-            page.gap();
-        }
-        page.paragraph("Recess around the switch, " + position() + "; diameters "
-                + Labels.millimetres(result.diameters()[0]) + " to "
-                + Labels.millimetres(result.diameters()[result.diameters().length - 1]) + " mm, depths "
-                + Labels.millimetres(result.depths()[0]) + " to "
-                + Labels.millimetres(result.depths()[result.depths().length - 1]) + " mm below the surface, wall "
-                + Labels.length(result.input().thickness()) + " thick. In free air on at "
-                + Labels.uncertain(result.free().on(), result.free().onError()) + " mm.");
-        page.gap();
-        page.line(page.mark(
-                TextPage.row(COLUMNS, "cells of the map", "safe", "over 10 %", "little reserve", "latched"),
-                TextPage.BOLD));
-        for (RecessResult.Panel p : result.panels()) {
-            page.line(row(p));
-        }
-        page.gap();
-        for (RecessResult.Panel p : result.panels()) {
-            p.judged().ifPresent(c -> {
-                page.paragraph((result.input().drawn().isPresent() ? "On the drawing, " : "Middle of the map, ")
-                        + p.material().name() + ", "
-                        + Labels.length(result.input().judged().diameter(), 4) + " wide and "
-                        + Labels.length(result.input().judged().depth(), 4) + " deep: "
-                        + (c.safe() ? "safe; " : "not safe; ") + MountText.sentence(c));
-                c.proposals().forEach(x -> page.paragraph(SafeDimensionText.of(x)));
-                result.rules().stream()
-                        .filter(r -> r.mount().equals(c.mount().id()))
-                        .forEach(r -> page.paragraph("Usual rule (common practice): " + MountText.text(r)));
-            });
-        }
-        page.gap();
-        page.paragraph(SafeDimensionText.DEFINITION);
-        page.paragraph(
-                "Cells are computed at the coarse resolution, those near a limit and some spread over the map at the finer one; what"
-                        + " these differ by gives the error of the others (recess.csv).");
-        judged().stream()
-                .max((a, b) -> Boolean.compare(a.safe(), b.safe()))
-                .ifPresent(c -> MountText.plan(result.model(), c, result.free(), page));
-        page.gap();
-        page.paragraph(MountText.GUARD);
+    public void write(Page page) {
+        RecessPage.write(result, page);
     }
 
-    private static String row(RecessResult.Panel p) {
-        int safe = 0;
-        int shifted = 0;
-        int little = 0;
-        int latched = 0;
-        for (RecessCell c : p.rows().stream()
-                .flatMap(List::stream)
-                .flatMap(Optional::stream)
-                .toList()) {
-            if (c.safe()) {
-                safe++;
-            } else if (c.verdict() != MountCase.Verdict.RELEASED) {
-                latched++;
-            } else if (c.used() > MountCase.CAREFUL) {
-                little++;
-            } else {
-                shifted++;
-            }
-        }
-        return TextPage.row(
-                COLUMNS,
-                p.material().id(),
-                String.valueOf(safe),
-                String.valueOf(shifted),
-                String.valueOf(little),
-                String.valueOf(latched));
+    @Override
+    public void write(TextPage page) {
+        PlainPage.write(this::write, page);
     }
 }

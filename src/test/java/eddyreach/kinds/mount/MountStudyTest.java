@@ -94,6 +94,32 @@ class MountStudyTest {
             c.targets().forEach(t -> assertThat(t.distance().onError()).isNotNegative());
         }
         assertThat(result.rules()).extracting(UsualRule::kept).containsExactly(true, false, true, false);
+        // the verdict decides, the rules are commented by it
+        assertThat(result.rules())
+                .extracting(UsualRule::grade)
+                .containsExactly(Grade.OK, Grade.NOT_OK, Grade.OK, Grade.NOT_OK);
+        result.cases()
+                .forEach(c -> assertThat(c.judgement().grade() == Grade.NOT_OK)
+                        .as(c.mount().id())
+                        .isNotEqualTo(c.safe()));
+        assertThat(of(result, "sunk-4").judgement().findings())
+                .extracting(Judgement.Finding::cause)
+                .containsExactly(Judgement.Cause.RESERVE_AT_WORST, Judgement.Cause.SHIFT);
+        assertThat(MountWords.sentence(of(result, "sunk-4")))
+                .startsWith("Not OK: uses 81 % of the reserve at -25 °C")
+                .endsWith("at most 1.5 mm deep would do.");
+        assertThat(of(result, "sunk-4").proposals().get(0).found().orElseThrow().value())
+                .as("the thread must pass")
+                .isGreaterThanOrEqualTo(20e-3);
+        assertThat(TrialPlan.of(
+                                result.cases().stream(),
+                                result.cases().get(0).targets().get(0).distance())
+                        .orElseThrow()
+                        .mount()
+                        .mount()
+                        .id())
+                .as("the most doubtful first")
+                .isEqualTo("sunk-4");
     }
 
     @Test
@@ -169,7 +195,7 @@ class MountStudyTest {
         assertThat(d.onError()).isCloseTo((a.on() - b.on()) / 2, within(a.onError() + b.onError()));
         assertThat(t.shift() + t.spread()).isCloseTo(whole.targets().get(0).shift(), within(1e-12));
         assertThat(t.within()).isTrue();
-        assertThat(new MountTarget(t.target(), 0, t.curve(), d, 0.09, 0.02, 0.02).within())
+        assertThat(new MountTarget(t.target(), 0, t.curve(), d, d, 0.09, 0.02, 0.02).within())
                 .as("the worse bound counts")
                 .isFalse();
         assertThat(bracket.reserve().used() + bracket.reserve().spread())
@@ -180,7 +206,7 @@ class MountStudyTest {
         assertThat(bracket.warnings()).extracting(Warning::kind).contains(Warning.Kind.STRAIGHT_EDGE);
         // the edge moves the round bound only, and by half
         DimensionEffect edge = bracket.effects().stream()
-                .filter(e -> e.dimension().equals("edge distance"))
+                .filter(e -> e.dimension() == DimensionEffect.Varied.EDGE)
                 .findFirst()
                 .orElseThrow();
         assertThat(edge.slope()).as("farther away there is more steel").isPositive();

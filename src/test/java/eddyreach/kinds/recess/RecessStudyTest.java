@@ -53,7 +53,7 @@ class RecessStudyTest {
                 switch: m8-non-flush
                 field pictures: no
                 mounts:
-                  - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 25 mm, depth: 4.5 mm}}}
+                  - {name: a, wall: {material: fe360, thickness: 14 mm, hole: tapped, recess: {diameter: 25 mm, depth: 4.5 mm}}}
                 """), Progress.NONE);
         RecessCell cell = cell(map, 1, 1);
         MountCase c = mounts.cases().get(1);
@@ -222,11 +222,11 @@ class RecessStudyTest {
         List<MountCase> cases =
                 MountRunner.run(read(MountInput.class, study), Progress.NONE).cases();
         DimensionEffect depth = cases.get(1).effects().stream()
-                .filter(e -> e.dimension().equals("recess depth"))
+                .filter(e -> e.dimension() == DimensionEffect.Varied.RECESS_DEPTH)
                 .findFirst()
                 .orElseThrow();
         DimensionEffect other = cases.get(2).effects().stream()
-                .filter(e -> e.dimension().equals("recess depth"))
+                .filter(e -> e.dimension() == DimensionEffect.Varied.RECESS_DEPTH)
                 .findFirst()
                 .orElseThrow();
         double change = cases.get(2).targets().get(0).distance().on()
