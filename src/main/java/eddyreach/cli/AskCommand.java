@@ -78,6 +78,12 @@ final class AskCommand implements Callable<Integer> {
             description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
     private Csv.Decimal decimal = Csv.Decimal.POINT;
 
+    @Option(
+            names = "--reference",
+            paramLabel = "TEXT",
+            description = "a line for the head of the pages, such as \"enquiry 4711\"")
+    private String reference = "";
+
     AskCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -87,7 +93,7 @@ final class AskCommand implements Callable<Integer> {
         part.check(spec.commandLine());
         Job.Show show = show();
         StudyInput study = study();
-        Job job = new Job(terminal, show, decimal);
+        Job job = new Job(terminal, show, reference, decimal);
         if (into == null) {
             job.run(study.withoutFieldPictures(), Optional.empty(), Set.of());
             return ExitCode.DONE;

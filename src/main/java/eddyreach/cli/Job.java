@@ -7,6 +7,7 @@ import eddyreach.study.Checkpoint;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.ResultJson;
 import eddyreach.study.RunState;
+import eddyreach.study.Stamp;
 import eddyreach.study.StudyInput;
 import eddyreach.study.StudyResult;
 import eddyreach.study.TextReport;
@@ -25,6 +26,7 @@ final class Job {
 
     private final Terminal terminal;
     private final Show show;
+    private final String reference;
     private final Csv.Decimal decimal;
 
     /** What is shown of a result. */
@@ -49,11 +51,13 @@ final class Job {
 
     /**
      * @param show what is shown
+     * @param reference what the asker calls it; empty if nothing
      * @param decimal how tables write numbers
      */
-    Job(Terminal terminal, Show show, Csv.Decimal decimal) {
+    Job(Terminal terminal, Show show, String reference, Csv.Decimal decimal) {
         this.terminal = terminal;
         this.show = show;
+        this.reference = reference;
         this.decimal = decimal;
     }
 
@@ -108,7 +112,7 @@ final class Job {
             throws IOException {
         List<Path> files = List.of();
         if (folder.isPresent()) {
-            files = ResultFiles.write(result, folder.get(), formats, decimal);
+            files = ResultFiles.write(result, folder.get(), formats, Stamp.today(reference), decimal);
         }
         switch (show) {
             case REPORT -> {

@@ -81,6 +81,12 @@ final class RunCommand implements Callable<Integer> {
             description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
     private Csv.Decimal decimal = Csv.Decimal.POINT;
 
+    @Option(
+            names = "--reference",
+            paramLabel = "TEXT",
+            description = "a line for the head of the pages, such as \"enquiry 4711\"")
+    private String reference = "";
+
     RunCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -125,7 +131,7 @@ final class RunCommand implements Callable<Integer> {
             OutputFolder.check(folder);
             ResultFiles.check(folder);
         }
-        Job job = new Job(terminal, show, decimal);
+        Job job = new Job(terminal, show, reference, decimal);
         boolean first = true;
         for (StudyInput input : inputs) {
             if (!first && show == Job.Show.REPORT) {

@@ -32,6 +32,7 @@ class PackageOrderTest {
             "field.orders",
             "field.join",
             "field.targets",
+            "surface",
             "coil",
             "oscillator",
             "switching",

@@ -84,11 +84,11 @@ public final class OffAxisJoin {
         return omega;
     }
 
-    double tolerance() {
+    public double tolerance() {
         return tolerance;
     }
 
-    WaveBasis basis() {
+    public WaveBasis basis() {
         return basis;
     }
 
@@ -98,12 +98,12 @@ public final class OffAxisJoin {
     }
 
     /** Emitted waves with square roots of the weights. */
-    double[][] link() {
+    public double[][] link() {
         return link;
     }
 
     /** Response of the switch in an order, in the convention of order 0. */
-    double[][] response(int order) {
+    public double[][] response(int order) {
         if (responses[order] == null) {
             responses[order] = negated(orders.response(order, omega));
         }
@@ -120,7 +120,7 @@ public final class OffAxisJoin {
         return out;
     }
 
-    Complex scaled(double re, double im) {
+    public Complex scaled(double re, double im) {
         return axial.scaled(re, im);
     }
 }
