@@ -64,6 +64,12 @@ final class AskCommand implements Callable<Integer> {
             description = "also write tables, pictures and a page to send on into this folder")
     private String into;
 
+    @Option(
+            names = "--reference",
+            paramLabel = "TEXT",
+            description = "a line for the head of the pages, such as \"enquiry 4711\"")
+    private String reference = "";
+
     AskCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -72,7 +78,7 @@ final class AskCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         part.check(spec.commandLine());
         StudyInput study = study();
-        Job job = new Job(terminal, false);
+        Job job = new Job(terminal, false, reference);
         if (into == null) {
             job.run(study.withoutFieldPictures(), Optional.empty(), Set.of());
             return ExitCode.DONE;

@@ -5,6 +5,7 @@ import eddyreach.report.draw.PictureWriter;
 import eddyreach.study.Checkpoint;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.RunState;
+import eddyreach.study.Stamp;
 import eddyreach.study.StudyInput;
 import eddyreach.study.StudyResult;
 import eddyreach.study.TextReport;
@@ -23,10 +24,16 @@ final class Job {
 
     private final Terminal terminal;
     private final boolean quiet;
+    private final String reference;
 
-    Job(Terminal terminal, boolean quiet) {
+    /**
+     * @param quiet errors only
+     * @param reference what the asker calls it; empty if nothing
+     */
+    Job(Terminal terminal, boolean quiet, String reference) {
         this.terminal = terminal;
         this.quiet = quiet;
+        this.reference = reference;
     }
 
     /**
@@ -80,7 +87,7 @@ final class Job {
             throws IOException {
         List<Path> files = List.of();
         if (folder.isPresent()) {
-            files = ResultFiles.write(result, folder.get(), formats);
+            files = ResultFiles.write(result, folder.get(), formats, Stamp.today(reference));
         }
         if (!quiet) {
             terminal.out().print(TextReport.of(result, folder, terminal.colours()));

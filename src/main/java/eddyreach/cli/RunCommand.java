@@ -71,6 +71,12 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "no report, errors only")
     private boolean quiet;
 
+    @Option(
+            names = "--reference",
+            paramLabel = "TEXT",
+            description = "a line for the head of the pages, such as \"enquiry 4711\"")
+    private String reference = "";
+
     RunCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -104,7 +110,7 @@ final class RunCommand implements Callable<Integer> {
             OutputFolder.check(folder);
             ResultFiles.check(folder);
         }
-        Job job = new Job(terminal, silent);
+        Job job = new Job(terminal, silent, reference);
         boolean first = true;
         for (StudyInput input : inputs) {
             if (!first && !silent) {

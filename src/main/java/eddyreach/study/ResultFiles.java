@@ -15,7 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,6 +28,9 @@ public final class ResultFiles {
     private static final String DOCUMENT = "result.json";
     private static final String HTML = "page.html";
     private static final String MARKDOWN = "page.md";
+    private static final String RECORD_HTML = "record.html";
+    private static final String RECORD_MARKDOWN = "record.md";
+    private static final List<String> PAGES = List.of(HTML, MARKDOWN, RECORD_HTML, RECORD_MARKDOWN);
     private static final String PNG = PictureWriter.Format.PNG.ending();
     private static final String SVG = PictureWriter.Format.SVG.ending();
 
@@ -40,7 +45,8 @@ public final class ResultFiles {
      * @throws IOException when a file is in the way that no run has written
      */
     public static void check(Path folder) throws IOException {
-        FolderWriter.check(folder, KIND, List.of(HTML, MARKDOWN, DOCUMENT));
+        FolderWriter.check(
+                folder, KIND, Stream.concat(PAGES.stream(), Stream.of(DOCUMENT)).toList());
     }
 
     /**
@@ -53,6 +59,17 @@ public final class ResultFiles {
      */
     public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats)
             throws IOException {
+        return write(result, folder, formats, Stamp.today(""));
+    }
+
+    /**
+     * The same.
+     *
+     * @param stamp stands at the head of the pages
+     * @throws IOException when a file cannot be written or a foreign one has its name; the earlier result is then still there
+     */
+    public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats, Stamp stamp)
+            throws IOException {
         List<Picture> pictures =
                 formats.isEmpty() ? List.of() : result.presentation().pictures();
         List<Entry> entries = new ArrayList<>();
@@ -64,16 +81,18 @@ public final class ResultFiles {
         if (!formats.isEmpty()) {
             result.presentation().drawings().forEach((name, drawing) -> entries.add(text(name, drawing)));
         }
-        return write(result, folder, pictures, entries);
+        return write(result, folder, pictures, entries, stamp);
     }
 
-    private static List<Path> write(StudyResult result, Path folder, List<Picture> pictures, List<Entry> files)
+    private static List<Path> write(
+            StudyResult result, Path folder, List<Picture> pictures, List<Entry> files, Stamp stamp)
             throws IOException {
         List<Entry> texts = new ArrayList<>();
         result.presentation().tables().forEach((name, table) -> texts.add(text(name, table)));
         List<String> names = new ArrayList<>(
                 Stream.concat(files.stream(), texts.stream()).map(Entry::name).toList());
-        names.addAll(List.of(HTML, MARKDOWN, DOCUMENT));
+        names.addAll(PAGES);
+        names.add(DOCUMENT);
         texts.add(text(DOCUMENT, () -> ResultJson.of(result, names)));
         Map<String, byte[]> drawn = new ConcurrentHashMap<>();
         try (FolderWriter writer = FolderWriter.open(folder, KIND)) {
@@ -84,7 +103,8 @@ public final class ResultFiles {
                     drawn.put(e.name(), content);
                 }
             });
-            pages(result, pictures, drawn, Set.copyOf(names)).forEach((name, text) -> add(writer, name, utf8(text)));
+            pages(result, pictures, drawn, Set.copyOf(names), stamp)
+                    .forEach((name, text) -> add(writer, name, utf8(text)));
             writer.commit(names);
         } catch (UncheckedIOException e) {
             throw e.getCause();
@@ -92,19 +112,20 @@ public final class ResultFiles {
         return names.stream().map(folder::resolve).toList();
     }
 
-    /** The page in both forms; a picture that was not drawn as PNG for a file is drawn for the page. */
+    /** The pages in both forms; a picture that was not drawn as PNG for a file is drawn for the page. */
     private static Map<String, String> pages(
-            StudyResult result, List<Picture> pictures, Map<String, byte[]> drawn, Set<String> names) {
-        Page page = ResultPage.of(result, pictures);
+            StudyResult result, List<Picture> pictures, Map<String, byte[]> drawn, Set<String> names, Stamp stamp) {
         Map<String, Picture> byName = pictures.stream().collect(Collectors.toMap(Picture::name, p -> p));
+        Function<String, byte[]> png = name ->
+                drawn.computeIfAbsent(name + PNG, n -> PictureWriter.bytes(byName.get(name), PictureWriter.Format.PNG));
+        UnaryOperator<String> file = name -> names.contains(name + PNG) ? name + PNG : name + SVG;
+        Page sheet = ResultPage.sheet(result, pictures, stamp);
+        Page record = ResultPage.record(result, pictures, stamp);
         return Map.of(
-                HTML,
-                HtmlPage.of(
-                        page,
-                        name -> drawn.computeIfAbsent(
-                                name + PNG, n -> PictureWriter.bytes(byName.get(name), PictureWriter.Format.PNG))),
-                MARKDOWN,
-                MarkdownPage.of(page, name -> names.contains(name + PNG) ? name + PNG : name + SVG));
+                HTML, HtmlPage.of(sheet, png),
+                MARKDOWN, MarkdownPage.of(sheet, file),
+                RECORD_HTML, HtmlPage.of(record, png),
+                RECORD_MARKDOWN, MarkdownPage.of(record, file));
     }
 
     private static Entry text(String name, Supplier<String> text) {

@@ -4,7 +4,7 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.report.page.Json;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
-import eddyreach.report.words.Labels;
+import eddyreach.report.words.Cautions;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -27,7 +27,7 @@ public final class ResultJson {
                 .with("files", files)
                 .with("format", "eddyreach result")
                 .with("version", VERSION)
-                .with("caution", Labels.CAUTION)
+                .with("caution", Cautions.TAG)
                 .with(
                         "study",
                         new JsonNode()

@@ -9,7 +9,9 @@ import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Page;
+import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.SwitchText;
 import eddyreach.report.words.WarningText;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -18,51 +20,89 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * The page of a result, to be sent as the answer to a question: what the kind of study has to say, then for all kinds alike the pictures,
- * the inputs, the limits touched and the cautions.
+ * The pages of a result: the sheet to be sent as the answer to a question, two sides of paper at most where the kind allows it, and the full
+ * record. After what the kind of study has to say come, for all kinds alike, pictures, inputs, limits and cautions.
  */
 public final class ResultPage {
-
-    private static final List<String> CAUTIONS = List.of(
-            "These are computed estimates from an idealised model. Confirm them on the machine, with the device, the part and the mount in"
-                    + " question, over the whole range of temperature and supply. The device's own instructions prevail.",
-            "A proximity switch of this kind is no guard: it must not be the means by which persons are protected. For safety functions and"
-                    + " for explosive atmospheres the standards that apply there and competent people decide; nothing here shows that a"
-                    + " device is fit for either.");
 
     private ResultPage() {}
 
     /**
-     * The page.
+     * The sheet.
      *
      * @param pictures those of which there are files or that can be embedded
      */
-    public static Page of(StudyResult result, List<Picture> pictures) {
-        Page page = new Page(result.name());
+    public static Page sheet(StudyResult result, List<Picture> pictures, Stamp stamp) {
         Presentation presentation = result.presentation();
-        result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
-        if (!presentation.answer().isEmpty()) {
-            page.answer(presentation.answer());
+        Page page = start(result, presentation, stamp);
+        presentation.brief(page);
+        List<String> shown = presentation.briefPictures();
+        pictures.stream().filter(p -> shown.contains(p.name())).forEach(p -> figure(p, page));
+        page.heading("Cautions");
+        Cautions.PAGE.forEach(page::caution);
+        page.heading("Inputs in brief");
+        SwitchModel m = result.model();
+        page.paragraph("Switch: " + SwitchText.name(m) + ", " + m.mounting().label() + ", sn "
+                + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
+                + ", oscillating at " + Labels.frequency(result.undamped().frequency()) + ", trimmed to sr "
+                + Labels.length(m.effectiveDistance()) + " on the standard target ("
+                + result.header().standard().label() + ", " + Labels.length(m.standardSide()) + " square).");
+        if (!result.note().isBlank()) {
+            page.paragraph("Study: " + result.note());
         }
+        page.items(warnings(result));
+        page.paragraph("The full record with all inputs, materials, limits and pictures is record.html.");
+        return page;
+    }
+
+    /**
+     * The full record.
+     *
+     * @param pictures those of which there are files or that can be embedded
+     */
+    public static Page record(StudyResult result, List<Picture> pictures, Stamp stamp) {
+        Presentation presentation = result.presentation();
+        Page page = start(result, presentation, stamp);
         presentation.write(page);
         if (!pictures.isEmpty()) {
             page.heading("Pictures");
-            pictures.forEach(p -> page.figure(p.name(), p.title(), p.title() + ". " + p.subtitle()));
+            pictures.forEach(p -> figure(p, page));
         }
-        page.heading("What went in");
+        page.heading("Inputs");
         switchTable(result, page);
         materials(result, presentation, page);
         limits(result, presentation, page);
         page.heading("Cautions");
-        CAUTIONS.forEach(page::caution);
+        Cautions.PAGE.forEach(page::caution);
         return page;
+    }
+
+    private static Page start(StudyResult result, Presentation presentation, Stamp stamp) {
+        Page page = new Page(result.name());
+        result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
+        if (!presentation.answer().isEmpty()) {
+            page.answer(presentation.answer());
+        }
+        page.paragraph("Switch: " + SwitchText.name(result.model()) + ". " + stamp.line());
+        return page;
+    }
+
+    private static void figure(Picture p, Page page) {
+        page.figure(p.name(), p.title(), p.title() + ". " + p.subtitle());
+    }
+
+    private static List<String> warnings(StudyResult result) {
+        return result.allWarnings().stream()
+                .map(w -> WarningText.withSubject(w) + ".")
+                .distinct()
+                .toList();
     }
 
     private static void switchTable(StudyResult result, Page page) {
         SwitchModel m = result.model();
         Operating free = result.undamped();
         List<Page.Row> rows = new ArrayList<>();
-        rows.add(Page.Row.of("switch", m.name()));
+        rows.add(Page.Row.of("name", m.name()));
         rows.add(Page.Row.of("mounting", m.mounting().label()));
         rows.add(Page.Row.of("rated distance sn", Labels.millimetres(m.ratedDistance()) + " mm"));
         rows.add(Page.Row.of("trimmed to sr", Labels.millimetres(m.effectiveDistance()) + " mm"));
@@ -86,9 +126,9 @@ public final class ResultPage {
         rows.add(Page.Row.of("oscillator", m.element().name()));
         rows.add(Page.Row.of("differential travel", Labels.significant(100 * m.differentialTravel(), 3) + " % of sr"));
         rows.add(Page.Row.of("output", m.output().label()));
-        page.table(List.of("what", "value"), Set.of(), rows);
+        page.table(List.of("switch", ""), Set.of(), rows);
         if (!m.note().isBlank()) {
-            page.paragraph("Of the switch: " + m.note());
+            page.paragraph("About the switch: " + m.note());
         }
     }
 
@@ -129,21 +169,18 @@ public final class ResultPage {
         List<String> notes = new ArrayList<>();
         notes.add(
                 presentation.sideways()
-                        ? "Switch and target are each round about an axis of their own; the axes are parallel, so that the target faces"
-                                + " the switch without a tilt; nothing else is near."
-                        : (edge ? "All but a straight edge" : "All")
-                                + " is round about the axis of the switch, on which the target lies face to face; nothing else is near.");
+                        ? "Switch and target are each axisymmetric about their own axis. The axes are parallel: the target faces the switch"
+                                + " without tilt. Nothing else is near."
+                        : (edge ? "Everything except a straight edge" : "Everything")
+                                + " is axisymmetric about the axis of the switch; the target lies on it, face to face. Nothing else is near.");
         notes.add("Materials are linear: no saturation, no hysteresis, no strong constant field.");
-        result.allWarnings().stream()
-                .map(w -> WarningText.withSubject(w) + ".")
-                .distinct()
-                .forEach(notes::add);
+        notes.addAll(warnings(result));
         boolean accurate = result.allWarnings().stream().noneMatch(w -> w.kind() == Warning.Kind.ERROR_ABOVE_REQUEST);
-        notes.add("The numerical error behind each ± comes from a second, coarser computation; "
-                + (accurate ? "each is" : "not each is") + " below the "
+        notes.add("Each ± is the numerical error, from a second, coarser computation; "
+                + (accurate ? "each is" : "not all are") + " below the "
                 + Labels.significant(result.header().accuracy() * Labels.MM, 2)
-                + " mm asked for. It says nothing about the input."
-                + (edge ? " Beside a straight edge the ± also holds what its estimate may be off by." : ""));
+                + " mm asked for. It does not cover errors in the inputs."
+                + (edge ? " Beside a straight edge the ± includes the uncertainty of its estimate." : ""));
         page.heading("Assumptions and limits");
         page.items(notes);
     }

@@ -3,21 +3,20 @@ package eddyreach.study;
 import eddyreach.engine.core.Operating;
 import eddyreach.engine.core.Warning;
 import eddyreach.report.page.TextPage;
+import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.SwitchText;
 import eddyreach.report.words.WarningText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The answer for the terminal: a table, the reasons, the warnings and where the files are, in 80 columns. */
+/** The text for the terminal in 80 columns: the answer, the table, the reasons, the warnings, the inputs and where the files are. */
 public final class TextReport {
 
     /** No line is longer, save that of a long path. */
     public static final int WIDTH = TextPage.WIDTH;
-
-    private static final String CAUTION = "Computed estimate, to be confirmed on the machine. Not for safety functions"
-            + " or explosive atmospheres without the standards for them and competent people.";
 
     private TextReport() {}
 
@@ -29,12 +28,14 @@ public final class TextReport {
      */
     public static String of(StudyResult result, Optional<Path> folder, boolean colour) {
         TextPage page = new TextPage(colour);
-        head(result, page);
         for (Warning w : result.switchWarnings()) {
             TextPage.wrap("Warning, " + WarningText.withSubject(w) + ".", WIDTH)
                     .forEach(line -> page.line(page.mark(line, TextPage.RED)));
             page.gap();
         }
+        String answer = result.presentation().answer();
+        page.heading(answer.isEmpty() ? result.name() : answer);
+        page.gap();
         result.presentation().write(page);
         List<Warning> warnings = result.allWarnings().stream().distinct().toList();
         if (!warnings.isEmpty()) {
@@ -45,9 +46,10 @@ public final class TextReport {
                     .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
         }
         page.gap();
+        inputs(result, page);
         folder.ifPresent(f -> page.line("Files: " + f));
-        folder.ifPresent(f -> page.line("To send on: page.html, or page.md with the pictures."));
-        page.paragraph(CAUTION);
+        folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
+        page.paragraph(Cautions.SHORT);
         return page.text();
     }
 
@@ -66,14 +68,13 @@ public final class TextReport {
                 + "): it varies from piece to piece and falls with frequency.");
     }
 
-    private static void head(StudyResult result, TextPage page) {
-        page.heading(result.name());
+    private static void inputs(StudyResult result, TextPage page) {
         Operating free = result.undamped();
-        page.paragraph(result.model().name() + ": " + Labels.frequency(free.frequency()) + ", "
+        page.paragraph("Study: " + result.name() + ".");
+        page.paragraph("Switch: " + SwitchText.name(result.model()) + ", trimmed to "
+                + Labels.millimetres(result.model().effectiveDistance()) + " mm, output "
+                + result.model().output().label() + "; " + Labels.frequency(free.frequency()) + ", "
                 + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
-                + Labels.significant(free.quality(), 3) + ", trimmed to "
-                + Labels.millimetres(result.model().effectiveDistance()) + " mm; output "
-                + result.model().output().label() + ".");
-        page.gap();
+                + Labels.significant(free.quality(), 3) + " without a target.");
     }
 }

@@ -37,10 +37,10 @@ class AskCommandTest {
         assertThat(s.err()).isEmpty();
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .startsWith("aluminium 10 µm, endless plate\n")
-                .contains("; output normally open.\n\ntarget                     on, mm      off, mm factor")
-                .contains("\npart                  5.", "\naluminium 10 µm, endless plate, 1.0")
-                .endsWith("without the standards for them and competent people.\n")
+                .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.28 mm.\n\ntarget     ")
+                .contains("\npart                  5.", "\naluminium 10 µm, endless plate, factor 1.06: ")
+                .contains("\nStudy: aluminium 10 µm, endless plate.\nSwitch: reference switch, M18, ")
+                .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
     }
@@ -59,7 +59,7 @@ class AskCommandTest {
                 "a");
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .contains("\nzinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, 1.1", ": layers act together;")
+                .contains("\nzinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, factor 1.14: the front")
                 .contains("\nFiles: a\n")
                 .contains("\nPictures, in a, as png:\n  factors  ");
         assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
@@ -81,7 +81,8 @@ class AskCommandTest {
                 "zinc 8um");
         assertThat(washer.err()).isEmpty();
         assertThat(washer.out())
-                .startsWith("mild steel Fe 360 washer 20 mm / 10 mm by 2 mm, slit, zinc 8 µm all over\n");
+                .startsWith("Yes: on at ")
+                .contains("\nStudy: mild steel Fe 360 washer 20 mm / 10 mm by 2 mm, slit, zinc 8 µm all over.\n");
         Session wrong = ask(
                 "--switch",
                 "p14-reference",
@@ -134,16 +135,17 @@ class AskCommandTest {
     @Test
     void withoutASizeItIsTheStandardTarget() {
         Session s = ask("--switch", "p14-reference", "--material", "fe360");
-        assertThat(s.out()).startsWith("mild steel Fe 360 1 mm\n").contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
+        assertThat(s.out())
+                .startsWith("Yes: on at 5.00 mm (factor 1.00); every unit is on up to 4.05 mm.\n")
+                .contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
     }
 
     @Test
     void besideTheAxis() {
         Session near = disc("--offset", "6mm");
         assertThat(near.err()).isEmpty();
-        assertThat(near.out())
-                .startsWith("mild steel Fe 360 1 mm, disc 10 mm, 6 mm off the axis\n")
-                .contains(": its axis lies 6.00\nmm beside the switch's;");
+        assertThat(near.out()).contains("\nStudy: mild steel Fe 360 1 mm, disc 10 mm, 6 mm off the axis.\n");
+        assertThat(near.out().replace("\n", " ")).contains(": its axis is 6 mm from that of the switch;");
         assertThat(onDistance(near)).isBetween(0.5, onDistance(disc()));
         Session far = disc("--offset", "80mm");
         assertThat(far.code()).isZero();
@@ -171,7 +173,8 @@ class AskCommandTest {
         assertThat(s.code()).isZero();
         assertThat(s.out())
                 .contains("\npart                            -            -      -         - never on\n")
-                .contains("\nair 5 mm, endless plate, never on: neither conducts nor is magnetic, so the\n");
+                .startsWith("No: never on, since only metal is detected.\n")
+                .contains("\nair 5 mm, endless plate, never on: it neither conducts nor is magnetic, so the\n");
     }
 
     @Test

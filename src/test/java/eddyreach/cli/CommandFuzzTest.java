@@ -225,7 +225,14 @@ class CommandFuzzTest {
         Session s = Session.in(folder, "run", "quick.yaml", "--no-pictures", "--quiet", "--into", name);
         assertThat(s).isEqualTo(new Session(0, "", ""));
         assertThat(Session.files(folder.resolve(name)))
-                .containsExactly("distances.csv", "impedance.csv", "page.html", "page.md", "result.json");
+                .containsExactly(
+                        "distances.csv",
+                        "impedance.csv",
+                        "page.html",
+                        "page.md",
+                        "record.html",
+                        "record.md",
+                        "result.json");
     }
 
     static List<String> names() {

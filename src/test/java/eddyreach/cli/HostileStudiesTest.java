@@ -14,6 +14,7 @@ import eddyreach.kinds.approach.ApproachRunner;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.SourceFile;
+import eddyreach.report.words.ReasonText;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.TextReport;
@@ -225,7 +226,7 @@ class HostileStudiesTest {
                 assertThat(d.on()).as(shown).isBetween(0.0, d.off());
                 assertThat(d.off()).as(shown).isGreaterThan(d.on());
             }
-            assertThat(t.reason())
+            assertThat(ReasonText.of(t.reason()))
                     .as(shown)
                     .doesNotContain("NaN", "Infinity", "null")
                     .isNotBlank();

@@ -75,19 +75,27 @@ class RecessRunTest {
         StringWriter out = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false, false, 80);
         Path result = folder.resolve("out");
-        boolean whole = new Job(terminal, false)
+        boolean whole = new Job(terminal, false, "")
                 .run(study, result, EnumSet.of(PictureWriter.Format.PNG, PictureWriter.Format.SVG), () -> true);
         assertThat(whole).isFalse();
         assertThat(out.toString()).contains("Partial: 0 of 25").contains("cells were computed");
         assertThat(Session.files(result))
                 .containsExactly(
-                        "page.html", "page.md", "recess.csv", "recess.png", "recess.svg", "result.json", "run.state");
+                        "page.html",
+                        "page.md",
+                        "recess.csv",
+                        "recess.png",
+                        "recess.svg",
+                        "record.html",
+                        "record.md",
+                        "result.json",
+                        "run.state");
         Path state = result.resolve("run.state");
         Files.writeString(state, Files.readString(state).replace("key ", "kez "));
-        new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        new Job(terminal, false, "").run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");
         Files.writeString(state, "nothing of this kind");
-        assertThatThrownBy(() -> new Job(terminal, false)
+        assertThatThrownBy(() -> new Job(terminal, false, "")
                         .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("not of an unfinished run");
@@ -95,7 +103,7 @@ class RecessRunTest {
         Files.delete(state);
         Path precious = Files.writeString(folder.resolve("precious.txt"), "mine");
         Files.createSymbolicLink(result.resolve(".run.state.new"), precious);
-        new Job(terminal, false).run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        new Job(terminal, false, "").run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(precious).hasContent("mine");
     }
 
@@ -131,6 +139,6 @@ class RecessRunTest {
         assertThat(last.out()).doesNotContain("Partial");
         assertThat(Files.readString(folder.resolve("out/recess.csv")).lines()).hasSize(26);
         assertThat(Session.files(folder.resolve("out")))
-                .containsExactly("page.html", "page.md", "recess.csv", "result.json");
+                .containsExactly("page.html", "page.md", "recess.csv", "record.html", "record.md", "result.json");
     }
 }

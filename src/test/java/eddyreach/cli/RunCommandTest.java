@@ -36,13 +36,14 @@ class RunCommandTest {
         assertThat(s.err()).isEmpty();
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .startsWith("endless plates\nreference switch, M18, flush, pot core P14: 200 kHz, ")
+                .startsWith("Yes: on at 2.")
+                .contains("\nStudy: endless plates.\nSwitch: reference switch, M18, flush, pot core P14, ")
                 .contains("\nfe360                 5.00 ± 0.0")
                 .contains("\nsheet                 2.")
-                .contains("its skin is 0.19 mm: strong currents with")
+                .contains("skin depth 0.19 mm: strong currents\nbut little loss;")
                 .contains("\nNote, relative permeability assumed (fe360 150): it varies from piece to piece")
                 .contains(
-                        "\nFiles: results/quick\nTo send on: page.html, or page.md with the pictures.\nComputed estimate, to be confirmed on the machine.")
+                        "\nFiles: results/quick\nTo send on: page.html (two pages). Full record: record.html.\nComputed estimate; confirm it on the machine.")
                 .endsWith("""
 
                         Pictures, in results/quick, as png:
@@ -62,6 +63,8 @@ class RunCommandTest {
                         "results/quick/page.html",
                         "results/quick/page.md",
                         "results/quick/plane.png",
+                        "results/quick/record.html",
+                        "results/quick/record.md",
                         "results/quick/result.json");
     }
 
@@ -78,12 +81,16 @@ class RunCommandTest {
                         "one/impedance.csv",
                         "one/page.html",
                         "one/page.md",
+                        "one/record.html",
+                        "one/record.md",
                         "one/result.json",
                         "two",
                         "two/distances.csv",
                         "two/impedance.csv",
                         "two/page.html",
                         "two/page.md",
+                        "two/record.html",
+                        "two/record.md",
                         "two/result.json");
     }
 

@@ -44,7 +44,7 @@ class TerminalTest {
         Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(err), folder, true, true, 80);
         assertThat(Eddyreach.execute(terminal, "run", "quick.yaml", "--no-pictures"))
                 .isZero();
-        assertThat(out.toString()).startsWith("\u001b[1mendless plates\u001b[0m");
+        assertThat(out.toString()).startsWith("\u001b[1mYes: on at ");
         assertThat(err.toString())
                 .startsWith("\rquick [                    ] field of the switch, at most ")
                 .contains(" MB 0/1")

@@ -10,6 +10,7 @@ import eddyreach.kinds.approach.ApproachTables;
 import eddyreach.kinds.approach.SampleResult;
 import eddyreach.report.draw.PictureWriter.Format;
 import eddyreach.report.page.Json;
+import eddyreach.report.words.ReasonText;
 import eddyreach.studies.HangingRun;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -127,7 +128,7 @@ class ResultFilesTest {
     @Test
     void writesEverythingIntoANewFolder() throws IOException {
         List<Path> files = ResultFiles.write(RESULT, folder.resolve("a/b"), EnumSet.allOf(Format.class));
-        assertThat(files).hasSize(2 * 11 + 5).allMatch(Files::isRegularFile);
+        assertThat(files).hasSize(2 * 11 + 7).allMatch(Files::isRegularFile);
         assertThat(files.get(files.size() - 1)).hasFileName("result.json");
         assertThat(content(folder.resolve("a/b"))).hasSize(files.size());
     }
@@ -137,7 +138,14 @@ class ResultFilesTest {
         ResultFiles.write(RESULT, folder, Set.of());
         Map<String, Object> json = parse(Files.readString(folder.resolve("result.json")));
         assertThat(json.get("files"))
-                .isEqualTo(List.of("distances.csv", "impedance.csv", "page.html", "page.md", "result.json"));
+                .isEqualTo(List.of(
+                        "distances.csv",
+                        "impedance.csv",
+                        "page.html",
+                        "page.md",
+                        "record.html",
+                        "record.md",
+                        "result.json"));
         List<?> targets = (List<?>) json.get("targets");
         assertThat(targets).hasSameSizeAs(RESULT.targets());
         for (int i = 0; i < targets.size(); i++) {
@@ -146,7 +154,7 @@ class ResultFilesTest {
             assertThat(target.get("id")).isEqualTo(expected.target().id());
             Double on = expected.distance().on();
             assertThat(target.get("on_m")).isEqualTo(on.isNaN() ? null : on);
-            assertThat(target.get("reason")).isEqualTo(expected.reason());
+            assertThat(target.get("reason")).isEqualTo(ReasonText.of(expected.reason()));
             Map<?, ?> curve = (Map<?, ?>) target.get("curve");
             List<?> change = (List<?>) curve.get("loss_resistance_change_ohm");
             assertThat(change.toArray())
@@ -235,7 +243,16 @@ class ResultFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"distances.csv", "impedance.csv", "page.html", "page.md", "result.json"})
+    @ValueSource(
+            strings = {
+                "distances.csv",
+                "impedance.csv",
+                "page.html",
+                "page.md",
+                "record.html",
+                "record.md",
+                "result.json"
+            })
     void blockedNameIsAnIoErrorAndChangesNothing(String name) throws IOException {
         ResultFiles.write(RESULT, folder, Set.of());
         Files.delete(folder.resolve(name));

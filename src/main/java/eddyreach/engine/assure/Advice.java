@@ -2,7 +2,6 @@ package eddyreach.engine.assure;
 
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
@@ -10,8 +9,6 @@ import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.switching.StandardQuantities;
-import eddyreach.units.Dimension;
-import eddyreach.units.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -20,13 +17,13 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What to change when a target is seen from too near, ranked by gain. Each line is computed with everything together at the rough
- * resolution; what gains little is left out.
+ * What to change when a target is detected from too near, ranked by gain. Each line is computed with everything together at the rough
+ * resolution; what gains little is left out, and so is what nobody can change about the part. The words are in {@code report.words}.
  *
  * @param needed false when the surely-on distance is close to that of the standard target, so that nothing need be changed
  * @param changes what helps, the largest gain first; empty when nothing is needed
- * @param otherPrinciple whether a switch that weighs all metals alike is worth a thought: a good conductor that is seen from much
- *     nearer than steel
+ * @param otherPrinciple whether a switch that weighs all metals alike is worth a thought: a good conductor that is detected from
+ *     much nearer than steel
  */
 public record Advice(boolean needed, List<Change> changes, boolean otherPrinciple) {
 
@@ -38,6 +35,12 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
 
     /** No thinner metal is proposed, m: below it is a coating, not a part. */
     private static final double THINNEST = 2e-6;
+
+    /** Thickest metal that counts as a foil, of which another gauge can be had, m (common practice: foil up to 0.2 mm). */
+    private static final double FOIL = 0.2e-3;
+
+    /** A sheet narrower than this share of the active face is a chip, whose size nobody chooses. */
+    private static final double CHIP = 1.0 / 3;
 
     private static final double STEEL_THICKNESS = StandardQuantities.TARGET_THICKNESS;
 
@@ -90,90 +93,112 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
      */
     static Advice of(
             Setup setup, TrialSwitches.Trial trial, Others others, Target target, TargetResult found, double omega) {
-        SwitchModel model = setup.switchModel();
-        double now = Double.isFinite(found.distance().on()) ? found.distance().on() : 0;
-        List<Change> all = new ArrayList<>();
-        Material steel = setup.standard().layers().get(0).material();
-        Target flag = Variants.made(target, steel, STEEL_THICKNESS);
-        if (!flag.actsAs(target)) {
-            String words = target.sheet().isPresent()
-                    ? steel.name() + " flag, " + length(STEEL_THICKNESS) + ", of the same outline"
-                    : "the same part of " + steel.name();
-            add(all, Change.Kind.STEEL_FLAG, words, trial.on(flag), now);
+        return new Finder(setup, trial, others, target, found).find(omega);
+    }
+
+    /** Collects what helps one target. */
+    private static final class Finder {
+
+        private final SwitchModel model;
+        private final Material steel;
+        private final TrialSwitches.Trial trial;
+        private final Others others;
+        private final Target target;
+        private final TargetResult found;
+        private final double now;
+        private final List<Change> all = new ArrayList<>();
+
+        Finder(Setup setup, TrialSwitches.Trial trial, Others others, Target target, TargetResult found) {
+            model = setup.switchModel();
+            steel = setup.standard().layers().get(0).material();
+            this.trial = trial;
+            this.others = others;
+            this.target = target;
+            this.found = found;
+            now = Double.isFinite(found.distance().on()) ? found.distance().on() : 0;
         }
-        if (target.offset() > 0 && Double.isFinite(target.radius())) {
-            add(all, Change.Kind.ON_AXIS, "its axis on that of the switch", trial.on(target.beside(0)), now);
+
+        Advice find(double omega) {
+            steel();
+            if (target.offset() > 0 && Double.isFinite(target.radius())) {
+                add(Change.Kind.ON_AXIS, "", Double.NaN, trial.on(target.beside(0)));
+            }
+            Variants.closed(target).ifPresent(t -> add(Change.Kind.CLOSED_RING, "", Double.NaN, trial.on(t)));
+            size();
+            thickness(omega);
+            for (Alternative a : others.alternatives) {
+                boolean other = a.model().mounting() == Mounting.NON_FLUSH && model.mounting() == Mounting.FLUSH;
+                add(
+                        other ? Change.Kind.NON_FLUSH_SWITCH : Change.Kind.LARGER_SWITCH,
+                        a.model().id(),
+                        a.model().ratedDistance(),
+                        on(a.step(), target));
+            }
+            List<Change> ranked = all.stream()
+                    .filter(c -> c.gain() >= WORTH * model.ratedDistance())
+                    .sorted(Comparator.comparingDouble(Change::gain).reversed())
+                    .toList();
+            return new Advice(true, ranked, conductor(target) && !(found.factor() >= ENOUGH));
         }
-        Variants.closed(target)
-                .ifPresent(t -> add(all, Change.Kind.CLOSED_RING, "its slit bridged by metal", trial.on(t), now));
-        Target.Outline.Square square = new Target.Outline.Square(model.standardSide());
-        if (target.sheet().isPresent() && target.radius() < 0.98 * square.equivalentRadius()) {
-            String words = "the size of the standard target, square " + length(square.side());
-            add(all, Change.Kind.STANDARD_SIZE, words, trial.on(Variants.outline(target, square)), now);
+
+        private void steel() {
+            Target flag = Variants.made(target, steel, STEEL_THICKNESS);
+            if (flag.actsAs(target)) {
+                return;
+            }
+            if (target.sheet().isPresent()) {
+                add(Change.Kind.STEEL_FLAG, steel.name(), STEEL_THICKNESS, trial.on(flag));
+            } else {
+                add(Change.Kind.SAME_PART_OF_STEEL, steel.name(), Double.NaN, trial.on(flag));
+            }
         }
-        Variants.size(target, TrialSwitches.WIDEST)
-                .ifPresent(t -> add(
-                        all,
-                        Change.Kind.LARGER_TARGET,
-                        TrialSwitches.WIDEST + " times as wide",
-                        on(others.wide, t),
-                        now));
-        thickness(setup, target, omega).ifPresent(t -> {
-            double best = t.layers().get(0).thickness();
-            String word = best < target.thickness() ? "thinner: " : "thicker: ";
-            String words = word + t.layers().get(0).material().name() + ", about " + length(best)
-                    + ", near its best thickness";
-            add(all, Change.Kind.THICKNESS, words, trial.on(t), now);
-        });
-        for (Alternative a : others.alternatives) {
-            boolean other = a.model().mounting() == Mounting.NON_FLUSH && model.mounting() == Mounting.FLUSH;
-            String words = (other ? "the non-flush switch of this size, " : "the next larger switch, ")
-                    + a.model().id() + ", rated " + length(a.model().ratedDistance());
-            add(
-                    all,
-                    other ? Change.Kind.NON_FLUSH_SWITCH : Change.Kind.LARGER_SWITCH,
-                    words,
-                    on(a.step(), target),
-                    now);
+
+        /** Sheets alone can be cut larger; a chip stays what it is. */
+        private void size() {
+            if (target.sheet().isEmpty() || target.radius() < CHIP * model.faceDiameter() / 2) {
+                return;
+            }
+            Target.Outline.Square square = new Target.Outline.Square(model.standardSide());
+            if (target.radius() < 0.98 * square.equivalentRadius()) {
+                add(Change.Kind.STANDARD_SIZE, "", square.side(), trial.on(Variants.outline(target, square)));
+            }
+            Variants.size(target, TrialSwitches.WIDEST)
+                    .ifPresent(t -> add(Change.Kind.LARGER_TARGET, "", TrialSwitches.WIDEST, on(others.wide, t)));
         }
-        List<Change> ranked = all.stream()
-                .filter(c -> c.gain() >= WORTH * model.ratedDistance())
-                .sorted(Comparator.comparingDouble(Change::gain).reversed())
-                .toList();
-        return new Advice(true, ranked, conductor(target) && !(found.factor() >= ENOUGH));
+
+        /** Another gauge, of a foil alone: what is thicker has its thickness for a reason. */
+        private void thickness(double omega) {
+            Optional<Layer> single = Variants.single(target)
+                    .filter(l -> l.material().muReal() == 1 && l.material().conductivity20() > 0)
+                    .filter(l -> l.thickness() <= FOIL);
+            if (single.isEmpty()) {
+                return;
+            }
+            Material m = single.get().material();
+            double computed =
+                    BestThickness.of(trial.step().bench(), target, m, now).thickness();
+            double best = new BigDecimal(computed).round(new MathContext(1)).doubleValue();
+            if (best >= THINNEST && best < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT)) {
+                add(
+                        best < target.thickness() ? Change.Kind.THINNER : Change.Kind.THICKER,
+                        m.name(),
+                        best,
+                        trial.on(Variants.made(target, m, best)));
+            }
+        }
+
+        private void add(Change.Kind kind, String name, double value, double on) {
+            if (Double.isFinite(on)) {
+                all.add(new Change(kind, name, value, on, on - now));
+            }
+        }
     }
 
     private static double on(ResolutionLadder.Step step, Target target) {
         return ConductanceCurve.of(step.bench(), target).on(step.trim());
     }
 
-    private static void add(List<Change> all, Change.Kind kind, String text, double on, double now) {
-        if (Double.isFinite(on)) {
-            all.add(new Change(kind, text, on, on - now));
-        }
-    }
-
     private static boolean conductor(Target target) {
         return target.body().materials().stream().anyMatch(m -> m.muReal() == 1 && m.conductivity20() > 1e6);
-    }
-
-    /** The thickness k delta^2 at which a sheet takes the most loss, k being the wavenumber that dominates at the rated distance. */
-    private static Optional<Target> thickness(Setup setup, Target target, double omega) {
-        Optional<Layer> single = Variants.single(target)
-                .filter(l -> l.material().muReal() == 1 && l.material().conductivity20() > 0);
-        if (single.isEmpty()) {
-            return Optional.empty();
-        }
-        Material m = single.get().material();
-        double delta = m.skinDepth(omega, Temperature.AMBIENT);
-        double k = Wavenumber.dominant(setup.switchModel(), setup.switchModel().ratedDistance());
-        double best =
-                new BigDecimal(k * delta * delta).round(new MathContext(1)).doubleValue();
-        boolean sheet = best < Explanation.THIN * delta;
-        return sheet && best >= THINNEST ? Optional.of(Variants.made(target, m, best)) : Optional.empty();
-    }
-
-    private static String length(double metres) {
-        return Units.printed(metres, Dimension.LENGTH);
     }
 }

@@ -1,6 +1,5 @@
 package eddyreach.engine.assure;
 
-import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.Wavenumber;
@@ -9,77 +8,60 @@ import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
-import eddyreach.units.Dimension;
-import eddyreach.units.Numbers;
-import eddyreach.units.Units;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
- * Why a target switches where it does, at more length than the one sentence of the reason: sentences made from computed numbers, and how
- * the factor moves with thickness, size and frequency, each computed at the rough resolution (never scaled).
+ * Why a target switches where it does, at more length than the reason: its regime and how the factor moves with thickness, size and
+ * frequency, each computed at the rough resolution (never scaled). The words are in {@code report.words}.
  *
- * @param sentences the text, sentence by sentence
+ * @param front the layer that decides; empty when there is none
+ * @param frequency frequency without a target, Hz
+ * @param steadiness what a tenth of thickness or size does; empty when that is not known
+ * @param remedy what the variants suggest
  * @param sensitivities the computed variants
  */
-public record Explanation(List<String> sentences, List<Sensitivity> sensitivities) {
-
-    /** Below this thickness in skin depths the current is nearly even through a sheet, and its resistance decides. */
-    static final double THIN = 0.5;
+public record Explanation(
+        Optional<Front> front,
+        double frequency,
+        Optional<Steadiness> steadiness,
+        Optional<Remedy> remedy,
+        List<Sensitivity> sensitivities) {
 
     /** A factor that moves by less than this with a tenth of thickness or size does not depend on it in practice. */
-    private static final double FLAT = 0.02;
+    public static final double FLAT = 0.02;
 
     public Explanation {
-        sentences = List.copyOf(sentences);
         sensitivities = List.copyOf(sensitivities);
     }
 
-    /** How the target takes its loss. */
-    enum Regime {
-        /** Neither conducts nor is magnetic. */
-        TRANSPARENT,
-        /** Magnetic without conducting. */
-        DRAWING,
-        /** Thinner than its skin: its resistance decides. */
-        SHEET,
-        /** Thick against its skin, which is thin against the field: near a mirror. */
-        MIRROR,
-        /** Not magnetic and as thick as its skin or so, which is wide enough to lose a fair part. */
-        LOSSY,
-        /** Magnetic and conducting: a thin skin of high loss. */
-        MAGNETIC
-    }
+    /**
+     * The layer that decides.
+     *
+     * @param material its name
+     * @param several whether the target has other materials too
+     * @param thickness its thickness, of a body where it is thinnest, m
+     * @param skinDepth its skin depth, m; infinite if it does not conduct
+     * @param regime how it takes its loss
+     */
+    public record Front(String material, boolean several, double thickness, double skinDepth, Regime regime) {}
 
     /**
-     * The regime of a layer.
+     * By how much the factor moves at most.
      *
-     * @param omega angular frequency, rad/s
-     * @param wavenumber wavenumber that dominates at the target, 1/m
+     * @param thickness with a tenth of thickness
+     * @param size with a tenth of size; NaN if it has none
      */
-    static Regime regime(Layer front, double omega, double wavenumber) {
-        Material m = front.material();
-        if (!m.hasEffect()) {
-            return Regime.TRANSPARENT;
-        }
-        if (m.conductivity20() == 0) {
-            return Regime.DRAWING;
-        }
-        if (m.muReal() > 1) {
-            return Regime.MAGNETIC;
-        }
-        double delta = m.skinDepth(omega, Temperature.AMBIENT);
-        if (front.thickness() < THIN * delta) {
-            return Regime.SHEET;
-        }
-        return Reason.thickShare(wavenumber * delta) < Reason.LITTLE ? Regime.MIRROR : Regime.LOSSY;
+    public record Steadiness(double thickness, double size) {}
+
+    /** What the variants suggest. */
+    public enum Remedy {
+        ONLY_METAL,
+        THINNER,
+        THICKER,
+        THICKNESS_NEAR_BEST,
+        NO_MORE_METAL
     }
 
     /**
@@ -109,19 +91,22 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
             Setup setup, TrialSwitches.Trial trial, Retuned retuned, Target target, TargetResult result, double omega) {
         List<Sensitivity> sensitivities =
                 sensitivities(setup.switchModel().effectiveDistance(), trial, retuned, target);
-        List<String> sentences = new ArrayList<>();
-        Optional<Layer> front = front(target, omega);
-        double shown = result.budget().distance();
-        double wavenumber = Wavenumber.dominant(setup.switchModel(), shown);
-        front.ifPresent(f -> {
-            skin(target, f, omega).ifPresent(sentences::add);
-            sentences.add(sentence(regime(f, omega, wavenumber)));
-        });
-        sentences.add(losses(result.budget()));
-        steadiness(result.factor(), sensitivities).ifPresent(sentences::add);
-        front.flatMap(f -> remedy(regime(f, omega, wavenumber), result.factor(), sensitivities))
-                .ifPresent(sentences::add);
-        return new Explanation(sentences, sensitivities);
+        double wavenumber =
+                Wavenumber.dominant(setup.switchModel(), result.budget().distance());
+        boolean several = target.body().materials().stream().distinct().count() > 1;
+        Optional<Front> front = front(target, omega)
+                .map(f -> new Front(
+                        f.material().name(),
+                        several,
+                        f.thickness(),
+                        f.material().skinDepth(omega, Temperature.AMBIENT),
+                        Regime.of(f, omega, wavenumber)));
+        return new Explanation(
+                front,
+                omega / (2 * Math.PI),
+                steadiness(result.factor(), sensitivities),
+                front.flatMap(f -> remedy(f.regime(), result.factor(), sensitivities)),
+                sensitivities);
     }
 
     /** The first layer that stops the field; the first that it notices when none does: a plating lets it through to the base. */
@@ -131,7 +116,7 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         }
         List<Layer> layers = target.body() instanceof Body.Rings rings
                 ? rings.rings().stream()
-                        .map(r -> new Layer(r.material(), Reason.thinnest(r.section())))
+                        .map(r -> new Layer(r.material(), ReasonFinder.thinnest(r.section())))
                         .toList()
                 : target.layers();
         return layers.stream()
@@ -143,79 +128,24 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
 
     private static boolean thin(Layer layer, double omega) {
         Material m = layer.material();
-        return m.conductivity20() > 0 && layer.thickness() < THIN * m.skinDepth(omega, Temperature.AMBIENT);
-    }
-
-    private static Optional<String> skin(Target target, Layer front, double omega) {
-        Material m = front.material();
-        if (m.conductivity20() == 0) {
-            return Optional.empty();
-        }
-        double delta = m.skinDepth(omega, Temperature.AMBIENT);
-        String layer = target.body().materials().stream().distinct().count() > 1 ? "its " + m.name() : "the part";
-        return Optional.of(String.format(
-                Locale.ROOT,
-                "At %s the skin depth of %s is %s; %s is %s thick at its thinnest, %s skin depths.",
-                Units.text(round(omega / (2 * Math.PI), 3), Dimension.FREQUENCY),
-                m.name(),
-                length(delta),
-                layer,
-                length(front.thickness()),
-                number(front.thickness() / delta)));
-    }
-
-    private static String sentence(Regime regime) {
-        return switch (regime) {
-            case TRANSPARENT -> "It neither conducts nor is magnetic, so the field passes through it as through air.";
-            case DRAWING ->
-                "It draws the field without conducting: the inductance rises, hardly any loss is added, and this kind of switch"
-                        + " weighs loss.";
-            case SHEET ->
-                "So it is a resistance-limited sheet: the current is even through its thickness, and its loss is largest where its"
-                        + " resistance matches the reactance of the loop that it makes for the field; thinner metal carries too little"
-                        + " current, thicker metal too strong a current with too little resistance.";
-            case MIRROR ->
-                "So it is skin-limited and acts almost as a mirror: strong currents in a thin skin throw the field back with little"
-                        + " loss, and this kind of switch weighs loss.";
-            case LOSSY ->
-                "Its skin is not thin against the field: the currents are weaker than in a good conductor and lose more.";
-            case MAGNETIC ->
-                "It is magnetic: the field is drawn into a thin skin of high resistance, where even moderate currents lose much.";
-        };
-    }
-
-    private static String losses(LossBudget budget) {
-        double total = budget.total();
-        Set<String> groups = budget.shares().stream()
-                .map(LossBudget.Share::group)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-        String shares = groups.stream()
-                .filter(g -> Math.abs(budget.of(g)) >= 0.005 * total)
-                .map(g -> String.format(Locale.ROOT, "%s %.0f %%", g, 100 * budget.of(g) / total))
-                .collect(Collectors.joining(", "));
-        return String.format(
-                Locale.ROOT, "With it at %.2f mm the loss is shared so: %s.", budget.distance() * 1e3, shares);
+        return m.conductivity20() > 0 && layer.thickness() < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT);
     }
 
     private static List<Sensitivity> sensitivities(
             double sr, TrialSwitches.Trial trial, Retuned retuned, Target target) {
         List<Sensitivity> list = new ArrayList<>();
-        record Factor(String words, double value) {}
-        for (Factor f : List.of(
-                new Factor("thickness halved", 0.5),
-                new Factor("thickness 10 % less", 0.9),
-                new Factor("thickness 10 % more", 1.1),
-                new Factor("thickness doubled", 2))) {
-            Variants.thickness(target, f.value())
-                    .ifPresent(t -> list.add(new Sensitivity(f.words(), trial.on(t) / sr)));
+        for (double by : new double[] {0.5, 0.9, 1.1, 2}) {
+            Variants.thickness(target, by)
+                    .ifPresent(t -> list.add(new Sensitivity(Sensitivity.Quantity.THICKNESS, by, trial.on(t) / sr)));
         }
-        for (Factor f : List.of(new Factor("size 10 % less", 0.9), new Factor("size 10 % more", TrialSwitches.WIDER))) {
-            Variants.size(target, f.value()).ifPresent(t -> list.add(new Sensitivity(f.words(), trial.on(t) / sr)));
+        for (double by : new double[] {0.9, TrialSwitches.WIDER}) {
+            Variants.size(target, by)
+                    .ifPresent(t -> list.add(new Sensitivity(Sensitivity.Quantity.SIZE, by, trial.on(t) / sr)));
         }
         retuned.slower()
-                .ifPresent(s -> list.add(new Sensitivity("frequency halved, trimmed anew", on(s, target) / sr)));
+                .ifPresent(s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 0.5, on(s, target) / sr)));
         retuned.faster()
-                .ifPresent(s -> list.add(new Sensitivity("frequency doubled, trimmed anew", on(s, target) / sr)));
+                .ifPresent(s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 2, on(s, target) / sr)));
         return list;
     }
 
@@ -223,82 +153,51 @@ public record Explanation(List<String> sentences, List<Sensitivity> sensitivitie
         return ConductanceCurve.of(step.bench(), target).on(step.trim());
     }
 
-    /** What a tenth of thickness or size does. */
-    private static Optional<String> steadiness(double factor, List<Sensitivity> list) {
-        if (!Double.isFinite(factor)) {
-            return Optional.empty();
-        }
-        double thickness = largest(factor, list, "thickness 10");
-        double size = largest(factor, list, "size 10");
-        if (Double.isNaN(thickness)) {
-            return Optional.empty();
-        }
-        String first = thickness < FLAT
-                ? "A tenth more or less of thickness hardly moves the factor"
-                : String.format(Locale.ROOT, "A tenth of thickness moves the factor by up to %.2f", thickness);
-        String second = Double.isNaN(size)
-                ? ""
-                : size < FLAT
-                        ? ", nor does a tenth of size"
-                        : String.format(Locale.ROOT, ", a tenth of size by up to %.2f", size);
-        return Optional.of(
-                first + (thickness >= FLAT && !Double.isNaN(size) && size < FLAT ? ", a tenth of size hardly" : second)
-                        + ".");
+    private static Optional<Steadiness> steadiness(double factor, List<Sensitivity> list) {
+        double thickness = largest(factor, list, Sensitivity.Quantity.THICKNESS);
+        return Double.isNaN(thickness)
+                ? Optional.empty()
+                : Optional.of(new Steadiness(thickness, largest(factor, list, Sensitivity.Quantity.SIZE)));
     }
 
-    private static double largest(double factor, List<Sensitivity> list, String start) {
+    /** Largest change with a tenth of a quantity; NaN when there is none or the target does not switch. */
+    private static double largest(double factor, List<Sensitivity> list, Sensitivity.Quantity quantity) {
         return list.stream()
-                .filter(s -> s.change().startsWith(start))
+                .filter(s -> s.quantity() == quantity && Math.abs(s.by() - 1) < 0.2)
                 .mapToDouble(s -> Math.abs(s.factor() - factor))
                 .filter(Double::isFinite)
                 .max()
                 .orElse(Double.NaN);
     }
 
-    /** What to do, from the computed variants. */
-    private static Optional<String> remedy(Regime regime, double factor, List<Sensitivity> list) {
+    private static Optional<Remedy> remedy(Regime regime, double factor, List<Sensitivity> list) {
         if (regime == Regime.TRANSPARENT || regime == Regime.DRAWING) {
-            return Optional.of("Only metal helps: a steel flag on the part.");
+            return Optional.of(Remedy.ONLY_METAL);
         }
-        double best = factor(list, "thickness halved");
-        if (regime == Regime.SHEET && Double.isNaN(best)) {
+        double halved = thickness(list, 0.5);
+        if (regime == Regime.RESISTOR && Double.isNaN(halved)) {
             return Optional.empty();
         }
-        double thinner = best - factor;
-        double thicker = factor(list, "thickness doubled") - factor;
+        double thinner = halved - factor;
+        double thicker = thickness(list, 2) - factor;
         if (thinner > FLAT && thinner >= thicker) {
-            return Optional.of("Thinner would be seen from farther.");
+            return Optional.of(Remedy.THINNER);
         }
         if (thicker > FLAT) {
-            return Optional.of("Thicker would be seen from farther.");
+            return Optional.of(Remedy.THICKER);
         }
         return switch (regime) {
-            case SHEET -> Optional.of("Its thickness is near the best.");
-            case MIRROR ->
-                Optional.of(
-                        "More of the same metal does not help; a flag of steel, or a foil of the metal far thinner than its skin"
-                                + " depth, does.");
+            case RESISTOR -> Optional.of(Remedy.THICKNESS_NEAR_BEST);
+            case MIRROR -> Optional.of(Remedy.NO_MORE_METAL);
             default -> Optional.empty();
         };
     }
 
-    private static double factor(List<Sensitivity> list, String change) {
+    private static double thickness(List<Sensitivity> list, double by) {
         return list.stream()
-                .filter(s -> s.change().equals(change))
+                .filter(s -> s.quantity() == Sensitivity.Quantity.THICKNESS && s.by() == by)
                 .mapToDouble(Sensitivity::factor)
                 .findFirst()
                 .orElse(Double.NaN);
-    }
-
-    private static String length(double metres) {
-        return Units.printed(round(metres, 2), Dimension.LENGTH);
-    }
-
-    private static String number(double value) {
-        return Numbers.significant(value, 2);
-    }
-
-    private static double round(double value, int digits) {
-        return new BigDecimal(value).round(new MathContext(digits)).doubleValue();
     }
 }

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param factorError numerical error bar of the factor
  * @param band the trade's usual band for this kind of material, if there is one
  * @param budget losses at the switch-on distance, or at the smallest distance if it never switches on
- * @param reason why, in one sentence made from the computed numbers
+ * @param reason why
  * @param warnings limits of validity that are touched
  * @param assessment what can be relied on and what to do about it; empty while it is not made
  */
@@ -32,7 +32,7 @@ public record TargetResult(
         double factorError,
         Optional<FactorBand> band,
         LossBudget budget,
-        String reason,
+        Reason reason,
         List<Warning> warnings,
         Optional<Assessment> assessment) {
 
@@ -49,7 +49,7 @@ public record TargetResult(
             double factorError,
             Optional<FactorBand> band,
             LossBudget budget,
-            String reason,
+            Reason reason,
             List<Warning> warnings) {
         this(target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.empty());
     }

@@ -2,28 +2,27 @@ package eddyreach.kinds.approach;
 
 import eddyreach.engine.assure.Assessment;
 import eddyreach.engine.assure.Assurance;
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
+import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.words.Labels;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Words and numbers of the answer that terminal and page share. */
 final class AnswerTable {
 
-    static final String ALL_METALS_ALIKE =
-            "Not computed here: a switch that weighs all metals alike (the trade's kind with a factor near 1"
-                    + " for all metals) works on another principle and would see this metal almost as far as steel.";
-
     private AnswerTable() {}
 
-    /** Surely on, surely off and where to work, each in mm. */
+    /** Assured on, assured off, up to where to work, and where there is reserve, each in mm. */
     static List<String> band(Assurance a) {
-        return List.of(surelyOn(a), surelyOff(a), work(a));
+        return List.of(assuredOn(a), assuredOff(a), work(a.recommended()), work(a.comfortable()));
     }
 
     /** Rounded down, in mm. */
-    static String surelyOn(Assurance a) {
+    static String assuredOn(Assurance a) {
         return a.anywhereOn() ? down(a.surelyOn()) : "-";
     }
 
@@ -37,13 +36,35 @@ final class AnswerTable {
     }
 
     /** Rounded up, in mm, or in words. */
-    static String surelyOff(Assurance a) {
+    static String assuredOff(Assurance a) {
         return Double.isInfinite(a.surelyOff()) ? "beyond range" : a.surelyOff() == 0 ? "anywhere" : up(a.surelyOff());
     }
 
-    /** The recommended distances in mm, from half to four fifths of the surely-on distance, rounded down. */
-    static String work(Assurance a) {
-        return a.anywhereOn() ? down(a.comfortable()) + " to " + down(a.recommended()) : "-";
+    private static String work(double metres) {
+        return Double.isFinite(metres) ? down(metres) : "-";
+    }
+
+    /** What the columns of the band are called: one that allows for the switch alone must not look like one that allows for all. */
+    static String bandTitle(ApproachResult result) {
+        return whole(result) ? "all units" : "all units, ideal target";
+    }
+
+    /** True when the bands allow for material and temperature of the target too. */
+    static boolean whole(ApproachResult result) {
+        return result.targets().stream()
+                .flatMap(t -> t.assessment().stream())
+                .anyMatch(a -> a.assurance().allowances().material());
+    }
+
+    /** What the columns of the band mean. */
+    static String bandNote(ApproachResult result) {
+        return (whole(result)
+                        ? "All units: every switch of this type, over its tolerances, temperature and supply, and over the tolerances of"
+                                + " the target's material."
+                        : "All units, ideal target: every switch of this type over its tolerances, but a target of exactly the material"
+                                + " stated, at 23 °C. The ask command also allows for the target's material and temperature.")
+                + " Between on and off the output may be either. Plan to work up to four fifths of the assured distance; half of it"
+                + " leaves reserve for wear, dirt and misalignment. Nearer is also on.";
     }
 
     /** An on distance in mm without its unit, or what there is instead. */
@@ -59,66 +80,67 @@ final class AnswerTable {
     }
 
     /** The answer in one sentence. */
-    static String sentence(ApproachResult result, List<TargetResult> targets) {
-        if (targets.size() == 1) {
-            return single(targets.get(0));
-        }
-        List<TargetResult> sure = targets.stream()
-                .filter(t -> t.assessment().map(a -> a.assurance().anywhereOn()).orElse(false))
-                .sorted(Comparator.comparingDouble(t -> assurance(t).surelyOn()))
-                .toList();
-        String others = targets.stream()
-                .filter(t -> !sure.contains(t))
-                .map(t -> t.target().label())
-                .collect(Collectors.joining(", "));
-        if (sure.isEmpty()) {
-            return "None of these targets is surely seen.";
-        }
-        TargetResult least = sure.get(0);
-        TargetResult most = sure.get(sure.size() - 1);
-        return "Surely seen up to distances from " + surelyOn(assurance(least)) + " mm" + " ("
-                + least.target().label() + ") to "
-                + surelyOn(assurance(most)) + " mm" + " (" + most.target().label() + ")"
-                + (others.isEmpty() ? "." : "; not surely at any distance: " + others + ".");
+    static String sentence(ApproachResult result) {
+        List<TargetResult> others = result.targets().stream().skip(1).toList();
+        List<TargetResult> asked = others.isEmpty() ? result.targets() : others;
+        return asked.size() == 1 ? single(asked.get(0)) : several(asked);
     }
 
-    private static Assurance assurance(TargetResult t) {
-        return t.assessment().orElseThrow().assurance();
+    private static String several(List<TargetResult> targets) {
+        List<TargetResult> detected = targets.stream()
+                .filter(t -> Double.isFinite(t.distance().on()))
+                .sorted(Comparator.comparingDouble(t -> t.distance().on()))
+                .toList();
+        String never = targets.stream()
+                .filter(t -> !detected.contains(t))
+                .map(t -> t.target().label())
+                .collect(Collectors.joining(", "));
+        if (detected.isEmpty()) {
+            return "No: none of the " + targets.size() + " targets is detected at any distance.";
+        }
+        String all = never.isEmpty() ? "Yes, all " + targets.size() : detected.size() + " of " + targets.size();
+        return all + " targets are detected: on at " + near(detected.get(0)) + " to "
+                + near(detected.get(detected.size() - 1)) + (never.isEmpty() ? "." : "; not detected: " + never + ".");
+    }
+
+    private static String near(TargetResult t) {
+        return distance(t.distance().on()) + " (" + t.target().label() + ", factor " + Labels.fixed(t.factor(), 2)
+                + ")";
     }
 
     /** The answer for one target. */
     static String single(TargetResult t) {
-        String name = t.target().label();
-        String nominal = Double.isFinite(t.distance().on())
-                ? "nominally it is seen from " + distance(t.distance().on())
-                : "nominally the answer is: " + t.distance().outcome().label();
-        if (t.assessment().isEmpty()) {
-            return name + ": " + nominal + ".";
+        Optional<Assurance> band = t.assessment().map(Assessment::assurance);
+        if (!Double.isFinite(t.distance().on())) {
+            return "No: " + t.distance().outcome().label() + ", "
+                    + (t.reason().cause() instanceof Reason.NoEffect
+                            ? "since only metal is detected."
+                            : "not even at the active face.");
         }
-        Assurance a = t.assessment().map(Assessment::assurance).orElseThrow();
-        if (a.surelyOff() == 0) {
-            return "No: " + name + " is not seen at any distance.";
+        String on = "on at " + distance(t.distance().on()) + " (factor " + Labels.fixed(t.factor(), 2) + ")";
+        if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
+            return "Not OK: " + on + ", but it " + t.distance().outcome().label() + ".";
         }
-        if (!a.anywhereOn()) {
-            return "Not surely: " + name + " may be missed even at the face; " + nominal + ", and it is " + offWords(a)
-                    + ".";
+        if (band.isEmpty()) {
+            return "Yes: " + on + ".";
         }
-        return "Yes: " + name + " is surely seen up to " + surelyOn(a) + " mm; work at " + work(a) + " mm; it is "
-                + offWords(a) + ".";
+        return band.get().anywhereOn()
+                ? "Yes: " + on + "; every unit is on up to " + assuredOn(band.get()) + " mm."
+                : "Not reliably: " + on + ", but some units may miss it even at the active face.";
     }
 
-    /** How far it is surely on, in words. */
+    /** How far it is assured to be on, in words. */
     static String onWords(Assurance a) {
-        return a.anywhereOn() ? "surely on up to " + surelyOn(a) + " mm" : "nowhere surely on";
+        return a.anywhereOn() ? "every unit is on up to " + assuredOn(a) + " mm" : "on nowhere for every unit";
     }
 
-    /** From where it is surely off, in words. */
+    /** From where it is assured to be off, in words. */
     static String offWords(Assurance a) {
         if (a.surelyOff() == 0) {
-            return "surely off everywhere";
+            return "every unit is off everywhere";
         }
         return Double.isInfinite(a.surelyOff())
-                ? "nowhere surely off within the range computed"
-                : "surely off beyond " + surelyOff(a) + " mm";
+                ? "off is not assured anywhere within the computed range"
+                : "every unit is off beyond " + assuredOff(a) + " mm";
     }
 }

@@ -5,9 +5,13 @@ import eddyreach.engine.assure.Assessment;
 import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.Curve;
+import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.ExplanationText;
+import eddyreach.report.words.ReasonText;
 import java.util.Map;
 
 /** Targets and what was found for them as JSON. */
@@ -35,8 +39,10 @@ final class ApproachJson {
                                         .with("source", b.source()))
                                 .orElse(null))
                 .with("losses", JsonParts.budget(t.budget()))
-                .with("reason", t.reason())
-                .with("assessment", t.assessment().map(ApproachJson::assessment).orElse(null))
+                .with("reason", ReasonText.of(t.reason()))
+                .with(
+                        "assessment",
+                        t.assessment().map(a -> assessment(a, t.budget())).orElse(null))
                 .with("warnings", JsonParts.warnings(t.warnings()))
                 .with(
                         "curve",
@@ -51,7 +57,7 @@ final class ApproachJson {
                                 .with("amplitude_v", JsonParts.numbers(c.amplitude())));
     }
 
-    private static Map<String, Object> assessment(Assessment assessment) {
+    private static Map<String, Object> assessment(Assessment assessment, LossBudget budget) {
         Assurance a = assessment.assurance();
         Allowances allowed = a.allowances();
         return new JsonNode()
@@ -82,12 +88,22 @@ final class ApproachJson {
                         assessment
                                 .explanation()
                                 .map(e -> new JsonNode()
-                                        .with("sentences", e.sentences())
+                                        .with(
+                                                "regime",
+                                                e.front()
+                                                        .map(f -> f.regime().name())
+                                                        .orElse(null))
+                                        .with("sentences", ExplanationText.sentences(e, budget))
                                         .with(
                                                 "factors",
                                                 e.sensitivities().stream()
                                                         .map(s -> new JsonNode()
-                                                                .with("change", s.change())
+                                                                .with("change", ExplanationText.change(s))
+                                                                .with(
+                                                                        "quantity",
+                                                                        s.quantity()
+                                                                                .name())
+                                                                .with("by", s.by())
                                                                 .with("factor", s.factor()))
                                                         .toList()))
                                 .orElse(null))
@@ -97,7 +113,8 @@ final class ApproachJson {
                                 .advice()
                                 .map(d -> d.changes().stream()
                                         .map(c -> new JsonNode()
-                                                .with("change", c.text())
+                                                .with("kind", c.kind().name())
+                                                .with("change", AdviceText.of(c))
                                                 .with("on_m", c.on())
                                                 .with("gain_m", c.gain()))
                                         .toList())

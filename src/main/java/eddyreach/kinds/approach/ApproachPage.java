@@ -5,54 +5,80 @@ import eddyreach.engine.assure.Allowances;
 import eddyreach.engine.assure.Assessment;
 import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Assurance.Contribution;
+import eddyreach.engine.assure.Change;
 import eddyreach.engine.assure.Explanation;
 import eddyreach.engine.assure.TargetResult;
+import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
+import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
-/** What a study of targets that come nearer has to say on its page. */
+/** What a study of targets that come nearer has to say on its pages. */
 final class ApproachPage {
+
+    /** Most changes on the sheet; the record has all. */
+    private static final int CHANGES = 3;
 
     private final ApproachResult result;
     private final Page page;
-    private final List<TargetResult> odd;
+    private final List<TargetResult> asked;
 
     private ApproachPage(ApproachResult result, Page page) {
         this.result = result;
         this.page = page;
         List<TargetResult> others = result.targets().stream().skip(1).toList();
-        odd = others.isEmpty() ? result.targets() : others;
+        asked = others.isEmpty() ? result.targets() : others;
     }
 
+    /** The full record. */
     static void write(ApproachResult result, Page page) {
-        new ApproachPage(result, page).write();
+        new ApproachPage(result, page).record();
     }
 
-    private void write() {
-        page.paragraph(question());
-        page.answer(AnswerTable.sentence(result, odd));
+    /** What fits on two sheets of paper. */
+    static void brief(ApproachResult result, Page page) {
+        new ApproachPage(result, page).brief();
+    }
+
+    private void record() {
+        if (!result.note().isBlank()) {
+            page.paragraph(result.note());
+        }
         bands();
         if (result.kind() == ApproachKind.MATERIALS) {
-            page.heading("Why");
-            page.items(odd.stream()
-                    .map(t -> t.target().label() + ", " + t.reason())
-                    .toList());
+            reasons();
         } else {
-            odd.forEach(this::single);
+            asked.forEach(this::single);
         }
         method();
     }
 
-    private String question() {
-        String names = odd.size() == 1 ? odd.get(0).target().label() : odd.size() + " targets";
-        String note = result.note().isBlank() ? "" : " " + result.note();
-        return "Question: will this switch see " + names + ", from how far, and why? The switch: "
-                + result.model().name() + "." + note;
+    private void brief() {
+        bands();
+        reasons();
+        for (TargetResult t : asked) {
+            t.assessment()
+                    .flatMap(Assessment::advice)
+                    .filter(a -> !a.changes().isEmpty())
+                    .ifPresent(a -> {
+                        page.heading("To detect it from farther away"
+                                + (asked.size() > 1 ? ": " + t.target().label() : ""));
+                        changes(a.changes().stream().limit(CHANGES).toList());
+                    });
+        }
+    }
+
+    private void reasons() {
+        page.heading("Why");
+        page.items(asked.stream()
+                .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
+                .toList());
     }
 
     private void bands() {
@@ -68,30 +94,31 @@ final class ApproachPage {
                             ? Labels.fixed(t.factor(), 2)
                             : d.outcome().label()));
             cells.addAll(
-                    t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-")));
+                    t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-", "-")));
             rows.add(new Page.Row(
                     cells, t.assessment().map(a -> !a.assurance().anywhereOn()).orElse(false)));
         }
+        String all = AnswerTable.bandTitle(result);
         page.table(
                 List.of(
                         "target",
                         "on, mm",
                         "off, mm",
                         "factor",
-                        "surely on up to, mm",
-                        "surely off beyond, mm",
-                        "work at, mm"),
-                Set.of(1, 2, 3, 4, 5, 6),
+                        all + ": on up to, mm",
+                        "off beyond, mm",
+                        "work up to, mm",
+                        "with reserve, mm"),
+                Set.of(1, 2, 3, 4, 5, 6, 7),
                 rows);
         page.paragraph(
-                "On and off are the nominal distances with their numerical error, the factor is the on distance against that of the"
-                        + " standard target. Between surely on and surely off the output may be either. To work at half to four fifths of the"
-                        + " surely-on distance is common practice: it leaves room for mounting, wear and dirt.");
+                "On and off are nominal distances with their numerical error; the factor is the on distance over that of the"
+                        + " standard target. " + AnswerTable.bandNote(result));
     }
 
     private void method() {
         result.targets().get(0).assessment().map(Assessment::assurance).ifPresent(a -> {
-            page.heading("How the band is made");
+            page.heading("How the assured distances are computed");
             page.paragraph(combined(a));
             if (a.allowances().temperature()) {
                 page.paragraph(drift(a));
@@ -102,31 +129,30 @@ final class ApproachPage {
     private static String combined(Assurance assurance) {
         Allowances a = assurance.allowances();
         String rest = a.temperature()
-                ? ", winding, housing and target at " + Labels.significant(a.coldest(), 3) + " to "
-                        + Labels.significant(a.hottest(), 3) + " °C, the conductivity of the target "
-                        + percent(a.conductivity()) + " either way and, where its permeability is assumed, "
+                ? "; winding, barrel and target from " + Labels.significant(a.coldest(), 3) + " to "
+                        + Labels.significant(a.hottest(), 3) + " °C; the target's conductivity ± "
+                        + percent(a.conductivity()) + "; and, where its permeability is assumed, "
                         + Labels.significant(a.leastPermeability(), 3) + " to "
                         + Labels.significant(a.mostPermeability(), 3)
-                        + " (a factor of two outside these; conductivity and permeability are common practice, no standard)"
-                : ". The target is taken to be what it is said to be, at 23 °C; a question about it alone allows for its material and"
-                        + " temperature too";
-        return "Not by multiplying factors, but by computing the distances again with everything at its worst at once."
-                + " Allowed for are single pieces that differ by " + percent(a.effective())
-                + " in effective distance, " + percent(a.usable())
-                + " more over temperature and supply (the limits of IEC 60947-5-2, from memory), a differential travel of up to "
+                        + " (a factor of two where it lies outside). Conductivity and permeability spreads are common practice, not from a"
+                        + " standard"
+                : ". The target is exactly as stated, at 23 °C";
+        return "The worst combination of all tolerances, recomputed rather than multiplied: ± " + percent(a.effective())
+                + " in effective distance from unit to unit; ± " + percent(a.usable())
+                + " over temperature and supply (limits of IEC 60947-5-2, from memory); a differential travel of up to "
                 + percent(a.differentialTravel()) + " (the standard allows 20 %)" + rest
-                + ". The numerical error is added. Not modelled are the drift of ferrite, capacitor and electronics and the influence of the"
-                + " supply: for these the standard's limits stand. For the standard target the band is the standard's: surely on up to"
-                + " 0.81 sn, and the ± 10 % twice and the differential travel beyond it.";
+                + ". The numerical error is added. Drift of ferrite, capacitor and electronics and the influence of the supply are not"
+                + " modelled; the standard's limits cover them. For the standard target the result is the standard's own: on up to"
+                + " 0.81 sn, off beyond 1.21 sn plus the differential travel.";
     }
 
     private String drift(Assurance a) {
-        return "Without any compensation this oscillator would see the standard target at "
+        return "Without temperature compensation this oscillator would detect the standard target at "
                 + AnswerTable.distance(a.standardColdest()) + " when coldest and at "
                 + (Double.isInfinite(a.standardHottest())
                         ? "any distance when hottest (it would not release)"
                         : AnswerTable.distance(a.standardHottest()) + " when hottest")
-                + ". Where that leaves 0.9 to 1.1 sr, the switch is taken to be compensated just so far that it keeps the limits.";
+                + ". Where that is outside 0.9 to 1.1 sr, we assume just enough compensation to stay within these limits.";
     }
 
     private static String percent(double share) {
@@ -137,52 +163,60 @@ final class ApproachPage {
         page.heading(t.target().label());
         t.assessment().flatMap(Assessment::advice).ifPresent(this::advice);
         page.subheading("Why");
-        page.paragraph(t.target().label() + ", " + t.reason());
-        t.assessment().flatMap(Assessment::explanation).ifPresent(this::explanation);
+        page.paragraph(t.target().label() + ", " + ReasonText.of(t.reason()));
+        t.assessment().flatMap(Assessment::explanation).ifPresent(e -> explanation(e, t.budget()));
         t.assessment().map(Assessment::assurance).ifPresent(a -> contributions(a));
     }
 
     private void advice(Advice advice) {
         page.subheading("What to change");
         if (!advice.needed()) {
-            page.paragraph("Nothing need be changed: the target is seen about as surely as the standard target.");
+            page.paragraph(AdviceText.NONE_NEEDED);
             return;
         }
         if (advice.changes().isEmpty()) {
-            page.paragraph(
-                    "None of the usual changes helps: not a steel flag, another size or thickness, nor the switches at hand.");
+            page.paragraph(AdviceText.NONE_HELPS);
         } else {
-            List<Page.Row> rows = advice.changes().stream()
-                    .map(c -> Page.Row.of(c.text(), Labels.millimetres(c.on()), "+" + Labels.millimetres(c.gain())))
-                    .toList();
-            page.table(List.of("change", "on, mm, about", "gain, mm"), Set.of(1, 2), rows);
+            changes(advice.changes());
             page.paragraph(
-                    "Each line is computed as a whole at a coarse resolution, the largest gain first; what gains little is left out.");
+                    "Each line is computed with everything together at a coarse resolution, the largest gain first; small gains are left"
+                            + " out.");
         }
         if (advice.otherPrinciple()) {
-            page.paragraph(AnswerTable.ALL_METALS_ALIKE);
+            page.paragraph(AdviceText.ALL_METALS_ALIKE);
         }
     }
 
-    private void explanation(Explanation explanation) {
-        page.paragraph(explanation.sentences().stream().collect(Collectors.joining(" ")));
+    private void changes(List<Change> changes) {
+        page.table(
+                List.of("change", "on at about, mm", "gain, mm"),
+                Set.of(1, 2),
+                changes.stream()
+                        .map(c -> Page.Row.of(
+                                AdviceText.of(c), Labels.millimetres(c.on()), "+" + Labels.millimetres(c.gain())))
+                        .toList());
+    }
+
+    private void explanation(Explanation explanation, LossBudget budget) {
+        page.paragraph(String.join(" ", ExplanationText.sentences(explanation, budget)));
         page.table(
                 List.of("if", "factor"),
                 Set.of(1),
                 explanation.sensitivities().stream()
                         .map(s -> Page.Row.of(
-                                s.change(), Double.isFinite(s.factor()) ? Labels.fixed(s.factor(), 2) : "never on"))
+                                ExplanationText.change(s),
+                                Double.isFinite(s.factor()) ? Labels.fixed(s.factor(), 2) : "never on"))
                         .toList());
     }
 
     private void contributions(Assurance assurance) {
-        page.subheading("What makes the band");
+        page.subheading("What the assured distances allow for");
         List<Page.Row> rows = new ArrayList<>();
         for (Contribution c : assurance.contributions()) {
             rows.add(Page.Row.of(c.cause().label(), AnswerTable.number(c.shortest()), AnswerTable.number(c.longest())));
         }
         page.table(List.of("this alone", "shortest on distance, mm", "longest, mm"), Set.of(1, 2), rows);
-        page.paragraph("All at once: " + AnswerTable.onWords(assurance)
-                + "; on the way out, with the differential travel, " + AnswerTable.offWords(assurance) + ".");
+        page.paragraph("All together: " + AnswerTable.onWords(assurance) + "; with the differential travel, "
+                + AnswerTable.offWords(assurance) + ".");
     }
 }

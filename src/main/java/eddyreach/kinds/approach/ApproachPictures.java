@@ -79,6 +79,18 @@ public final class ApproachPictures {
         return pictures;
     }
 
+    /** The names of the two that tell most. */
+    static List<String> brief(ApproachResult result) {
+        if (result.kind() == ApproachKind.MATERIALS) {
+            return List.of("factors", "amplitude");
+        }
+        TargetResult last = result.targets().get(result.targets().size() - 1);
+        return List.of(
+                "amplitude",
+                (last.target().offset() > 0 ? "arrangement-" : "field-")
+                        + Picture.fileName(last.target().id()));
+    }
+
     /** A target beside the axis, whose field has no symmetry and is not drawn. */
     private static Picture arrangement(ApproachResult result, String head, TargetResult found) {
         boolean seen = Double.isFinite(found.distance().on());

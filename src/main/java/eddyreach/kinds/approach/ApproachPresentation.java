@@ -17,6 +17,11 @@ import java.util.function.Supplier;
 public record ApproachPresentation(ApproachResult result) implements Presentation {
 
     @Override
+    public String answer() {
+        return AnswerTable.sentence(result);
+    }
+
+    @Override
     public List<Picture> pictures() {
         return ApproachPictures.of(result);
     }
@@ -55,6 +60,16 @@ public record ApproachPresentation(ApproachResult result) implements Presentatio
     @Override
     public void write(Page page) {
         ApproachPage.write(result, page);
+    }
+
+    @Override
+    public void brief(Page page) {
+        ApproachPage.brief(result, page);
+    }
+
+    @Override
+    public List<String> briefPictures() {
+        return ApproachPictures.brief(result);
     }
 
     @Override

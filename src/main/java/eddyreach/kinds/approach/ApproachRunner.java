@@ -1,7 +1,7 @@
 package eddyreach.kinds.approach;
 
 import eddyreach.engine.assure.Assessor;
-import eddyreach.engine.assure.Reason;
+import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.Approach;
 import eddyreach.engine.core.Budgets;
@@ -17,7 +17,6 @@ import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
-import eddyreach.engine.core.Wavenumber;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.field.join.TargetField;
 import eddyreach.materials.FactorBand;
@@ -166,15 +165,7 @@ public final class ApproachRunner {
                 o.distance().onError() / sr,
                 band,
                 budget,
-                Reason.of(
-                        target,
-                        targets.get(0),
-                        o.distance(),
-                        factor,
-                        study.switchModel().faceDiameter(),
-                        fine.free().omega(),
-                        Wavenumber.dominant(study.switchModel(), shown),
-                        budget),
+                ReasonFinder.of(target, targets.get(0), o.distance(), factor, fine, budget),
                 warnings(target, o, factor, band));
         if (!study.fieldPictures() || at.isEmpty() || at.get().behind().isEmpty()) {
             return new Found(result, Optional.empty(), Optional.empty());

@@ -6,7 +6,9 @@ import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.page.TextPage;
+import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -14,7 +16,7 @@ import java.util.stream.Collectors;
 final class ApproachText {
 
     private static final int[] COLUMNS = {-20, 12, 12, 6, 9, -16};
-    private static final int[] BAND_COLUMNS = {-20, 12, 12, 16};
+    private static final int[] BAND_COLUMNS = {-23, 10, 14, 14, 13};
 
     /** Most changes that are told in the terminal; the page has all. */
     private static final int CHANGES = 3;
@@ -28,7 +30,7 @@ final class ApproachText {
         table(result, page);
         bands(result, page);
         for (TargetResult target : result.targets()) {
-            page.paragraph(target.target().label() + ", " + target.reason());
+            page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
         }
         for (TargetResult target : result.targets()) {
             target.assessment().flatMap(Assessment::advice).ifPresent(a -> advice(target, a, page));
@@ -36,7 +38,7 @@ final class ApproachText {
     }
 
     private static void table(ApproachResult result, TextPage page) {
-        page.line(page.mark(row("target", "on, mm", "off, mm", "factor", "usual", "verdict"), TextPage.BOLD));
+        page.line(page.mark(row("target", "on, mm", "off, mm", "factor", "typical", "verdict"), TextPage.BOLD));
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
             Verdict verdict = verdict(t);
@@ -61,23 +63,29 @@ final class ApproachText {
             return;
         }
         page.line(page.mark(
-                TextPage.row(BAND_COLUMNS, "every such switch", "surely on", "surely off", "work at, mm"),
+                TextPage.row(
+                        BAND_COLUMNS,
+                        AnswerTable.bandTitle(result),
+                        "on up to",
+                        "off beyond",
+                        "work up to",
+                        "with reserve"),
                 TextPage.BOLD));
         for (TargetResult t : result.targets()) {
             t.assessment().map(Assessment::assurance).ifPresent(a -> {
-                List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
-                String on = a.anywhereOn() ? "to " + AnswerTable.surelyOn(a) : "nowhere";
+                List<String> name = TextPage.wrap(t.target().id(), -BAND_COLUMNS[0]);
                 List<String> band = AnswerTable.band(a);
-                String off = a.surelyOff() > 0 && Double.isFinite(a.surelyOff()) ? "from " + band.get(1) : band.get(1);
-                page.line(TextPage.row(BAND_COLUMNS, name.get(0), on, off, band.get(2)));
+                page.line(TextPage.row(
+                        BAND_COLUMNS,
+                        name.get(0),
+                        a.anywhereOn() ? band.get(0) : "nowhere",
+                        band.get(1),
+                        band.get(2),
+                        band.get(3)));
                 name.stream().skip(1).forEach(page::line);
             });
         }
-        if (result.targets().stream()
-                .flatMap(t -> t.assessment().stream())
-                .noneMatch(a -> a.assurance().allowances().material())) {
-            page.paragraph("(Allows for the switch alone, not for material and temperature of the target.)");
-        }
+        page.paragraph("(Distances in mm.) " + AnswerTable.bandNote(result));
         page.gap();
     }
 
@@ -88,17 +96,17 @@ final class ApproachText {
         }
         String changes = advice.changes().stream()
                 .limit(CHANGES)
-                .map(c -> c.text() + ": " + AnswerTable.distance(c.on()))
+                .map(c -> AdviceText.of(c) + ", on at " + AnswerTable.distance(c.on()))
                 .collect(Collectors.joining("; "));
-        page.paragraph(target.target().label() + ", seen from farther with: "
-                + (changes.isEmpty() ? "none of the usual changes" : changes) + ".");
+        page.paragraph(target.target().label() + ", to detect it from farther away: "
+                + (changes.isEmpty() ? AdviceText.NONE_HELPS : changes + "."));
     }
 
     private static String band(FactorBand band) {
         return Labels.fixed(band.low(), 2) + "-" + Labels.fixed(band.high(), 2);
     }
 
-    /** Against the usual band the numerical error counts in favour. */
+    /** Against the typical range the numerical error counts in favour. */
     private static Verdict verdict(TargetResult t) {
         String outcome = t.distance().outcome().label();
         if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
@@ -109,12 +117,12 @@ final class ApproachText {
         }
         FactorBand band = t.band().get();
         if (t.factor() + t.factorError() < band.low()) {
-            return new Verdict("below usual", TextPage.YELLOW);
+            return new Verdict("below typical", TextPage.YELLOW);
         }
         if (t.factor() - t.factorError() > band.high()) {
-            return new Verdict("above usual", TextPage.YELLOW);
+            return new Verdict("above typical", TextPage.YELLOW);
         }
-        return new Verdict("as usual", "");
+        return new Verdict("typical", "");
     }
 
     private static String row(String... cells) {

@@ -1,6 +1,6 @@
 package eddyreach.report.draw;
 
-import eddyreach.report.words.Labels;
+import eddyreach.report.words.Cautions;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -60,7 +60,7 @@ public record Picture(String name, String title, String subtitle, String source,
         fitted(g, Theme.medium(17), title, MARGIN, 30, width, 0);
         g.setColor(Theme.MUTED);
         fitted(g, Theme.text(11.5), subtitle, MARGIN, 48, width, 0);
-        fitted(g, Theme.text(9.5), Labels.CAUTION, MARGIN, HEIGHT - 11, width / 2.0, 0);
+        fitted(g, Theme.text(9.5), Cautions.TAG, MARGIN, HEIGHT - 11, width / 2.0, 0);
         fitted(g, Theme.text(9.5), source, WIDTH - MARGIN, HEIGHT - 11, width / 2.0, 1);
         content.draw(g, new Rectangle2D.Double(MARGIN - 6, 58, width + 12, HEIGHT - 58 - 28));
     }

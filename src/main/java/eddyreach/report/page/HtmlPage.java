@@ -59,7 +59,9 @@ public final class HtmlPage {
                 <meta name="viewport" content="width=device-width, initial-scale=1"/>
                 <title>%s</title>
                 <style>
-                @media print { body { padding: 0; } h2, h3 { page-break-after: avoid; } tr { page-break-inside: avoid; } }
+                @media print { @page { size: A4; margin: 14mm; } body { padding: 0 !important; font-size: 12px !important; }
+                h2, h3 { page-break-after: avoid; } tr { page-break-inside: avoid; } img { max-width: 115mm !important; } }
+                @media (max-width: 600px) { table { display: block; overflow-x: auto; } }
                 </style>
                 </head>
                 <body style="%s">

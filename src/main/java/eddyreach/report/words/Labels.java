@@ -53,8 +53,6 @@ public final class Labels {
     public static final String PERMEABILITY = "relative permeability µr";
     public static final double MEGASIEMENS = Quantity.CONDUCTIVITY.factor();
 
-    public static final String CAUTION = "computed estimate, to be confirmed on the machine";
-
     private Labels() {}
 
     /** A number with fixed decimals, never with a locale's comma. */

@@ -47,9 +47,9 @@ class AdviceTest {
                         .isGreaterThanOrEqualTo(Advice.WORTH * model.ratedDistance()));
         // the same outline in steel is the standard target itself
         assertThat(on(advice, Change.Kind.STEEL_FLAG)).isCloseTo(model.effectiveDistance(), within(0.05e-3));
+        // a millimetre of metal is a part, not a foil: nobody makes it thinner by a factor of a hundred
+        assertThat(advice.changes()).extracting(Change::kind).doesNotContain(Change.Kind.THINNER, Change.Kind.THICKER);
         // each line is what asking for it gives, within what the coarse resolution costs
-        TargetResult foil = part("m18-flush", Map.of("material", "aluminium", "thickness", "4 um"));
-        assertThat(on(advice, Change.Kind.THICKNESS)).isCloseTo(foil.distance().on(), within(0.05e-3));
         TargetResult larger = part(
                 "m30-flush", Map.of("material", "aluminium", "thickness", "1 mm", "shape", "square", "side", "18 mm"));
         assertThat(on(advice, Change.Kind.LARGER_SWITCH))
@@ -57,9 +57,9 @@ class AdviceTest {
         assertThat(advice.changes()).extracting(Change::kind).doesNotContain(Change.Kind.LARGER_TARGET);
 
         Explanation why = part.assessment().orElseThrow().explanation().orElseThrow();
-        assertThat(why.sentences())
-                .anyMatch(s -> s.contains("skin-limited"))
-                .anyMatch(s -> s.contains("6.6 skin depths"));
+        Explanation.Front front = why.front().orElseThrow();
+        assertThat(front.regime()).isEqualTo(Regime.MIRROR);
+        assertThat(front.thickness() / front.skinDepth()).isCloseTo(6.6, within(0.05));
         assertThat(why.sensitivities()).hasSize(8).allMatch(s -> s.factor() > 0.3 && s.factor() < 0.5);
     }
 
@@ -83,9 +83,49 @@ class AdviceTest {
                 .orElseThrow();
         assertThat(foil.advice().orElseThrow().needed()).isFalse();
         assertThat(foil.advice().orElseThrow().changes()).isEmpty();
-        assertThat(foil.explanation().orElseThrow().sentences())
-                .anyMatch(s -> s.contains("resistance-limited sheet"))
-                .anyMatch(s -> s.contains("near the best"));
+        Explanation why = foil.explanation().orElseThrow();
+        assertThat(why.front().orElseThrow().regime()).isEqualTo(Regime.RESISTOR);
+        assertThat(why.remedy()).contains(Explanation.Remedy.THICKNESS_NEAR_BEST);
+    }
+
+    @Test
+    void aThickFoilIsToldItsBestThickness() {
+        TargetResult thick = part("m18-flush", Map.of("material", "aluminium", "thickness", "0.1 mm"));
+        Advice advice = thick.assessment().orElseThrow().advice().orElseThrow();
+        Change thinner = advice.changes().stream()
+                .filter(c -> c.kind() == Change.Kind.THINNER)
+                .findFirst()
+                .orElseThrow();
+        TargetResult made =
+                part("m18-flush", Map.of("material", "aluminium", "thickness", thinner.value() * 1e6 + " um"));
+        assertThat(thinner.on()).isCloseTo(made.distance().on(), within(0.05e-3));
+    }
+
+    /** The reason must not contradict the distances: the larger the share of the best thickness, the farther it is detected. */
+    @Test
+    void theShareOfTheBestThicknessFollowsTheDistance() {
+        record Found(double on, double share) {}
+        List<Found> foils = java.util.stream.Stream.of("3.2 um", "5.6 um", "10 um", "18 um")
+                .map(t -> part("m12-flush", Map.of("material", "aluminium", "thickness", t, "shape", "plate")))
+                .map(r -> new Found(
+                        r.distance().on(), ((Reason.Resistor) r.reason().cause()).share()))
+                .sorted(Comparator.comparingDouble(Found::on))
+                .toList();
+        assertThat(foils).extracting(Found::share).isSorted();
+        assertThat(foils.get(3).share()).isBetween(0.99, 1.0);
+    }
+
+    /** A chip and a die-cast lid cannot be made wider or thinner. */
+    @Test
+    void nothingIsAskedThatNobodyCanDo() {
+        Map<String, String> chip =
+                Map.of("material", "brass", "thickness", "0.3 mm", "shape", "disc", "diameter", "4 mm");
+        Advice advice =
+                part("m18-flush", chip).assessment().orElseThrow().advice().orElseThrow();
+        assertThat(advice.changes())
+                .extracting(Change::kind)
+                .doesNotContain(
+                        Change.Kind.LARGER_TARGET, Change.Kind.STANDARD_SIZE, Change.Kind.THINNER, Change.Kind.THICKER);
     }
 
     @Test
@@ -127,7 +167,7 @@ class AdviceTest {
         assertThat(a.advice().orElseThrow().changes())
                 .extracting(Change::kind)
                 .contains(Change.Kind.CLOSED_RING)
-                .doesNotContain(Change.Kind.THICKNESS);
+                .doesNotContain(Change.Kind.THINNER, Change.Kind.THICKER);
     }
 
     /** Zinc of 8 um lets the field through: what is said is said of the steel behind it. */
@@ -150,11 +190,9 @@ class AdviceTest {
                 "8 um");
         Assessment a = part("m18-flush", words).assessment().orElseThrow();
         Explanation why = a.explanation().orElseThrow();
-        assertThat(String.join(" ", why.sentences()))
-                .contains("its mild steel Fe 360 is")
-                .contains("It is magnetic")
-                .doesNotContain("near the best")
-                .doesNotContain("resistance-limited");
-        assertThat(why.sensitivities()).noneMatch(s -> s.change().startsWith("thickness"));
+        assertThat(why.front().orElseThrow().material()).isEqualTo("mild steel Fe 360");
+        assertThat(why.front().orElseThrow().regime()).isEqualTo(Regime.MAGNETIC);
+        assertThat(why.remedy()).isEmpty();
+        assertThat(why.sensitivities()).noneMatch(s -> s.quantity() == Sensitivity.Quantity.THICKNESS);
     }
 }

@@ -3,6 +3,7 @@ package eddyreach.kinds.approach;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
@@ -110,12 +111,16 @@ class OddPartsTest {
     @Test
     void paintCountsInTheDistance() {
         assertThat(on("painted")).isCloseTo(on("sheet") - 0.8e-3, within(1e-8));
-        assertThat(RESULTS.get("painted").reason()).contains("the front 0.80 mm of non-metal only keep the metal away");
+        assertThat(RESULTS.get("painted").reason().cause())
+                .isInstanceOfSatisfying(
+                        Reason.Layers.class, l -> assertThat(l.spacing()).isCloseTo(0.8e-3, within(1e-12)));
     }
 
     @Test
     void slitRings() {
-        assertThat(RESULTS.get("slit").reason()).contains("slit, so that no current runs round it");
+        assertThat(RESULTS.get("slit").reason().cause())
+                .isInstanceOfSatisfying(
+                        Reason.Rings.class, r -> assertThat(r.slit()).isTrue());
         assertThat(kinds("slit")).contains(Warning.Kind.SLIT_AS_NARROW);
     }
 
@@ -123,7 +128,7 @@ class OddPartsTest {
     void nonMetalsHaveNoEffect() {
         for (String id : List.of("glass", "wood")) {
             assertThat(RESULTS.get(id).distance().outcome()).isEqualTo(SwitchDistance.Outcome.NEVER_ON);
-            assertThat(RESULTS.get(id).reason()).contains("never on", "non-metals have no effect");
+            assertThat(RESULTS.get(id).reason().cause()).isInstanceOf(Reason.NoEffect.class);
             assertThat(kinds(id)).isEmpty();
         }
     }
@@ -144,12 +149,18 @@ class OddPartsTest {
         List<LossBudget.Share> shares = disc.budget().shares();
         double zinc = shares.get(shares.size() - 2).resistance();
         double steel = shares.get(shares.size() - 1).resistance();
-        double percent = 100 * zinc / (zinc + steel);
-        assertThat(disc.reason())
-                .contains("zinc takes " + Math.round(percent) + " %")
-                .contains("lets the field through");
-        double named = Double.parseDouble(
-                RESULTS.get("plated-plate").reason().replaceFirst("(?s).*zinc takes (\\d+) %.*", "$1"));
-        assertThat(named).isCloseTo(percent, within(3.0));
+        double share = zinc / (zinc + steel);
+        assertThat(zinc(disc)).isCloseTo(share, within(1e-12));
+        assertThat(((Reason.Layers) disc.reason().cause()).front().thin()).isTrue();
+        assertThat(zinc(RESULTS.get("plated-plate"))).isCloseTo(share, within(0.03));
+    }
+
+    private static double zinc(TargetResult result) {
+        return ((Reason.Layers) result.reason().cause())
+                .shares().stream()
+                        .filter(s -> s.material().equals("zinc"))
+                        .findFirst()
+                        .orElseThrow()
+                        .share();
     }
 }

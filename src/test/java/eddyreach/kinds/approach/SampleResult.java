@@ -2,6 +2,7 @@ package eddyreach.kinds.approach;
 
 import eddyreach.coil.Winding;
 import eddyreach.coil.Wire;
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.CurrentPicture;
 import eddyreach.engine.core.Curve;
@@ -22,7 +23,6 @@ import eddyreach.model.values.Mounting;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.oscillator.ActiveElement;
-import eddyreach.report.words.Labels;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import java.util.ArrayList;
@@ -187,11 +187,11 @@ public final class SampleResult {
         }
         boolean switches = switched > 0;
         double factor = id.equals("steel") ? 1 : switched / SR;
-        String reason = switches
-                ? "At " + Labels.millimetres(switched) + " mm the " + label
-                        + " adds as much loss as the standard target"
-                        + " does at sr; its skin depth against its thickness decides, not the strength of its currents."
-                : "Even at the face its loss stays below what the output needs to switch on.";
+        Reason reason = new Reason(
+                switches ? Outcome.SWITCHES : Outcome.NEVER_ON,
+                switches ? factor : Double.NaN,
+                0,
+                new Reason.Thick(new Reason.Metal(label, material.muReal() > 1, 0.2e-3, 0.5), thickness));
         return new TargetResult(
                 new Target(
                         id,

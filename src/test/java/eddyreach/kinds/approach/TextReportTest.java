@@ -2,10 +2,12 @@ package eddyreach.kinds.approach;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.ReasonText;
 import eddyreach.study.TextReport;
 import java.nio.file.Path;
 import java.util.List;
@@ -43,11 +45,11 @@ class TextReportTest {
         assertThat(text).contains("Files: " + Path.of("results", "derating")).endsWith("\n");
         RESULT.targets()
                 .forEach(t -> assertThat(text.replaceAll("\\s+", " "))
-                        .contains(t.reason())
+                        .contains(ReasonText.of(t.reason()))
                         .contains(t.target().label()));
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Note, relative permeability assumed (mild steel 150): ")
-                .contains("to be confirmed on the machine")
+                .contains("confirm it on the machine")
                 .contains("Not for safety functions or explosive atmospheres");
     }
 
@@ -64,7 +66,11 @@ class TextReportTest {
                 0.1,
                 Optional.of(new FactorBand(10, 12.4, "made up")),
                 t.budget(),
-                word,
+                new Reason(
+                        SwitchDistance.Outcome.SWITCHES,
+                        1,
+                        0,
+                        new Reason.Thick(new Reason.Metal(word, false, 1e-3, 1), 1)),
                 t.warnings());
         assertThat(TextReport.of(with(wide), Optional.empty(), false).lines()).allMatch(l -> l.length() <= 80);
     }
@@ -73,16 +79,16 @@ class TextReportTest {
     void errorIsRoundedUpAndDigitsAreFew() {
         String line = line(
                 switches(4.1249e-3, 4.4e-3, 0.0021e-3), 0.8254, 0.001, Optional.of(new FactorBand(0.6, 1, "trade")));
-        assertThat(line).contains("4.12 ± 0.01").contains("4.40 ± 0.01").contains("0.83 0.60-1.00 as usual");
+        assertThat(line).contains("4.12 ± 0.01").contains("4.40 ± 0.01").contains("0.83 0.60-1.00 typical");
     }
 
     @Test
     void verdictsFollowOutcomeAndBand() {
         SwitchDistance d = switches(4e-3, 4.4e-3, 1e-5);
         Optional<FactorBand> band = Optional.of(new FactorBand(0.6, 0.8, "trade"));
-        assertThat(line(d, 0.59, 0.005, band)).endsWith("below usual");
-        assertThat(line(d, 0.599, 0.005, band)).endsWith("as usual");
-        assertThat(line(d, 0.81, 0.005, band)).endsWith("above usual");
+        assertThat(line(d, 0.59, 0.005, band)).endsWith("below typical");
+        assertThat(line(d, 0.599, 0.005, band)).endsWith(" typical");
+        assertThat(line(d, 0.81, 0.005, band)).endsWith("above typical");
         assertThat(line(d, 0.81, 0.005, Optional.empty())).endsWith(" switches");
         double nan = Double.NaN;
         assertThat(line(new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, nan, nan, nan, nan), nan, nan, band))

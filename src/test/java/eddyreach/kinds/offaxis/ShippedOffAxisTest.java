@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.ResolutionLadder;
@@ -17,6 +18,7 @@ import eddyreach.model.read.Library;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.InputException;
+import eddyreach.report.words.ReasonText;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.OffsetRange;
 import java.nio.file.Path;
@@ -185,9 +187,10 @@ class ShippedOffAxisTest {
         Target disc = target(Map.of("material", "fe360", "thickness", "1 mm", "shape", "disc", "diameter", "100 mm"));
         TargetResult far = approach(disc.beside(0.9));
         assertThat(far.distance().outcome()).isEqualTo(SwitchDistance.Outcome.NEVER_ON);
-        assertThat(far.reason())
+        assertThat(far.reason().cause()).isInstanceOf(Reason.BesideFace.class);
+        assertThat(ReasonText.of(far.reason()))
                 .contains("never on")
-                .contains("wholly beside the face")
+                .contains("entirely beside the active face")
                 .doesNotContain("%");
         assertThat(far.warnings()).anyMatch(w -> w.kind() == Warning.Kind.BESIDE_UNSEEN);
     }

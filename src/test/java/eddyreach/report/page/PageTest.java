@@ -9,6 +9,7 @@ import eddyreach.engine.assure.Assessment;
 import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Change;
 import eddyreach.engine.assure.Explanation;
+import eddyreach.engine.assure.Regime;
 import eddyreach.engine.assure.Sensitivity;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.kinds.approach.ApproachKind;
@@ -16,15 +17,18 @@ import eddyreach.kinds.approach.ApproachResult;
 import eddyreach.kinds.approach.SampleResult;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.report.words.ReasonText;
 import eddyreach.study.Presentation;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.ResultPage;
+import eddyreach.study.Stamp;
 import eddyreach.study.StudyHeader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.EnumSet;
@@ -43,6 +47,8 @@ import org.w3c.dom.NodeList;
 class PageTest {
 
     private static final String EVIL = "<script>alert(\"x\")</script> | a & b *bold* [l](u) \u0001";
+
+    private static final Stamp STAMP = new Stamp(LocalDate.of(2026, 11, 27), "Eddyreach 1.2.3", "enquiry " + EVIL);
 
     @TempDir
     private Path folder;
@@ -63,9 +69,14 @@ class PageTest {
                     Double.POSITIVE_INFINITY);
             Assessment a = new Assessment(
                     sure,
-                    Optional.of(
-                            new Explanation(List.of("Because " + EVIL), List.of(new Sensitivity(EVIL, Double.NaN)))),
-                    Optional.of(new Advice(true, List.of(new Change(Change.Kind.STEEL_FLAG, EVIL, 5e-3, 1e-3)), true)));
+                    Optional.of(new Explanation(
+                            Optional.of(new Explanation.Front(EVIL, true, 1e-3, 0.2e-3, Regime.MIRROR)),
+                            200e3,
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of(new Sensitivity(Sensitivity.Quantity.SIZE, 0.9, Double.NaN)))),
+                    Optional.of(new Advice(
+                            true, List.of(new Change(Change.Kind.STEEL_FLAG, EVIL, 1e-3, 5e-3, 1e-3)), true)));
             targets.add(new TargetResult(
                     new eddyreach.model.values.Target(
                             t.target().id(),
@@ -104,7 +115,7 @@ class PageTest {
     @Test
     void htmlIsWellFormedAndNothingBreaksOut() throws Exception {
         ApproachResult result = evil();
-        Page page = ResultPage.of(result, result.presentation().pictures());
+        Page page = ResultPage.record(result, result.presentation().pictures(), STAMP);
         Document html = parse(HtmlPage.of(page, name -> new byte[] {1, 2, 3}));
         assertThat(elements(html, "script")).isEmpty();
         assertThat(elements(html, "h1").get(0).getTextContent()).isEqualTo(EVIL.replace('\u0001', ' '));
@@ -126,7 +137,7 @@ class PageTest {
     @Test
     void markdownTablesHaveTheirShapeAndNothingBreaksOut() {
         ApproachResult result = evil();
-        Page page = ResultPage.of(result, result.presentation().pictures());
+        Page page = ResultPage.record(result, result.presentation().pictures(), STAMP);
         String text = MarkdownPage.of(page, name -> name + ".png");
         assertThat(text).startsWith("# \\<script\\>").doesNotContain("<script>").doesNotContain("[l](u)");
         int columns = 0;
@@ -148,17 +159,19 @@ class PageTest {
     @Test
     void thePageAnswers() {
         ApproachResult result = evil();
-        String text = MarkdownPage.of(ResultPage.of(result, List.of()), UnaryOperator.identity());
+        String text = MarkdownPage.of(ResultPage.record(result, List.of(), STAMP), UnaryOperator.identity());
         assertThat(text)
-                .contains("Surely seen up to distances from ")
-                .contains("not surely at any distance: copper washer 6 mm")
+                .contains("**5 of 6 targets are detected: on at ")
+                .contains("; not detected: copper washer 6 mm")
+                .contains("Reference: enquiry ")
+                .contains("2026-11-27, Eddyreach 1.2.3.")
                 .contains("## Distances")
                 .contains("### What to change")
                 .contains("### Why")
-                .contains("## What went in")
+                .contains("## Inputs")
                 .contains("## Assumptions and limits")
                 .contains("## Cautions")
-                .contains("is no guard")
+                .contains("is not a safety device")
                 .contains("any distance when hottest")
                 .contains(SampleResult.STEEL.source())
                 .contains("**beyond range**")
@@ -170,11 +183,25 @@ class PageTest {
     @Test
     void aComparisonOfMaterialsListsItsReasons() {
         ApproachResult result = SampleResult.of();
-        String text = MarkdownPage.of(ResultPage.of(result, List.of()), UnaryOperator.identity());
+        String text = MarkdownPage.of(ResultPage.record(result, List.of(), STAMP), UnaryOperator.identity());
         assertThat(text).contains("## Why\n").doesNotContain("### ");
         result.targets().stream()
                 .skip(1)
-                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + t.reason()));
+                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + ReasonText.of(t.reason())));
+    }
+
+    /** The sheet holds what decides; all else is in the record. */
+    @Test
+    void theSheetIsShort() {
+        ApproachResult result = SampleResult.of();
+        String text = MarkdownPage.of(
+                ResultPage.sheet(result, result.presentation().pictures(), STAMP), UnaryOperator.identity());
+        assertThat(text.lines().filter(l -> l.startsWith("!["))).hasSize(2);
+        assertThat(text)
+                .contains("**5 of 6 targets are detected")
+                .contains("## Distances", "## Why", "## Cautions", "## Inputs in brief")
+                .contains("record.html")
+                .doesNotContain("## Assumptions and limits");
     }
 
     /** What a kind of study gets that says nothing about its page. */
@@ -220,12 +247,12 @@ class PageTest {
                 new ApproachResult(r.header(), r.trimmed(), r.targets(), List.of(), List.of(), r.warnings());
         List<Path> files = ResultFiles.write(few, folder, EnumSet.of(Format.PNG));
         assertThat(files).contains(folder.resolve("page.html"), folder.resolve("page.md"));
-        Document html = parse(Files.readString(folder.resolve("page.html")));
+        Document html = parse(Files.readString(folder.resolve("record.html")));
         String source = elements(html, "img").get(0).getAttribute("src");
         byte[] png = Base64.getDecoder().decode(source.substring(source.indexOf(',') + 1));
         assertThat(png).isEqualTo(Files.readAllBytes(folder.resolve("factors.png")));
         assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth()).isEqualTo(2 * Picture.WIDTH);
-        String markdown = Files.readString(folder.resolve("page.md"));
+        String markdown = Files.readString(folder.resolve("record.md"));
         for (Picture p : few.presentation().pictures()) {
             assertThat(markdown).contains("](" + p.name() + ".png)");
             assertThat(folder.resolve(p.name() + ".png")).exists();
