@@ -70,6 +70,14 @@ class AskCommandTest {
     }
 
     @Test
+    void namesOfSeveralWords() {
+        Session s = ask(
+                "--switch", "p14-reference", "--layer", "PE 0.2mm", "--layer", "AISI 304 1 mm", "--plate", "--quiet");
+        assertThat(s.err()).isEmpty();
+        assertThat(s.code()).isZero();
+    }
+
+    @Test
     void layersAndFilesOnRequest() throws IOException {
         Session s = ask(
                 "--switch",
