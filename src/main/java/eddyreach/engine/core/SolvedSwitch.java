@@ -59,7 +59,7 @@ public final class SolvedSwitch {
                 .mapToDouble(t -> TargetFields.offset(t, scale()))
                 .max()
                 .orElse(0);
-        basis = resolution.waves(scale(), widest, farthest);
+        basis = resolution.waves(scale(), widest, farthest, surroundings.housingRadius());
         double omega = 2 * Math.PI * model.frequency();
         band = resolution.band(omega);
         winding = new WindingResistance(model.winding());
@@ -82,7 +82,8 @@ public final class SolvedSwitch {
         // a wide mount answers to a wave much as a wide target does
         basis = surroundings.parts().equals(other.parts())
                 ? other.basis
-                : resolution.waves(scale(), Math.max(widest, surroundings.mountRadius()), farthest);
+                : resolution.waves(
+                        scale(), Math.max(widest, surroundings.mountRadius()), farthest, surroundings.housingRadius());
         this.band = band;
         winding = other.winding;
         targets = new TargetFields(basis, band, celsius(), scale());

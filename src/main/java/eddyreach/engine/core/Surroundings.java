@@ -46,6 +46,14 @@ record Surroundings(double celsius, List<Part> parts) {
         return mountMetal().mapToDouble(Section::r1).reduce(0, Math::max);
     }
 
+    /** Outer radius of everything of the switch itself that the field notices, m. */
+    double housingRadius() {
+        return parts.stream()
+                .filter(p -> p.role() != Role.MOUNT && p.material().hasEffect())
+                .mapToDouble(p -> p.section().r1())
+                .reduce(0, Math::max);
+    }
+
     private Stream<Section> mountMetal() {
         return parts.stream()
                 .filter(p -> p.role() == Role.MOUNT && p.material().hasEffect())

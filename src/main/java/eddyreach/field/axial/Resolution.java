@@ -108,8 +108,20 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
      * @param offset largest distance between the axes, m
      */
     public WaveBasis waves(double radius, double widest, double offset) {
+        return waves(radius, widest, offset, 0);
+    }
+
+    /**
+     * The same before a switch whose housing reaches further than a few core radii: it answers to a wave as a wide target does.
+     *
+     * @param radius radius of the core, m
+     * @param widest largest radius of a bounded target, m
+     * @param offset largest distance between the axes, m
+     * @param housing radius up to which the switch itself reflects, m
+     */
+    public WaveBasis waves(double radius, double widest, double offset, double housing) {
         double factor = Math.max(
-                Math.max(1, widest / (RESOLVED * radius)),
+                Math.max(1, Math.max(widest, housing) / (RESOLVED * radius)),
                 Math.max((widest + offset) / (ACROSS * radius), (radius + offset) / (BESIDE * radius)));
         return WaveBasis.of((int) Math.ceil(waves * factor), reach / radius);
     }

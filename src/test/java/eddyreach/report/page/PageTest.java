@@ -214,7 +214,7 @@ class PageTest {
             }
 
             @Override
-            public java.util.Map<String, java.util.function.Supplier<String>> tables() {
+            public java.util.Map<String, java.util.function.Supplier<Csv>> tables() {
                 return java.util.Map.of();
             }
 
@@ -267,6 +267,15 @@ class PageTest {
         ResultFiles.write(few, folder, EnumSet.of(Format.SVG));
         assertThat(Files.readString(folder.resolve("page.md"))).contains("](factors.svg)");
         assertThat(Files.readString(folder.resolve("page.html"))).contains("data:image/png;base64,");
+    }
+
+    @Test
+    void decimalCommas() {
+        Csv csv = new Csv("a;b", "c,d");
+        csv.row("1.4301", -2.5e-7);
+        csv.row("x", Double.NaN);
+        assertThat(csv.text(Csv.Decimal.COMMA)).isEqualTo("\"a;b\";c,d\r\n1.4301;-2,5E-7\r\nx;\r\n");
+        assertThat(csv.text()).isEqualTo("a;b,\"c,d\"\r\n1.4301,-2.5E-7\r\nx,\r\n");
     }
 
     @Test
