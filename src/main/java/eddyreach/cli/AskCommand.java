@@ -4,6 +4,7 @@ import eddyreach.kinds.approach.PartQuestion;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.report.page.Csv;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -64,6 +66,18 @@ final class AskCommand implements Callable<Integer> {
             description = "also write tables, pictures and a page to send on into this folder")
     private String into;
 
+    @Option(names = "--quiet", description = "one line only: the answer")
+    private boolean quiet;
+
+    @Option(names = "--json", description = "print the result as a JSON document and nothing else")
+    private boolean json;
+
+    @Option(
+            names = "--csv-decimal",
+            paramLabel = "MARK",
+            description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
+    private Csv.Decimal decimal = Csv.Decimal.POINT;
+
     @Option(
             names = "--reference",
             paramLabel = "TEXT",
@@ -77,8 +91,9 @@ final class AskCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         part.check(spec.commandLine());
+        Job.Show show = show();
         StudyInput study = study();
-        Job job = new Job(terminal, false, reference);
+        Job job = new Job(terminal, show, reference, decimal);
         if (into == null) {
             job.run(study.withoutFieldPictures(), Optional.empty(), Set.of());
             return ExitCode.DONE;
@@ -88,6 +103,13 @@ final class AskCommand implements Callable<Integer> {
         ResultFiles.check(folder);
         job.run(study, Optional.of(folder), EnumSet.of(Format.PNG));
         return ExitCode.DONE;
+    }
+
+    private Job.Show show() {
+        if (quiet && json) {
+            throw new CommandLine.ParameterException(spec.commandLine(), "--quiet and --json exclude each other");
+        }
+        return quiet ? Job.Show.SENTENCE : json ? Job.Show.JSON : Job.Show.REPORT;
     }
 
     private StudyInput study() {

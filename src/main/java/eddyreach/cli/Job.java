@@ -2,8 +2,10 @@ package eddyreach.cli;
 
 import eddyreach.engine.core.Progress;
 import eddyreach.report.draw.PictureWriter;
+import eddyreach.report.page.Csv;
 import eddyreach.study.Checkpoint;
 import eddyreach.study.ResultFiles;
+import eddyreach.study.ResultJson;
 import eddyreach.study.RunState;
 import eddyreach.study.Stamp;
 import eddyreach.study.StudyInput;
@@ -23,17 +25,40 @@ final class Job {
     private static final String INDENT = "  ";
 
     private final Terminal terminal;
-    private final boolean quiet;
+    private final Show show;
     private final String reference;
+    private final Csv.Decimal decimal;
+
+    /** What is shown of a result. */
+    enum Show {
+
+        /** All of it, and how far the run is. */
+        REPORT,
+
+        /** The answer in one line. */
+        SENTENCE,
+
+        /** The JSON document; how far the run is goes elsewhere. */
+        JSON,
+
+        /** Errors only. */
+        NOTHING;
+
+        private boolean quiet() {
+            return this == SENTENCE || this == NOTHING;
+        }
+    }
 
     /**
-     * @param quiet errors only
+     * @param show what is shown
      * @param reference what the asker calls it; empty if nothing
+     * @param decimal how tables write numbers
      */
-    Job(Terminal terminal, boolean quiet, String reference) {
+    Job(Terminal terminal, Show show, String reference, Csv.Decimal decimal) {
         this.terminal = terminal;
-        this.quiet = quiet;
+        this.show = show;
         this.reference = reference;
+        this.decimal = decimal;
     }
 
     /**
@@ -59,7 +84,7 @@ final class Job {
         RunState state = new RunState(folder, study, study.resumable().orElseThrow(), stop);
         switch (state.found()) {
             case LINES -> {
-                if (!quiet) {
+                if (!show.quiet()) {
                     terminal.err()
                             .println("Going on with " + state.kept().size() + " finished pieces of an earlier run.");
                 }
@@ -87,19 +112,30 @@ final class Job {
             throws IOException {
         List<Path> files = List.of();
         if (folder.isPresent()) {
-            files = ResultFiles.write(result, folder.get(), formats, Stamp.today(reference));
+            files = ResultFiles.write(result, folder.get(), formats, Stamp.today(reference), decimal);
         }
-        if (!quiet) {
-            terminal.out().print(TextReport.of(result, folder, terminal.colours()));
-            if (!formats.isEmpty() && !files.isEmpty()) {
-                listPictures(files, formats);
+        switch (show) {
+            case REPORT -> {
+                terminal.out().print(TextReport.of(result, folder, terminal.colours()));
+                if (!formats.isEmpty() && !files.isEmpty()) {
+                    listPictures(files, formats);
+                }
             }
-            terminal.out().flush();
+            case SENTENCE -> terminal.out().println(result.presentation().answer());
+            case JSON ->
+                terminal.out()
+                        .print(ResultJson.of(
+                                result,
+                                files.stream()
+                                        .map(f -> f.getFileName().toString())
+                                        .toList()));
+            case NOTHING -> {}
         }
+        terminal.out().flush();
     }
 
     private StudyResult compute(StudyInput study, Checkpoint checkpoint) {
-        if (quiet) {
+        if (show.quiet()) {
             return study.run(Progress.NONE, checkpoint);
         }
         try (ProgressLine line = ProgressLine.on(terminal, study.id())) {

@@ -6,12 +6,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
 /** The options that say what the part is, as the words of a study file. */
 final class PartOptions {
+
+    private static final Pattern LAYER = Pattern.compile("(\\S.*?)\\s+([+-]?[0-9.][^\\s]*(?:\\s+[^\\s0-9]+)?)");
 
     @Option(names = "--material", paramLabel = "ID", description = "material of the part")
     private String material;
@@ -202,9 +206,12 @@ final class PartOptions {
         }
     }
 
-    /** Material and thickness are parted by the first space. */
+    /** The thickness is the last number with its unit; where there is none, the first space parts. */
     private static Map<String, String> layer(String text) {
-        String[] parts = text.strip().split("\\s+", 2);
+        Matcher m = LAYER.matcher(text.strip());
+        String[] parts = m.matches()
+                ? new String[] {m.group(1), m.group(2)}
+                : text.strip().split("\\s+", 2);
         return parts.length == 2 ? Map.of("material", parts[0], "thickness", parts[1]) : Map.of("material", parts[0]);
     }
 

@@ -4,6 +4,7 @@ import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.Problem;
 import eddyreach.report.draw.PictureWriter.Format;
+import eddyreach.report.page.Csv;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
@@ -71,6 +72,15 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--quiet", description = "no report, errors only")
     private boolean quiet;
 
+    @Option(names = "--json", description = "print the result as a JSON document and nothing else")
+    private boolean json;
+
+    @Option(
+            names = "--csv-decimal",
+            paramLabel = "MARK",
+            description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
+    private Csv.Decimal decimal = Csv.Decimal.POINT;
+
     @Option(
             names = "--reference",
             paramLabel = "TEXT",
@@ -91,7 +101,18 @@ final class RunCommand implements Callable<Integer> {
             throw new CommandLine.ParameterException(
                     spec.commandLine(), "--formats names no format, needs png or svg or png,svg");
         }
-        return run(studies, Optional.ofNullable(into), pictures(), quiet) ? ExitCode.DONE : ExitCode.STOPPED;
+        return run(studies, Optional.ofNullable(into), pictures(), show()) ? ExitCode.DONE : ExitCode.STOPPED;
+    }
+
+    private Job.Show show() {
+        if (quiet && json) {
+            throw new CommandLine.ParameterException(spec.commandLine(), "--quiet and --json exclude each other");
+        }
+        if (json && studies.size() > 1) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--json prints one document, so it needs one study");
+        }
+        return quiet ? Job.Show.NOTHING : json ? Job.Show.JSON : Job.Show.REPORT;
     }
 
     private Set<Format> pictures() {
@@ -102,7 +123,7 @@ final class RunCommand implements Callable<Integer> {
     }
 
     /** False when it was stopped; studies that come later are then not run. */
-    private boolean run(List<String> references, Optional<String> target, Set<Format> wanted, boolean silent)
+    private boolean run(List<String> references, Optional<String> target, Set<Format> wanted, Job.Show show)
             throws IOException {
         List<StudyInput> inputs = read(references, !wanted.isEmpty());
         Map<StudyInput, Path> folders = folders(inputs, target);
@@ -110,10 +131,10 @@ final class RunCommand implements Callable<Integer> {
             OutputFolder.check(folder);
             ResultFiles.check(folder);
         }
-        Job job = new Job(terminal, silent, reference);
+        Job job = new Job(terminal, show, reference, decimal);
         boolean first = true;
         for (StudyInput input : inputs) {
-            if (!first && !silent) {
+            if (!first && show == Job.Show.REPORT) {
                 terminal.out().println();
             }
             first = false;

@@ -1,13 +1,13 @@
 package eddyreach.cli;
 
+import eddyreach.report.words.Program;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version from the jar's manifest. */
+/** The program and its version. */
 final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        String version = Version.class.getPackage().getImplementationVersion();
-        return new String[] {"Eddyreach " + (version == null ? "(not packaged)" : version)};
+        return new String[] {Program.title()};
     }
 }

@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
@@ -23,8 +24,8 @@ public interface Presentation {
     /** The pictures, in the order in which a reader wants them; nothing is drawn yet. */
     List<Picture> pictures();
 
-    /** The tables: file name and comma-separated text. */
-    Map<String, Supplier<String>> tables();
+    /** The tables: file name and what is in it. */
+    Map<String, Supplier<Csv>> tables();
 
     /** Drawings for other programs, beside the pictures: file name and text. */
     default Map<String, Supplier<String>> drawings() {

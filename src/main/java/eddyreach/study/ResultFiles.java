@@ -2,6 +2,7 @@ package eddyreach.study;
 
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.PictureWriter;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.FolderWriter;
 import eddyreach.report.page.HtmlPage;
 import eddyreach.report.page.MarkdownPage;
@@ -59,16 +60,18 @@ public final class ResultFiles {
      */
     public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats)
             throws IOException {
-        return write(result, folder, formats, Stamp.today(""));
+        return write(result, folder, formats, Stamp.today(""), Csv.Decimal.POINT);
     }
 
     /**
      * The same.
      *
      * @param stamp stands at the head of the pages
+     * @param decimal how the tables write numbers
      * @throws IOException when a file cannot be written or a foreign one has its name; the earlier result is then still there
      */
-    public static List<Path> write(StudyResult result, Path folder, Set<PictureWriter.Format> formats, Stamp stamp)
+    public static List<Path> write(
+            StudyResult result, Path folder, Set<PictureWriter.Format> formats, Stamp stamp, Csv.Decimal decimal)
             throws IOException {
         List<Picture> pictures =
                 formats.isEmpty() ? List.of() : result.presentation().pictures();
@@ -81,14 +84,21 @@ public final class ResultFiles {
         if (!formats.isEmpty()) {
             result.presentation().drawings().forEach((name, drawing) -> entries.add(text(name, drawing)));
         }
-        return write(result, folder, pictures, entries, stamp);
+        return write(result, folder, pictures, entries, stamp, decimal);
     }
 
     private static List<Path> write(
-            StudyResult result, Path folder, List<Picture> pictures, List<Entry> files, Stamp stamp)
+            StudyResult result,
+            Path folder,
+            List<Picture> pictures,
+            List<Entry> files,
+            Stamp stamp,
+            Csv.Decimal decimal)
             throws IOException {
         List<Entry> texts = new ArrayList<>();
-        result.presentation().tables().forEach((name, table) -> texts.add(text(name, table)));
+        result.presentation()
+                .tables()
+                .forEach((name, table) -> texts.add(text(name, () -> table.get().text(decimal))));
         List<String> names = new ArrayList<>(
                 Stream.concat(files.stream(), texts.stream()).map(Entry::name).toList());
         names.addAll(PAGES);

@@ -1,5 +1,6 @@
 package eddyreach.study;
 
+import eddyreach.report.words.Program;
 import java.time.LocalDate;
 
 /**
@@ -13,9 +14,7 @@ public record Stamp(LocalDate date, String program, String reference) {
 
     /** Today's, by this program. */
     public static Stamp today(String reference) {
-        String version = Stamp.class.getPackage().getImplementationVersion();
-        return new Stamp(
-                LocalDate.now(), "Eddyreach " + (version == null ? "(not packaged)" : version), reference.strip());
+        return new Stamp(LocalDate.now(), Program.title(), reference.strip());
     }
 
     /** One line for the head of a page. */

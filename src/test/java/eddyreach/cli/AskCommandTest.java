@@ -3,11 +3,13 @@ package eddyreach.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,6 +45,36 @@ class AskCommandTest {
                 .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
+    }
+
+    @Test
+    void forScripts() throws IOException {
+        String[] foil = {"--switch", "p14-reference", "--material", "aluminium", "--thickness", "10um", "--plate"};
+        Session line = ask(with(foil, "--quiet"));
+        assertThat(line.code()).isZero();
+        assertThat(line.out()).matches(".*on at 5\\.[0-9]{2} .*\n");
+        Session json = ask(with(foil, "--json", "--into", "a", "--csv-decimal", "comma"));
+        assertThat(json.code()).isZero();
+        assertThat(json.err()).isEmpty();
+        // a session shows every backslash as a stroke
+        assertThat(json.out())
+                .isEqualTo(Files.readString(folder.resolve("a/result.json")).replace('\\', '/'));
+        assertThat(Files.readString(folder.resolve("a/distances.csv")))
+                .startsWith("target;on_mm;off_mm;factor;error_mm\r\n")
+                .containsPattern("\npart;5,[0-9]+;");
+        assertThat(ask(with(foil, "--json", "--quiet"))).isEqualTo(usage("--quiet and --json exclude each other"));
+    }
+
+    private static String[] with(String[] line, String... more) {
+        return Stream.concat(Stream.of(line), Stream.of(more)).toArray(String[]::new);
+    }
+
+    @Test
+    void namesOfSeveralWords() {
+        Session s = ask(
+                "--switch", "p14-reference", "--layer", "PE 0.2mm", "--layer", "AISI 304 1 mm", "--plate", "--quiet");
+        assertThat(s.err()).isEmpty();
+        assertThat(s.code()).isZero();
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import eddyreach.kinds.recess.RecessInput;
 import eddyreach.model.read.Library;
 import eddyreach.report.draw.PictureWriter;
+import eddyreach.report.page.Csv;
 import eddyreach.studies.StudyReader;
 import java.io.File;
 import java.io.IOException;
@@ -75,7 +76,7 @@ class RecessRunTest {
         StringWriter out = new StringWriter();
         Terminal terminal = new Terminal(new PrintWriter(out), new PrintWriter(out), folder, false, false, 80);
         Path result = folder.resolve("out");
-        boolean whole = new Job(terminal, false, "")
+        boolean whole = new Job(terminal, Job.Show.REPORT, "", Csv.Decimal.POINT)
                 .run(study, result, EnumSet.of(PictureWriter.Format.PNG, PictureWriter.Format.SVG), () -> true);
         assertThat(whole).isFalse();
         assertThat(out.toString()).contains("Partial: 0 of 25").contains("cells were computed");
@@ -92,10 +93,11 @@ class RecessRunTest {
                         "run.state");
         Path state = result.resolve("run.state");
         Files.writeString(state, Files.readString(state).replace("key ", "kez "));
-        new Job(terminal, false, "").run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        new Job(terminal, Job.Show.REPORT, "", Csv.Decimal.POINT)
+                .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(out.toString()).contains("is damaged and is not used");
         Files.writeString(state, "nothing of this kind");
-        assertThatThrownBy(() -> new Job(terminal, false, "")
+        assertThatThrownBy(() -> new Job(terminal, Job.Show.REPORT, "", Csv.Decimal.POINT)
                         .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true))
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("not of an unfinished run");
@@ -103,7 +105,8 @@ class RecessRunTest {
         Files.delete(state);
         Path precious = Files.writeString(folder.resolve("precious.txt"), "mine");
         Files.createSymbolicLink(result.resolve(".run.state.new"), precious);
-        new Job(terminal, false, "").run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
+        new Job(terminal, Job.Show.REPORT, "", Csv.Decimal.POINT)
+                .run(study, result, EnumSet.noneOf(PictureWriter.Format.class), () -> true);
         assertThat(precious).hasContent("mine");
     }
 

@@ -69,6 +69,21 @@ class RunCommandTest {
     }
 
     @Test
+    void theDocumentAndNothingElse() throws IOException {
+        study("quick.yaml", QUICK);
+        Session s = Session.in(folder, "run", "quick.yaml", "--no-pictures", "--json");
+        assertThat(s.code()).isZero();
+        assertThat(s.err()).isEmpty();
+        // a session shows every backslash as a stroke
+        assertThat(s.out())
+                .isEqualTo(Files.readString(folder.resolve("results/quick/result.json"))
+                        .replace('\\', '/'));
+        assertThat(Session.in(folder, "run", "quick.yaml", "quick.yaml", "--json")
+                        .err())
+                .startsWith("--json prints one document, so it needs one study\n");
+    }
+
+    @Test
     void severalStudiesQuietlyWithoutPictures() throws IOException {
         study("one.yaml", QUICK);
         study("two.yaml", QUICK.replace("aluminium", "copper"));
@@ -99,12 +114,12 @@ class RunCommandTest {
         study("good.yaml", QUICK);
         study(
                 "bad.yaml",
-                QUICK.replace("aluminium", "aluminum")
+                QUICK.replace("aluminium", "aluminun")
                         .replace("1 mm", "1 kg")
                         .replace("points: 11", "points: 11, step: 1 mm"));
         Session s = Session.in(folder, "run", "good.yaml", "bad.yaml", "none.yaml", "m18-deratin");
         assertThat(s).isEqualTo(new Session(2, "", """
-                bad.yaml:6:29 targets[1].material: unknown material "aluminum", did you mean "aluminium"?
+                bad.yaml:6:29 targets[1].material: unknown material "aluminun", did you mean "aluminium"?
                 bad.yaml:6:50 targets[1].thickness: 1 kg: unknown unit "kg", needs a length such as 0.6 mm
                 bad.yaml:7:50 distances.step: unknown key, known here: from, to, points
                 none.yaml: file not found

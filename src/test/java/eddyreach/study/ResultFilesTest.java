@@ -228,7 +228,8 @@ class ResultFilesTest {
                 t.budget(),
                 t.reason(),
                 List.of());
-        List<List<String>> rows = parseCsv(ApproachTables.distances(withTargets(List.of(odd))));
+        List<List<String>> rows =
+                parseCsv(ApproachTables.distances(withTargets(List.of(odd))).text());
         assertThat(rows.get(1)).hasSize(5).startsWith(id);
     }
 

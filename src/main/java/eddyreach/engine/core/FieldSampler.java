@@ -10,6 +10,7 @@ import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -27,6 +28,7 @@ public final class FieldSampler {
 
     private static final int CURRENT_COLUMNS = 161;
     private static final int CURRENT_ROWS = 61;
+    private static final double SKINS_SHOWN = 6;
 
     /** Depth of a target that is drawn, in face diameters. */
     private static final double DEEPEST = 1.2;
@@ -62,14 +64,15 @@ public final class FieldSampler {
     /** The field with a bounded target. */
     public static FieldPicture with(WorkingPoint at, Target target) {
         SwitchModel model = at.bench().model();
-        List<Part> parts =
-                target.parts().stream().map(p -> p.shifted(at.distance())).toList();
+        List<Part> parts = target.body().parts(target.label()).stream()
+                .map(p -> p.shifted(at.distance()))
+                .toList();
         double[] r = radii(model, target.radius());
         double face = model.faceDiameter();
         double[] z = heights(model, at.distance() + Math.min(target.thickness(), DEEPEST * face) + 0.3 * face);
         Optional<FieldPicture.Ball> ball = target.body() instanceof Body.Ball b
                 ? Optional.of(new FieldPicture.Ball(
-                        target.id(),
+                        target.label(),
                         at.distance() + b.radius(),
                         b.radius(),
                         b.material().permeability().abs()))
@@ -177,8 +180,7 @@ public final class FieldSampler {
     private static CurrentPicture currents(WorkingPoint at, MeshField field, Target target) {
         double omega = at.omega();
         double[] r = steps(0, at.bench().fields().reach(target), CURRENT_COLUMNS);
-        double skin = target.front().skinDepth(omega, Temperature.AMBIENT);
-        double[] z = steps(0, Math.min(target.thickness(), target.frontDepth() + shown(skin)), CURRENT_ROWS);
+        double[] z = steps(0, shown(target, omega), CURRENT_ROWS);
         double[] drive = field.drive(r, z);
         List<Part> parts = target.parts();
         double[][] density = new double[z.length][r.length];
@@ -188,12 +190,43 @@ public final class FieldSampler {
                 density[j][i] = omega * sigma * drive[j * r.length + i];
             }
         }
-        return new CurrentPicture(target.id(), target.label(), skin, r, z, density);
+        List<CurrentPicture.Skin> skins = parts.stream()
+                .filter(p -> p.material().conductivity20() > 0)
+                .map(p -> new CurrentPicture.Skin(
+                        p.material().name(), p.section(), p.material().skinDepth(omega, Temperature.AMBIENT)))
+                .toList();
+        return new CurrentPicture(target.id(), target.label(), skins, r, z, density);
     }
 
-    /** Depth worth showing: beyond six skin depths 0.25 % of the current density are left. */
-    private static double shown(double skin) {
-        return 6 * skin;
+    /**
+     * Depth worth showing, m: beyond six skin depths 0.25 % of the current density are left. They are counted through the widest conductor at
+     * each depth, so that a thin plating does not decide over what lies below it.
+     */
+    private static double shown(Target target, double omega) {
+        double[] borders = target.parts().stream()
+                .flatMapToDouble(
+                        p -> DoubleStream.of(p.section().z0(), p.section().z1()))
+                .sorted()
+                .distinct()
+                .toArray();
+        double left = SKINS_SHOWN;
+        for (int i = 0; i + 1 < borders.length; i++) {
+            double middle = (borders[i] + borders[i + 1]) / 2;
+            double skin = target.parts().stream()
+                    .filter(p -> p.material().conductivity20() > 0)
+                    .filter(p ->
+                            p.section().z0() < middle && middle < p.section().z1())
+                    .max(Comparator.comparingDouble(
+                            p -> p.section().r1() - p.section().r0()))
+                    .map(p -> p.material().skinDepth(omega, Temperature.AMBIENT))
+                    .orElse(Double.POSITIVE_INFINITY);
+            double passed = (borders[i + 1] - borders[i]) / skin;
+            if (passed > left) {
+                return Math.min(target.thickness(), borders[i] + left * skin);
+            }
+            left -= passed;
+        }
+        return target.thickness();
     }
 
     private static double conductivity(List<Part> parts, double r, double z) {

@@ -9,11 +9,13 @@ import eddyreach.report.draw.FieldDrawing;
 import eddyreach.report.draw.OffAxisDrawing;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.ShadeScale;
+import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jfree.chart.JFreeChart;
 
 /** All pictures of a result, in the order in which a reader wants them. */
@@ -30,19 +32,10 @@ public final class ApproachPictures {
                     + Labels.millimetres(result.model().effectiveDistance()) + " mm with "
                     + result.targets().get(0).target().label();
             pictures.add(chart(result, "factors", "Correction factors", head + " · " + trim, BarCharts::factors));
-            pictures.add(chart(
-                    result,
-                    "amplitude",
-                    "Oscillator amplitude over distance",
-                    head + " · " + trim,
-                    CurveCharts::amplitude));
-            pictures.add(chart(result, "impedance", "What the targets do to the coil", head, CurveCharts::impedance));
-            pictures.add(chart(
-                    result,
-                    "plane",
-                    "Impedance plane",
-                    head + " · circle at sr, dot at sr/2, square at the face",
-                    PlaneChart::of));
+            List<ApproachResult> sheets = sheets(result);
+            for (int i = 0; i < sheets.size(); i++) {
+                curves(pictures, sheets.get(i), i == 0 ? "" : "-" + (i + 1), head, trim);
+            }
         }
         pictures.add(chart(
                 result, "losses", "Where the loss goes", head + " · at the switch-on distance", BarCharts::losses));
@@ -67,12 +60,14 @@ public final class ApproachPictures {
                     new FieldDrawing(field, ramp, flux)));
         }
         for (CurrentPicture current : result.currents()) {
-            String skin =
-                    Double.isFinite(current.skinDepth()) ? " · skin depth " + Labels.length(current.skinDepth()) : "";
+            String skin = current.skins().stream()
+                    .map(s -> Labels.length(s.depth()) + (current.skins().size() > 1 ? " in " + s.material() : ""))
+                    .distinct()
+                    .collect(Collectors.joining(", "));
             pictures.add(new Picture(
                     "current-" + Picture.fileName(current.id()),
                     "Eddy currents: " + current.title(),
-                    head + skin,
+                    head + (skin.isEmpty() ? "" : " · skin depth " + skin),
                     result.name(),
                     new CurrentDrawing(current, target(result, current.id()))));
         }
@@ -89,6 +84,39 @@ public final class ApproachPictures {
                 "amplitude",
                 (last.target().offset() > 0 ? "arrangement-" : "field-")
                         + Picture.fileName(last.target().id()));
+    }
+
+    /** The charts whose lines are told apart by colour and marker. */
+    private static void curves(List<Picture> pictures, ApproachResult sheet, String number, String head, String trim) {
+        pictures.add(chart(
+                sheet,
+                "amplitude" + number,
+                "Oscillator amplitude over distance",
+                head + " · " + trim,
+                CurveCharts::amplitude));
+        pictures.add(
+                chart(sheet, "impedance" + number, "What the targets do to the coil", head, CurveCharts::impedance));
+        pictures.add(chart(
+                sheet,
+                "plane" + number,
+                "Impedance plane",
+                head + " · circle at sr, dot at sr/2, square at the face",
+                PlaneChart::of));
+    }
+
+    /** The targets on as many sheets as it takes that no colour comes twice on one; the standard target stands on each. */
+    private static List<ApproachResult> sheets(ApproachResult result) {
+        List<TargetResult> others = result.targets().subList(1, result.targets().size());
+        int most = Theme.SERIES_COUNT - 1;
+        int count = Math.max(1, (others.size() + most - 1) / most);
+        List<ApproachResult> sheets = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            List<TargetResult> shown = new ArrayList<>(result.targets().subList(0, 1));
+            shown.addAll(others.subList(i * others.size() / count, (i + 1) * others.size() / count));
+            sheets.add(new ApproachResult(
+                    result.header(), result.trimmed(), shown, result.fields(), result.currents(), result.warnings()));
+        }
+        return sheets;
     }
 
     /** A target beside the axis, whose field has no symmetry and is not drawn. */

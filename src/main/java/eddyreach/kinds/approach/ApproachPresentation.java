@@ -3,6 +3,7 @@ package eddyreach.kinds.approach;
 import eddyreach.engine.core.FieldPicture;
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
@@ -27,8 +28,8 @@ public record ApproachPresentation(ApproachResult result) implements Presentatio
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
-        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+    public Map<String, Supplier<Csv>> tables() {
+        Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("distances.csv", () -> ApproachTables.distances(result));
         tables.put("impedance.csv", () -> ApproachTables.impedance(result));
         return tables;

@@ -12,17 +12,17 @@ public final class ApproachTables {
     private ApproachTables() {}
 
     /** Where each target switches: {@code target, on_mm, off_mm, factor, error_mm}; the error is that of on_mm. */
-    public static String distances(ApproachResult result) {
+    public static Csv distances(ApproachResult result) {
         Csv csv = new Csv("target", "on_mm", "off_mm", "factor", "error_mm");
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
             csv.row(t.target().id(), d.on() * Labels.MM, d.off() * Labels.MM, t.factor(), d.onError() * Labels.MM);
         }
-        return csv.text();
+        return csv;
     }
 
     /** What the coil sees: {@code target, distance_mm, frequency_hz, dr_ohm, dl_h, dz_error_ohm}. */
-    static String impedance(ApproachResult result) {
+    static Csv impedance(ApproachResult result) {
         Csv csv = new Csv("target", "distance_mm", "frequency_hz", "dr_ohm", "dl_h", "dz_error_ohm");
         for (TargetResult t : result.targets()) {
             Curve c = t.curve();
@@ -36,6 +36,6 @@ public final class ApproachTables {
                         c.impedanceError(i));
             }
         }
-        return csv.text();
+        return csv;
     }
 }

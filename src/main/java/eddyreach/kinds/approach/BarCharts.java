@@ -50,6 +50,9 @@ final class BarCharts {
     /** Below this part of the longest bar a segment is too short for its number. */
     private static final double LABELLED_SHARE = 0.06;
 
+    /** Below this part of the longest bar a segment is thinner than its outline, and not in the legend either. */
+    private static final double VISIBLE_SHARE = 0.002;
+
     /** With more bars than this there is room for one line of their names only. */
     private static final int TWO_LINE_BARS = 11;
 
@@ -78,7 +81,7 @@ final class BarCharts {
                     target.band().map(FactorBand::high).orElse(0.0));
             end = Math.max(end, right);
             String text = has
-                    ? Labels.fixed(target.factor(), 2)
+                    ? shown(target.factor(), 2)
                     : target.distance().outcome().label();
             plot.addAnnotation(note(has ? text : " " + text, key, has ? right : 0));
         }
@@ -97,7 +100,9 @@ final class BarCharts {
         plot.setRenderer(1, band);
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(box("correction factor, with numerical error", BAR));
-        legend.add(box("usual in the trade", Theme.BAND));
+        if (targets.stream().anyMatch(t -> t.band().isPresent())) {
+            legend.add(box("usual in the trade", Theme.BAND));
+        }
         plot.setFixedLegendItems(legend);
         return Theme.chart(plot, true);
     }
@@ -111,11 +116,11 @@ final class BarCharts {
             String name = target.target().label() + " at " + Labels.millimetres(budget.distance()) + " mm";
             budgets.put(new Key(budgets.size(), name), budget);
         }
-        List<String> groups = GROUPS.stream()
-                .filter(g -> budgets.values().stream().anyMatch(b -> b.of(g) != 0))
-                .toList();
         double end =
                 budgets.values().stream().mapToDouble(LossBudget::total).max().orElse(1);
+        List<String> groups = GROUPS.stream()
+                .filter(g -> budgets.values().stream().anyMatch(b -> Math.abs(b.of(g)) > VISIBLE_SHARE * end))
+                .toList();
         int decimals = Math.max(0, Math.min(6, 2 - (int) Math.floor(Math.log10(end))));
         DefaultCategoryDataset data = new DefaultCategoryDataset();
         CategoryPlot plot = new CategoryPlot();
@@ -125,7 +130,7 @@ final class BarCharts {
                 data.addValue(budget.of(group), group, key);
                 positive += Math.max(0, budget.of(group));
             }
-            plot.addAnnotation(note(Labels.fixed(budget.total(), decimals) + " Ω", key, positive));
+            plot.addAnnotation(note(shown(budget.total(), decimals) + " Ω", key, positive));
         });
         StackedBarRenderer bar = new StackedBarRenderer();
         plain(bar, 0.62 / budgets.size());
@@ -193,6 +198,12 @@ final class BarCharts {
         note.setCategoryAnchor(CategoryAnchor.MIDDLE);
         note.setTextAnchor(TextAnchor.CENTER_LEFT);
         return note;
+    }
+
+    /** A rounded number, but never 0 for what is there. */
+    private static String shown(double value, int decimals) {
+        boolean lost = value != 0 && Math.abs(value) < 0.5 * Math.pow(10, -decimals);
+        return lost ? Labels.significant(value, 1) : Labels.fixed(value, decimals);
     }
 
     private static LegendItem box(String text, Paint paint) {

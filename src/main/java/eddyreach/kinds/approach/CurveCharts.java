@@ -9,7 +9,9 @@ import eddyreach.report.words.Labels;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -47,7 +49,11 @@ public final class CurveCharts {
 
     /** Amplitude over distance for all targets, both thresholds and the points where the output switches. */
     static JFreeChart amplitude(ApproachResult result) {
-        XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), (c, i) -> c.amplitude(i));
+        List<XYSeries> lines = new ArrayList<>();
+        for (TargetResult target : result.targets()) {
+            lines.add(new FineAmplitude(target.curve(), result.model().element()::amplitude).series(lines.size()));
+        }
+        XYPlot plot = plot(result, Theme.axis(Labels.AMPLITUDE), lines);
         plot.setDomainAxis(distanceAxis());
         ((NumberAxis) plot.getRangeAxis()).setAutoRangeIncludesZero(true);
         DistanceCharts.thresholds(plot, result.trimmed());
@@ -123,16 +129,23 @@ public final class CurveCharts {
     }
 
     private static XYPlot plot(ApproachResult result, ValueAxis range, Quantity quantity) {
-        XYSeriesCollection data = new XYSeriesCollection();
-        for (int t = 0; t < result.targets().size(); t++) {
-            TargetResult target = result.targets().get(t);
+        List<XYSeries> lines = new ArrayList<>();
+        for (TargetResult target : result.targets()) {
             Curve curve = target.curve();
-            XYSeries series = new XYSeries(t, false);
-            series.setDescription(legendName(target));
+            XYSeries series = new XYSeries(lines.size(), false);
             for (int i = 0; i < curve.size(); i++) {
                 series.add(curve.distance(i) * Labels.MM, quantity.at(curve, i), false);
             }
-            data.addSeries(series);
+            lines.add(series);
+        }
+        return plot(result, range, lines);
+    }
+
+    private static XYPlot plot(ApproachResult result, ValueAxis range, List<XYSeries> lines) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (int t = 0; t < lines.size(); t++) {
+            lines.get(t).setDescription(legendName(result.targets().get(t)));
+            data.addSeries(lines.get(t));
         }
         XYLineAndShapeRenderer renderer = Theme.lines(marked(data));
         renderer.setLegendItemLabelGenerator((d, s) -> data.getSeries(s).getDescription());

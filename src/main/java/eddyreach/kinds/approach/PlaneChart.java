@@ -2,14 +2,14 @@ package eddyreach.kinds.approach;
 
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.Curve;
-import eddyreach.report.draw.LabelColumn;
-import eddyreach.report.draw.Picture;
+import eddyreach.report.draw.PointLabels;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -87,7 +87,7 @@ final class PlaneChart {
         across.setUpperMargin(0.34);
         up.setUpperMargin(0.06);
         up.setLowerMargin(0.1);
-        plot.addAnnotation(new EndNames(ends));
+        plot.addAnnotation(new EndNames(ends, paths));
         return Theme.chart(plot, false);
     }
 
@@ -105,18 +105,20 @@ final class PlaneChart {
         return Double.NaN;
     }
 
-    /** Names beside the paths' ends, pushed apart where they would overlap. */
+    /** Names beside the paths' ends, off the paths and off each other. */
     private static final class EndNames extends AbstractXYAnnotation {
 
         private static final long serialVersionUID = 1L;
-        private static final double GAP = 13;
+        private static final double MARK = 4.5;
         private final transient List<End> ends;
+        private final transient XYSeriesCollection paths;
 
-        EndNames(List<End> ends) {
+        EndNames(List<End> ends, XYSeriesCollection paths) {
             this.ends = ends.stream()
                     .filter(e -> Double.isFinite(e.x() + e.y()))
-                    .sorted((a, b) -> Double.compare(b.y(), a.y()))
+                    .sorted((a, b) -> Double.compare(b.x(), a.x()))
                     .toList();
+            this.paths = paths;
         }
 
         @Override
@@ -128,26 +130,31 @@ final class PlaneChart {
                 ValueAxis rangeAxis,
                 int rendererIndex,
                 PlotRenderingInfo info) {
-            double[] wanted = new double[ends.size()];
-            for (int i = 0; i < wanted.length; i++) {
-                wanted[i] = rangeAxis.valueToJava2D(ends.get(i).y(), area, plot.getRangeAxisEdge());
-            }
-            double[] y = LabelColumn.apart(wanted, GAP, area.getMinY() + 6, area.getMaxY() - 9);
-            for (int i = 0; i < wanted.length; i++) {
-                End end = ends.get(i);
-                double x = domainAxis.valueToJava2D(end.x(), area, plot.getDomainAxisEdge());
-                boolean moved = Math.abs(y[i] - wanted[i]) > 2;
-                double start = x + (moved ? 22 : 9);
-                g.setColor(end.color());
-                if (moved) {
-                    g.setStroke(Theme.line(0.7));
-                    g.draw(new Line2D.Double(x + 5, wanted[i], start - 2, y[i]));
+            PointLabels labels = new PointLabels(area);
+            for (int s = 0; s < paths.getSeriesCount(); s++) {
+                Path2D path = new Path2D.Double();
+                for (int i = 0; i < paths.getItemCount(s); i++) {
+                    double x = domainAxis.valueToJava2D(paths.getXValue(s, i), area, plot.getDomainAxisEdge());
+                    double y = rangeAxis.valueToJava2D(paths.getYValue(s, i), area, plot.getRangeAxisEdge());
+                    if (i == 0) {
+                        path.moveTo(x, y);
+                    } else {
+                        path.lineTo(x, y);
+                    }
                 }
-                g.setColor(new Color(255, 255, 255, 190));
-                double width = g.getFontMetrics(Theme.medium(10.5)).stringWidth(end.name());
-                g.fill(new Rectangle2D.Double(start - 2, y[i] - 6, Math.min(width, area.getMaxX() - start) + 4, 13));
-                g.setColor(end.color().darker());
-                Picture.fitted(g, Theme.medium(10.5), end.name(), start, y[i] + 4, area.getMaxX() - start, 0);
+                labels.avoid(path);
+            }
+            List<Point2D> points = new ArrayList<>();
+            for (End end : ends) {
+                double x = domainAxis.valueToJava2D(end.x(), area, plot.getDomainAxisEdge());
+                double y = rangeAxis.valueToJava2D(end.y(), area, plot.getRangeAxisEdge());
+                points.add(new Point2D.Double(x, y));
+                labels.avoid(new Rectangle2D.Double(x - MARK, y - MARK, 2 * MARK, 2 * MARK));
+            }
+            for (int i = 0; i < ends.size(); i++) {
+                End end = ends.get(i);
+                Point2D p = points.get(i);
+                labels.draw(g, end.name(), Theme.medium(10.5), end.color(), p.getX(), p.getY());
             }
         }
     }

@@ -31,6 +31,9 @@ final class BackgroundCharts {
     private static final String BACKGROUND = "distance of the background from the active face, mm";
     private static final String SWITCHING = "on and off distance of the target, mm";
 
+    /** Room over the curves for the labels of the zones, over the height. */
+    private static final double LABEL_ROOM = 0.1;
+
     /** The latched band is hatched, as on maps. */
     private static final Paint HATCH = hatch();
 
@@ -59,9 +62,9 @@ final class BackgroundCharts {
         for (BackgroundResult.Series s : result.targets()) {
             XYSeries on = new XYSeries(data.getSeriesCount(), false);
             on.setDescription(
-                    s.target().id() + " on, " + Labels.millimetres(s.free().on()) + " mm without background");
+                    s.target().label() + " on, " + Labels.millimetres(s.free().on()) + " mm without background");
             XYSeries off = new XYSeries(data.getSeriesCount() + 1, false);
-            off.setDescription(s.target().id() + " off");
+            off.setDescription(s.target().label() + " off");
             for (int i = 0; i < result.distance().length; i++) {
                 SwitchDistance d = s.behind().get(i);
                 boolean switches = d.outcome() == SwitchDistance.Outcome.SWITCHES;
@@ -100,6 +103,7 @@ final class BackgroundCharts {
     /** Where the background alone holds the output on, and the trade's free zone. */
     private static void zones(XYPlot plot, BackgroundResult result) {
         double[] d = result.distance();
+        plot.getRangeAxis().setUpperMargin(LABEL_ROOM);
         plot.getDomainAxis().setRange(d[0] * Labels.MM, d[d.length - 1] * Labels.MM);
         if (result.alone().outcome() == SwitchDistance.Outcome.SWITCHES) {
             IntervalMarker latched = new IntervalMarker(0, result.alone().off() * Labels.MM, HATCH);

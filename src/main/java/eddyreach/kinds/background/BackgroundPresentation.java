@@ -48,13 +48,13 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
-        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+    public Map<String, Supplier<Csv>> tables() {
+        Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("background.csv", this::table);
         return tables;
     }
 
-    private String table() {
+    private Csv table() {
         Csv csv = new Csv(
                 "target",
                 "background_mm",
@@ -78,7 +78,7 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
                         result.reserve()[i]);
             }
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

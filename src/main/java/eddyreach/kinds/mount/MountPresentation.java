@@ -133,15 +133,15 @@ public record MountPresentation(MountResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
-        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+    public Map<String, Supplier<Csv>> tables() {
+        Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("mounts.csv", this::mounts);
         tables.put("corners.csv", this::corners);
         tables.put("amplitude.csv", this::amplitudes);
         return tables;
     }
 
-    private String mounts() {
+    private Csv mounts() {
         Csv csv = new Csv(
                 "mount",
                 "target",
@@ -172,10 +172,10 @@ public record MountPresentation(MountResult result) implements Presentation {
                         t.travel() * Labels.MM);
             }
         }
-        return csv.text();
+        return csv;
     }
 
-    private String corners() {
+    private Csv corners() {
         Csv csv = new Csv(
                 "mount",
                 "temperature_c",
@@ -196,10 +196,10 @@ public record MountPresentation(MountResult result) implements Presentation {
                         k.bareVerdict().label());
             }
         }
-        return csv.text();
+        return csv;
     }
 
-    private String amplitudes() {
+    private Csv amplitudes() {
         Csv csv = new Csv("mount", "target", "distance_mm", "amplitude_v", "conductance_s", "frequency_hz");
         for (MountCase c : result.cases()) {
             for (MountTarget t : c.targets()) {
@@ -215,7 +215,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                 }
             }
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

@@ -37,8 +37,8 @@ final class NeighbourCharts {
         XYSeriesCollection data = new XYSeriesCollection();
         double most = LIMITS[1];
         for (NeighbourResult.Series s : result.targets()) {
-            XYSeries tank = series(data, s.target().id() + ", its tank at rest");
-            XYSeries metal = series(data, s.target().id() + ", coil open");
+            XYSeries tank = series(data, s.target().label() + ", its tank at rest");
+            XYSeries metal = series(data, s.target().label() + ", coil open");
             for (int i = 0; i < result.spacing().length; i++) {
                 double at = result.spacing()[i] * Labels.MM;
                 tank.add(at, s.tank()[i] * PERCENT, false);

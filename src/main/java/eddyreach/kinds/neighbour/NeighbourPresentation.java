@@ -47,14 +47,14 @@ public record NeighbourPresentation(NeighbourResult result) implements Presentat
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
-        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+    public Map<String, Supplier<Csv>> tables() {
+        Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("neighbour.csv", this::shifts);
         tables.put("beats.csv", this::beats);
         return tables;
     }
 
-    private String shifts() {
+    private Csv shifts() {
         Csv csv = new Csv(
                 "target", "spacing_mm", "shift_coil_open", "shift_coil_open_error", "shift_with_tank", "shift_error");
         for (NeighbourResult.Series s : result.targets()) {
@@ -68,10 +68,10 @@ public record NeighbourPresentation(NeighbourResult result) implements Presentat
                         s.error()[i]);
             }
         }
-        return csv.text();
+        return csv;
     }
 
-    private String beats() {
+    private Csv beats() {
         Csv csv = new Csv(
                 "spacing_mm",
                 "mutual_inductance_nh",
@@ -97,7 +97,7 @@ public record NeighbourPresentation(NeighbourResult result) implements Presentat
                     c.depthApart(),
                     c.difference());
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

@@ -34,19 +34,19 @@ public record PassPresentation(PassResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of("pass.csv", this::table);
     }
 
     /** Amplitude and output over the offset, coming from negative offsets. */
-    private String table() {
+    private Csv table() {
         Csv csv = new Csv("target", "offset_mm", "amplitude_v", "on");
         for (PassTarget t : result.targets()) {
             for (int i = 0; i < t.offset().length; i++) {
                 csv.row(t.target().id(), t.offset()[i] * Labels.MM, t.amplitude()[i], t.on()[i] ? 1.0 : 0.0);
             }
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

@@ -10,6 +10,8 @@ import eddyreach.report.draw.SectionView;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.Stroke;
@@ -30,6 +32,7 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
     private static final double BOTTOM = 40;
     private static final double ROW = 17;
     private static final double KEY = 24;
+    private static final Font FONT = Theme.text(10.5);
 
     /** Height shown over the highest point of all zones, relative. */
     private static final double ABOVE = 1.2;
@@ -42,7 +45,8 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
 
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
-        SectionView view = view(area);
+        int columns = columns(g, area);
+        SectionView view = view(area, columns);
         Rectangle2D box = view.box();
         g.setColor(new Color(0xf6f7f8));
         g.fill(new Rectangle2D.Double(box.getX(), view.y(0), box.getWidth(), box.getMaxY() - view.y(0)));
@@ -73,18 +77,18 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
         double bottom = (view.faceY() - box.getMaxY()) / view.scale();
         double top = (view.faceY() - box.getY()) / view.scale();
         Ruler.left(g, box, bottom * Labels.MM, top * Labels.MM, Labels.DISTANCE);
-        legend(g, box);
+        legend(g, box, columns);
     }
 
     /** The largest picture to equal scale that leaves room for axes and the legend below. */
-    private SectionView view(Rectangle2D area) {
+    private SectionView view(Rectangle2D area, int columns) {
         double[] offset = result.targets().get(0).offset();
         double width = 2 * offset[offset.length - 1];
         double top = ABOVE * highest();
         double deepest = -result.model().winding().section().z0();
         double body = BELOW * deepest;
         double freeWidth = area.getWidth() - LEFT - RIGHT;
-        double freeHeight = area.getHeight() - BOTTOM - TOP - rows() * ROW;
+        double freeHeight = area.getHeight() - BOTTOM - TOP - rows(columns) * ROW;
         double scale = Math.min(freeWidth / width, freeHeight / (top + body));
         double shown = Math.min(freeHeight / scale, top + 2 * body);
         double y = area.getY() + TOP + (freeHeight - shown * scale) / 2;
@@ -95,9 +99,16 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
                 scale);
     }
 
-    /** Rows of the legend: two targets in each, then the kinds of line. */
-    private int rows() {
-        return (result.targets().size() + 1) / 2 + 1;
+    /** Columns of the legend: two, or one when a text is too long for half the width. */
+    private int columns(Graphics2D g, Rectangle2D area) {
+        double room = (area.getWidth() - LEFT - RIGHT) / 2 - KEY - 14;
+        FontMetrics metrics = g.getFontMetrics(FONT);
+        return result.targets().stream().allMatch(t -> metrics.stringWidth(text(t)) <= room) ? 2 : 1;
+    }
+
+    /** Rows of the legend: the targets, then the kinds of line. */
+    private int rows(int columns) {
+        return (result.targets().size() + columns - 1) / columns + 1;
     }
 
     /** The largest distance at which any target switches, m. */
@@ -179,25 +190,30 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
         return path;
     }
 
-    private void legend(Graphics2D g, Rectangle2D box) {
+    private static String text(ZoneTarget zone) {
+        return zone.target().label() + ": " + where(zone);
+    }
+
+    private void legend(Graphics2D g, Rectangle2D box, int columns) {
         double y = box.getMaxY() + BOTTOM + ROW - 4;
         double half = box.getWidth() / 2;
         for (int t = 0; t < result.targets().size(); t++) {
             ZoneTarget zone = result.targets().get(t);
-            double x = box.getX() + t % 2 * half;
+            int column = t % columns;
+            double x = box.getX() + column * half;
             key(g, x, y, Theme.series(t), Theme.line(2));
             mark(g, Theme.marker(t), x + 11, y - 4);
             g.setColor(Theme.INK);
-            String text = zone.target().label() + ": " + where(zone);
-            Picture.fitted(g, Theme.text(10.5), text, x + KEY + 6, y, half - KEY - 14, 0);
-            y += t % 2 * ROW;
+            double room = box.getWidth() / columns - KEY - 14;
+            Picture.fitted(g, FONT, text(zone), x + KEY + 6, y, room, 0);
+            boolean end = column == columns - 1 || t == result.targets().size() - 1;
+            y += end ? ROW : 0;
         }
-        y += result.targets().size() % 2 * ROW;
         key(g, box.getX(), y, Theme.MUTED, Theme.line(2));
         key(g, box.getX() + half, y, Theme.MUTED, Theme.dashed(1.2, 5, 3));
         g.setColor(Theme.MUTED);
-        Picture.fitted(g, Theme.text(10.5), "recognised when it comes inside", box.getX() + KEY + 6, y, half, 0);
-        Picture.fitted(g, Theme.text(10.5), "lost when it goes outside", box.getX() + half + KEY + 6, y, half, 0);
+        Picture.fitted(g, FONT, "recognised when it comes inside", box.getX() + KEY + 6, y, half, 0);
+        Picture.fitted(g, FONT, "lost when it goes outside", box.getX() + half + KEY + 6, y, half, 0);
     }
 
     private static void key(Graphics2D g, double x, double y, Color color, Stroke stroke) {

@@ -38,12 +38,12 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of("zone.csv", this::table);
     }
 
     /** Where each target switches at each offset. */
-    private String table() {
+    private Csv table() {
         Csv csv = new Csv("target", "offset_mm", "on_mm", "on_error_mm", "off_mm", "off_error_mm", "outcome");
         for (ZoneTarget t : result.targets()) {
             for (int i = 0; i < t.offset().length; i++) {
@@ -58,7 +58,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         d.outcome().label());
             }
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

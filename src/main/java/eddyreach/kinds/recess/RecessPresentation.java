@@ -52,8 +52,8 @@ public record RecessPresentation(RecessResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
-        Map<String, Supplier<String>> tables = new LinkedHashMap<>();
+    public Map<String, Supplier<Csv>> tables() {
+        Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("recess.csv", this::table);
         return tables;
     }
@@ -66,7 +66,7 @@ public record RecessPresentation(RecessResult result) implements Presentation {
         return drawings;
     }
 
-    private String table() {
+    private Csv table() {
         Csv csv = new Csv(
                 "wall",
                 "diameter_mm",
@@ -96,7 +96,7 @@ public record RecessPresentation(RecessResult result) implements Presentation {
                             c.used(),
                             c.step() > 0 ? "fine" : "coarse"));
         }
-        return csv.text();
+        return csv;
     }
 
     @Override

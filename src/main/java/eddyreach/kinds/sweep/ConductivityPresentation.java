@@ -41,11 +41,11 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of("map.csv", this::map, "materials.csv", this::dots);
     }
 
-    private String map() {
+    private Csv map() {
         Csv csv = new Csv(header("conductivity_s_per_m", "relative_permeability"));
         double sr = result.model().effectiveDistance();
         for (int j = 0; j < result.rows().size(); j++) {
@@ -54,10 +54,10 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
                 csv.row(SweepParts.row(row.get(i), sr, result.conductivities()[i], result.permeabilities()[j]));
             }
         }
-        return csv.text();
+        return csv;
     }
 
-    private String dots() {
+    private Csv dots() {
         Csv csv = new Csv(header("material", "conductivity_s_per_m", "relative_permeability"));
         double sr = result.model().effectiveDistance();
         for (ConductivityResult.Dot d : result.dots()) {
@@ -68,7 +68,7 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
                     d.conductivity(),
                     d.material().muReal()));
         }
-        return csv.text();
+        return csv;
     }
 
     private static String[] header(String... first) {

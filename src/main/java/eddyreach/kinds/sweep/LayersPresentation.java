@@ -4,6 +4,7 @@ import eddyreach.materials.Material;
 import eddyreach.model.values.Layer;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
@@ -103,7 +104,7 @@ public record LayersPresentation(LayersResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of(
                 "layers.csv",
                 () -> SweepParts.table(

@@ -4,6 +4,7 @@ import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
@@ -127,7 +128,7 @@ public record SizePresentation(SizeResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of(
                 "size.csv",
                 () -> SweepParts.table(

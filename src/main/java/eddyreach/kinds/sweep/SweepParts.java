@@ -22,7 +22,7 @@ final class SweepParts {
     private SweepParts() {}
 
     /** A table with a row per point: id, varied value in the unit of its column, where it switches. */
-    static String table(String first, String second, double unit, List<SweepCurve> curves, double effective) {
+    static Csv table(String first, String second, double unit, List<SweepCurve> curves, double effective) {
         List<String> header = new ArrayList<>(List.of(first, second));
         header.addAll(DISTANCE_COLUMNS);
         Csv csv = new Csv(header.toArray(String[]::new));
@@ -31,7 +31,7 @@ final class SweepParts {
                 csv.row(row(p.distance(), effective, curve.id(), p.value() * unit));
             }
         }
-        return csv.text();
+        return csv;
     }
 
     /** Cells of a row: what is given, then the columns of the distance. */

@@ -4,6 +4,7 @@ import eddyreach.materials.Material;
 import eddyreach.report.draw.LengthAxis;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
+import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
@@ -88,7 +89,7 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
     }
 
     @Override
-    public Map<String, Supplier<String>> tables() {
+    public Map<String, Supplier<Csv>> tables() {
         return Map.of(
                 "thickness.csv",
                 () -> SweepParts.table(

@@ -32,9 +32,13 @@ public final class Materials {
     private final Map<String, Material> byId;
     private final Map<String, FactorBand> bands;
 
-    private Materials(Map<String, Material> byId, Map<String, FactorBand> bands) {
+    /** Ids by their other names, these without what does not count. */
+    private final Map<String, String> names;
+
+    private Materials(Map<String, Material> byId, Map<String, FactorBand> bands, Map<String, String> names) {
         this.byId = Collections.unmodifiableMap(byId);
         this.bands = Map.copyOf(bands);
+        this.names = Map.copyOf(names);
     }
 
     /**
@@ -48,17 +52,36 @@ public final class Materials {
         root.note("note");
         Map<String, Material> byId = new LinkedHashMap<>();
         Map<String, FactorBand> bands = new LinkedHashMap<>();
-        root.map("materials")
-                .ifPresent(group -> group.members().forEach((id, node) -> {
-                    if (!ID.matcher(id).matches()) {
-                        node.problem("an id has 1 to 40 small letters, digits and hyphens");
-                    }
-                    byId.put(id, bind(id, node));
-                    node.optionalMap("usual factor").ifPresent(band -> bands.put(id, bindBand(band)));
-                }));
+        Map<String, String> names = new LinkedHashMap<>();
+        root.map("materials").map(Node::members).ifPresent(members -> {
+            members.forEach((id, node) -> {
+                if (!ID.matcher(id).matches()) {
+                    node.problem("an id has 1 to 40 small letters, digits and hyphens");
+                }
+                byId.put(id, bind(id, node));
+                node.optionalMap("usual factor").ifPresent(band -> bands.put(id, bindBand(band)));
+            });
+            members.forEach((id, node) -> bindNames(id, node, byId, names));
+        });
         root.finish();
         problems.throwIfAny();
-        return new Materials(byId, bands);
+        return new Materials(byId, bands, names);
+    }
+
+    /** Each name stands for one material only. */
+    private static void bindNames(String id, Node node, Map<String, Material> byId, Map<String, String> names) {
+        for (Node also : node.optionalList("also")) {
+            String name = also.text();
+            String taken = byId.containsKey(name) ? name : names.putIfAbsent(plain(name), id);
+            if (taken != null) {
+                also.problem("already stands for " + taken);
+            }
+        }
+    }
+
+    /** Without what does not count: small or capital letters, spaces, hyphens. */
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s-]", "");
     }
 
     /** These, and others that come first where both know an id. */
@@ -69,7 +92,9 @@ public final class Materials {
         usual.keySet().removeAll(others.byId.keySet());
         all.putAll(others.byId);
         usual.putAll(others.bands);
-        return new Materials(all, usual);
+        Map<String, String> also = new LinkedHashMap<>(names);
+        also.putAll(others.names);
+        return new Materials(all, usual, also);
     }
 
     private static Material bind(String id, Node node) {
@@ -106,9 +131,10 @@ public final class Materials {
         return 1 / node.quantity("resistivity", Dimension.RESISTIVITY, 1 / MOST_CONDUCTIVE, 1e30);
     }
 
-    /** The material of an id. */
+    /** The material of an id, or of one of its other names; an id comes first. */
     public Optional<Material> find(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return Optional.ofNullable(byId.get(id))
+                .or(() -> Optional.ofNullable(names.get(plain(id))).map(byId::get));
     }
 
     /** The trade's usual band of a material's correction factor, where there is one. */

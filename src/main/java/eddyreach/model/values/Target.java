@@ -94,15 +94,6 @@ public record Target(String id, String label, Body body, double offset) {
                 .orElse(body.materials().get(0));
     }
 
-    /** Depth at which the first conductor begins, m: what lies before it belongs to the target and counts in its distance. */
-    public double frontDepth() {
-        return parts().stream()
-                .filter(p -> p.material().conductivity20() > 0)
-                .mapToDouble(p -> p.section().z0())
-                .min()
-                .orElse(0);
-    }
-
     /** Extent along the axis, m. */
     public double thickness() {
         return body.thickness();

@@ -7,17 +7,21 @@ import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
 import eddyreach.model.values.Target;
 import eddyreach.report.words.Labels;
+import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * Eddy-current density inside a target over radius and depth, the depth drawn larger where the target is thin.
  *
  * @param current what is drawn
- * @param target the target, for the borders of its layers
+ * @param target the target, for the borders of its parts
  */
 public record CurrentDrawing(CurrentPicture current, Optional<Target> target) implements Picture.Content {
 
@@ -28,6 +32,18 @@ public record CurrentDrawing(CurrentPicture current, Optional<Target> target) im
 
     /** Below this the picture is drawn to equal scale rather than slightly distorted. */
     private static final double LEAST_MAGNIFICATION = 1.5;
+
+    /** Height of a line of text. */
+    private static final double LINE = 14;
+
+    /** A conductor narrower than this, a plated edge say, has no line of its own. */
+    private static final double LEAST_WIDTH = 12;
+
+    /** Between a label and an edge. */
+    private static final double ASIDE = 8;
+
+    private static final Font SKIN = Theme.medium(10.5);
+    private static final Color HALO = new Color(255, 255, 255, 210);
 
     @Override
     public void draw(Graphics2D g, Rectangle2D area) {
@@ -106,42 +122,73 @@ public record CurrentDrawing(CurrentPicture current, Optional<Target> target) im
         inside.dispose();
     }
 
-    /** Skin depth, and the borders and names of layers. */
+    /** The borders and names of layers, and each conductor's skin depth where it ends inside it. */
     private void lines(Graphics2D g, Rectangle2D box) {
-        double depth = current.z()[current.z().length - 1];
-        if (target.isPresent() && target.get().layers().size() > 1) {
-            double z = 0;
-            for (Layer layer : target.get().layers()) {
-                g.setColor(Theme.INK);
-                double y = box.getY() + z / depth * box.getHeight();
-                if (z > 0 && z < depth) {
-                    g.setStroke(Theme.line(1));
-                    g.draw(new Line2D.Double(box.getX(), y, box.getMaxX(), y));
-                }
-                if (z < depth) {
-                    String name = layer.material().name();
-                    double middle = y + Math.min(layer.thickness(), depth - z) / depth * box.getHeight() / 2;
-                    Picture.fitted(g, Theme.text(10), name, box.getX() + 6, middle + 3.5, box.getWidth() - 12, 0);
-                }
-                z += layer.thickness();
-            }
-        }
         target.ifPresent(t -> outlines(g, box, t));
-        double skin = target.map(Target::frontDepth).orElse(0.0) + current.skinDepth();
-        if (skin < depth) {
-            double y = box.getY() + skin / depth * box.getHeight();
+        target.filter(t -> t.layers().size() > 1).ifPresent(t -> layers(g, box, t.layers()));
+        double depth = current.z()[current.z().length - 1];
+        double perR = box.getWidth() / current.r()[current.r().length - 1];
+        double perZ = box.getHeight() / depth;
+        double last = Double.NEGATIVE_INFINITY;
+        for (CurrentPicture.Skin skin : current.skins()) {
+            Section s = skin.where();
+            double z = s.z0() + skin.depth();
+            double width = (Math.min(s.r1() * perR, box.getWidth()) - s.r0() * perR);
+            if (z >= Math.min(s.z1(), depth) || width < LEAST_WIDTH) {
+                continue;
+            }
+            double left = box.getX() + s.r0() * perR;
+            double y = box.getY() + z * perZ;
             g.setColor(Theme.INK);
             g.setStroke(Theme.dashed(1.2, 7, 4));
-            g.draw(new Line2D.Double(box.getX(), y, box.getMaxX(), y));
-            String text = "skin depth " + Labels.length(current.skinDepth());
-            Picture.fitted(
-                    g,
-                    Theme.medium(10.5),
-                    text,
-                    box.getMaxX() - 8,
-                    y + (y < box.getY() + 16 ? 13 : -5),
-                    box.getWidth() / 2,
-                    1);
+            g.draw(new Line2D.Double(left, y, left + width, y));
+            String text = "skin depth " + Labels.length(skin.depth());
+            boolean above = skin.depth() * perZ > LINE && y - LINE > last;
+            double needed = g.getFontMetrics(SKIN).stringWidth(text) + 2 * ASIDE;
+            double base = above ? y - 5 : y + 13;
+            if (needed < width) {
+                Picture.fitted(g, SKIN, text, left + width - ASIDE, base, width, 1);
+            } else if (left - needed > box.getX()) {
+                Picture.fitted(g, SKIN, text, left - ASIDE, y + 4, needed, 1);
+            } else {
+                Picture.fitted(g, SKIN, text, left + width + ASIDE, y + 4, needed, 0);
+            }
+            last = above ? y : y + LINE;
+        }
+    }
+
+    /** Borders, and names beside the left edge; names of thin layers are moved apart and led to their place. */
+    private void layers(Graphics2D g, Rectangle2D box, List<Layer> layers) {
+        double perZ = box.getHeight() / current.z()[current.z().length - 1];
+        List<String> names = new ArrayList<>();
+        List<Double> middles = new ArrayList<>();
+        double y = box.getY();
+        for (Layer layer : layers) {
+            double end = Math.min(box.getMaxY(), y + layer.thickness() * perZ);
+            if (y >= box.getMaxY()) {
+                break;
+            }
+            g.setColor(Theme.INK);
+            g.setStroke(Theme.line(1));
+            if (end < box.getMaxY()) {
+                g.draw(new Line2D.Double(box.getX(), end, box.getMaxX(), end));
+            }
+            names.add(layer.material().name());
+            middles.add((y + end) / 2);
+            y = end;
+        }
+        double[] wanted = middles.stream().mapToDouble(m -> m).toArray();
+        double[] at = LabelColumn.apart(wanted, LINE, box.getMinY() + LINE / 2, box.getMaxY() - LINE / 2);
+        for (int i = 0; i < at.length; i++) {
+            double x = box.getX() + 30;
+            g.setColor(Theme.INK);
+            g.setStroke(Theme.line(0.6));
+            g.draw(new Line2D.Double(box.getX(), wanted[i], x - 3, at[i]));
+            double w = g.getFontMetrics(Theme.text(10)).stringWidth(names.get(i));
+            g.setColor(HALO);
+            g.fill(new Rectangle2D.Double(x - 2, at[i] - LINE / 2 + 1, w + 4, LINE - 2));
+            g.setColor(Theme.INK);
+            Picture.fitted(g, Theme.text(10), names.get(i), x, at[i] + 3.5, box.getWidth() / 2, 0);
         }
     }
 }

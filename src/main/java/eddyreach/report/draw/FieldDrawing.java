@@ -3,20 +3,14 @@ package eddyreach.report.draw;
 import eddyreach.engine.core.FieldPair;
 import eddyreach.engine.core.FieldPicture;
 import eddyreach.geometry.Part;
-import eddyreach.geometry.Role;
-import eddyreach.geometry.Section;
 import eddyreach.report.words.Labels;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
-import java.util.List;
 
 /**
  * A section through the axis, to scale: field strength as shading, flux lines, the parts and the winding, mirrored to
@@ -38,7 +32,6 @@ public record FieldDrawing(
     private static final double LEGEND_WIDTH = 84;
     private static final double LEFT = 54;
     private static final double BOTTOM = 40;
-    private static final double NAME_GAP = 15;
     private static final double SIDE = 8;
     private static final double SIZE = 11;
 
@@ -203,55 +196,11 @@ public record FieldDrawing(
         }
     }
 
-    /** A name and the point of the part it belongs to. */
-    private record Name(String text, double x, double y) {}
-
     private void names(Graphics2D g, SectionView view) {
-        List<Name> names = new ArrayList<>();
-        // a plated part has thin rings on every side, whose names would hide everything
-        boolean plated = field.parts().stream().filter(p -> thin(p, view)).count() > 2;
-        for (Part part : field.parts()) {
-            // one name for all rings of a wall
-            boolean ringOfWall = part.role() == Role.MOUNT && part.name().matches("wall [0-9]+");
-            if (!ringOfWall && (!plated || !thin(part, view))) {
-                add(names, part.name(), view.rectangle(part.section(), 1));
-            }
-        }
-        field.ball().ifPresent(b -> {
-            double half = b.radius() * view.scale();
-            Rectangle2D round = new Rectangle2D.Double(view.x(0), view.y(b.z()) - half, half, 2 * half);
-            add(names, b.name(), round.createIntersection(view.box()));
-        });
-        add(names, "winding", view.rectangle(field.winding(), 1));
-        Rectangle2D box = view.box();
-        names.add(new Name("active face", box.getMaxX() - 3, view.y(0)));
-        names.sort(Comparator.comparingDouble(Name::y).thenComparing(Comparator.comparingDouble(Name::x)));
-        double[] y = LabelColumn.apart(
-                names.stream().mapToDouble(Name::y).toArray(), NAME_GAP, box.getMinY() + 6, box.getMaxY() - 4);
-        double column = box.getMaxX() + 16;
-        for (int i = 0; i < y.length; i++) {
-            Name name = names.get(i);
-            g.setColor(Theme.INK);
-            g.setStroke(Theme.line(0.6));
-            Path2D leader = new Path2D.Double();
-            leader.moveTo(name.x(), name.y());
-            leader.lineTo(box.getMaxX() + 3, name.y() + (y[i] - name.y()) * 0.6);
-            leader.lineTo(column - 3, y[i]);
-            g.draw(leader);
-            g.fill(new Ellipse2D.Double(name.x() - 1.6, name.y() - 1.6, 3.2, 3.2));
-            Picture.fitted(g, Theme.text(10.5), name.text(), column, y[i] + 3.7, NAMES_WIDTH - 22, 0);
-        }
-    }
-
-    private static boolean thin(Part part, SectionView view) {
-        Section s = part.section();
-        return part.role() == Role.TARGET && Math.min(s.r1() - s.r0(), s.z1() - s.z0()) * view.scale() < 1;
-    }
-
-    private static void add(List<Name> names, String text, Rectangle2D shape) {
-        if (!shape.isEmpty()) {
-            double x = Math.max(shape.getCenterX(), shape.getMaxX() - 12);
-            names.add(new Name(text, x, shape.getCenterY()));
-        }
+        PartNames names = new PartNames(view);
+        field.parts().forEach(names::add);
+        field.ball().ifPresent(names::add);
+        names.addWinding(field.winding());
+        names.draw(g, NAMES_WIDTH - 22);
     }
 }

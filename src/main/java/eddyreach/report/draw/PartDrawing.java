@@ -106,6 +106,18 @@ public final class PartDrawing {
         }
     }
 
+    /** A sample of a part's ground; a winding's is hatched. */
+    static void sample(Graphics2D g, Rectangle2D box, Role role) {
+        g.setColor(ground(role));
+        g.fill(box);
+        g.setColor(edge(role));
+        g.setStroke(Theme.line(0.8));
+        if (role == Role.WINDING) {
+            g.draw(hatch(box, 4));
+        }
+        g.draw(box);
+    }
+
     /** Lines at 45 degrees inside a rectangle, a distance apart. */
     private static Path2D hatch(Rectangle2D box, double distance) {
         Path2D path = new Path2D.Double();

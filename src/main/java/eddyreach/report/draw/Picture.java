@@ -1,6 +1,7 @@
 package eddyreach.report.draw;
 
 import eddyreach.report.words.Cautions;
+import eddyreach.report.words.Program;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -15,7 +16,7 @@ import java.util.Locale;
  * @param name file name without ending
  * @param title heading
  * @param subtitle line below: switch, frequency and what else matters
- * @param source right part of the footnote
+ * @param source right part of the footnote, before the name of the program
  * @param content what fills the sheet
  */
 public record Picture(String name, String title, String subtitle, String source, Content content) {
@@ -60,8 +61,9 @@ public record Picture(String name, String title, String subtitle, String source,
         fitted(g, Theme.medium(17), title, MARGIN, 30, width, 0);
         g.setColor(Theme.MUTED);
         fitted(g, Theme.text(11.5), subtitle, MARGIN, 48, width, 0);
-        fitted(g, Theme.text(9.5), Cautions.TAG, MARGIN, HEIGHT - 11, width / 2.0, 0);
-        fitted(g, Theme.text(9.5), source, WIDTH - MARGIN, HEIGHT - 11, width / 2.0, 1);
+        double caution = fitted(g, Theme.text(9.5), Cautions.TAG, MARGIN, HEIGHT - 11, width / 2.0, 0);
+        String foot = source + " · " + Program.title();
+        fitted(g, Theme.text(9.5), foot, WIDTH - MARGIN, HEIGHT - 11, width - caution - 2 * MARGIN, 1);
         content.draw(g, new Rectangle2D.Double(MARGIN - 6, 58, width + 12, HEIGHT - 58 - 28));
     }
 

@@ -48,6 +48,9 @@ public final class Theme {
             new Color(0x66a3cc),
             new Color(0xbf7f9d));
 
+    /** Series that differ in colour, dash and marker; more must go to several charts. */
+    public static final int SERIES_COUNT = SERIES.size();
+
     private static final float[][] DASHES = {
         null, {9, 3}, {3, 2.5f}, {11, 3, 2, 3}, {6, 2, 2, 2, 2, 2}, {14, 4}, {2, 2}, {7, 2.5f, 7, 2.5f, 2, 2.5f}
     };

@@ -311,6 +311,7 @@ public final class SampleResult {
                 density[j][i] = 4e9 * r[i] / Math.pow(1 + Math.pow(r[i] / 5e-3, 2), 1.5) * Math.exp(-z[j] / skin);
             }
         }
-        return new CurrentPicture(id, title, skin, r, z, density);
+        CurrentPicture.Skin all = new CurrentPicture.Skin(id, new Section(0, 10.2e-3, 0, depth), skin);
+        return new CurrentPicture(id, title, List.of(all), r, z, density);
     }
 }

@@ -143,7 +143,7 @@ class SweepPresentationTest {
     void tablesHaveOneRowPerPointAndTheDocumentHoldsNoNonsense(String kind) {
         StudyResult result = RESULTS.get(kind);
         result.presentation().tables().forEach((name, table) -> {
-            List<String> rows = table.get().lines().toList();
+            List<String> rows = table.get().text().lines().toList();
             int columns = rows.get(0).split(",", -1).length;
             assertThat(rows)
                     .as(name)
@@ -161,7 +161,8 @@ class SweepPresentationTest {
                 .presentation()
                 .tables()
                 .get("thickness.csv")
-                .get();
+                .get()
+                .text();
         assertThat(csv.lines())
                 .anySatisfy(l -> assertThat(l).startsWith("aluminium,0.05,never on,,,,,"))
                 .noneSatisfy(l -> assertThat(l).contains("beyond range"));

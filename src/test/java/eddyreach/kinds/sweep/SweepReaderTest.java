@@ -115,12 +115,12 @@ class SweepReaderTest {
     void everythingThatIsWrongIsToldAtOnce() {
         assertThat(failure("""
                 kind: thickness
-                materials: [aluminum, copper, copper]
+                materials: [aluminun, copper, copper]
                 thicknesses: {from: 5 mm, to: 50 nm, points: 1}
                 thickness: 1 mm
                 reach: 2 m
                 """)).isEqualTo("""
-                s.yaml:5:13 materials[1]: unknown material "aluminum", did you mean "aluminium"?
+                s.yaml:5:13 materials[1]: unknown material "aluminun", did you mean "aluminium"?
                 s.yaml:5:31 materials[3]: "copper" stands twice in the list of materials
                 s.yaml:6:31 thicknesses.to: the range from 5 mm to 50 nm is empty or reversed, to must be larger than from
                 s.yaml:6:46 thicknesses.points: got 1, needs a whole number from 2 to 1000

@@ -9,6 +9,8 @@ import eddyreach.model.yaml.InputException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MaterialsTest {
 
@@ -45,6 +47,42 @@ class MaterialsTest {
         assertThat(MATERIALS.get("ferrite-nizn").muImag()).isPositive();
         assertThatThrownBy(() -> MATERIALS.get("cooper"))
                 .hasMessage("unknown material \"cooper\", did you mean \"copper\"?");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "steel, fe360",
+        "Mild Steel, fe360",
+        "S235, fe360",
+        "St 37, fe360",
+        "1.0037, fe360",
+        "1.4301, stainless-304",
+        "304, stainless-304",
+        "AISI304, stainless-304",
+        "1.4404, stainless-316",
+        "316l, stainless-316",
+        "aluminum, aluminium",
+        "CuZn37, brass",
+        "PE, plastic",
+        "brass, brass"
+    })
+    void whatPeopleCallThem(String name, String id) {
+        assertThat(MATERIALS.get(name).id()).isEqualTo(id);
+    }
+
+    @Test
+    void aNameStandsForOneMaterial() {
+        String text = """
+                eddyreach: materials
+                materials:
+                  a: {name: a, conductivity: 1 MS/m, source: x, also: [b, A 1]}
+                  b: {name: b, conductivity: 1 MS/m, source: x, also: [a-1, 17]}
+                """;
+        InputException e = catchThrowableOfType(
+                InputException.class, () -> Materials.read(ModelFiles.write(folder, "m.yaml", text)));
+        assertThat(ModelFiles.message(e, folder)).isEqualTo("""
+                        m.yaml:3:56 materials.a.also[1]: already stands for b
+                        m.yaml:4:56 materials.b.also[1]: already stands for a""");
     }
 
     @Test

@@ -149,7 +149,6 @@ class ShapesTest {
         assertThat(mesh.thickness() * mesh.material().conductivity(20))
                 .isCloseTo(Math.PI / 4 * 0.04e-6 * 58e6 / 1e-3, within(1e-6));
         assertThat(t.get(3).front().id()).isEqualTo("fe360");
-        assertThat(t.get(3).frontDepth()).isEqualTo(1e-3);
         assertThat(t.get(3).thickness()).isEqualTo(3e-3);
     }
 

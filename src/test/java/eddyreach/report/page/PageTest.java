@@ -240,6 +240,15 @@ class PageTest {
     }
 
     @Test
+    void decimalCommas() {
+        Csv csv = new Csv("a;b", "c,d");
+        csv.row("1.4301", -2.5e-7);
+        csv.row("x", Double.NaN);
+        assertThat(csv.text(Csv.Decimal.COMMA)).isEqualTo("\"a;b\";c,d\r\n1.4301;-2,5E-7\r\nx;\r\n");
+        assertThat(csv.text()).isEqualTo("a;b,\"c,d\"\r\n1.4301,-2.5E-7\r\nx,\r\n");
+    }
+
+    @Test
     void noTextBecomesAFormulaInASpreadsheet() {
         Csv csv = new Csv("a", "b");
         csv.row("=1+1", "@x");
