@@ -26,7 +26,9 @@ import java.util.stream.Stream;
 public final class Library {
 
     private static final String ENDING = ".yaml";
-    private static final String MATERIALS = "shared/materials.yaml";
+    /** Path of the materials, below the working folder and within the program. */
+    public static final String MATERIALS = "shared/materials.yaml";
+
     private static final Pattern MOUNT = Pattern.compile("(?m)^eddyreach:[ \\t]*mount[ \\t\\r]*$");
     private static final Pattern ID = Pattern.compile("[A-Za-z0-9_-]+");
 
