@@ -6,6 +6,7 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
+import eddyreach.report.page.PlainPage;
 import eddyreach.report.page.TextPage;
 import java.util.List;
 import java.util.Map;
@@ -16,11 +17,9 @@ public interface Presentation {
 
     /**
      * The answer in one sentence, with number and verdict, such as "Yes: on at 5.44 mm (factor 1.09); every unit is on up to 4.26 mm.": the
-     * first line on the terminal and of the page. Empty where a kind has none: its name stands there instead.
+     * first line on the terminal and of the page.
      */
-    default String answer() {
-        return "";
-    }
+    String answer();
 
     /** The pictures, in the order in which a reader wants them; nothing is drawn yet. */
     List<Picture> pictures();
@@ -36,8 +35,10 @@ public interface Presentation {
     /** Adds what this kind of study found to the JSON document. */
     void addTo(JsonNode document, JsonParts parts);
 
-    /** Writes what follows the answer on the terminal: the table, the reasons, the rest. */
-    void write(TextPage page);
+    /** Writes what follows the answer on the terminal: the table, the reasons, the rest; what stands in the full record unless a kind is briefer. */
+    default void write(TextPage page) {
+        PlainPage.write(this::write, page);
+    }
 
     /** The materials of its targets, for the list of what went in. */
     default List<Material> materials() {
@@ -50,11 +51,7 @@ public interface Presentation {
     }
 
     /** Writes what follows the answer in the full record; pictures, inputs, limits and cautions follow by themselves. */
-    default void write(Page page) {
-        TextPage text = new TextPage(false);
-        write(text);
-        page.lines(text.text());
-    }
+    void write(Page page);
 
     /** The same in brief, for the sheet that is sent on. */
     default void brief(Page page) {

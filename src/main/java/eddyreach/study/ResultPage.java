@@ -80,9 +80,7 @@ public final class ResultPage {
     private static Page start(StudyResult result, Presentation presentation, Stamp stamp) {
         Page page = new Page(result.name());
         result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
-        if (!presentation.answer().isEmpty()) {
-            page.answer(presentation.answer());
-        }
+        page.answer(presentation.answer());
         page.paragraph("Switch: " + SwitchText.name(result.model()) + ". " + stamp.line());
         return page;
     }

@@ -33,8 +33,7 @@ public final class TextReport {
                     .forEach(line -> page.line(page.mark(line, TextPage.RED)));
             page.gap();
         }
-        String answer = result.presentation().answer();
-        page.heading(answer.isEmpty() ? result.name() : answer);
+        page.heading(result.presentation().answer());
         page.gap();
         result.presentation().write(page);
         List<Warning> warnings = result.allWarnings().stream().distinct().toList();

@@ -139,7 +139,7 @@ class HysteresisTest {
     @Test
     void scatterOfManyApproaches() {
         DoubleUnaryOperator curve = g -> 50e-6 + 400e-6 * Math.exp(-g / 2e-3);
-        Trim trim = Trim.ofSignal("loss conductance", curve, 5e-3, 0.1);
+        Trim trim = Trim.ofSignal("the loss conductance", curve, 5e-3, 0.1);
         HardLimiter limiter = new HardLimiter(0.3e-3);
         Crossing on =
                 new SwitchPointFinder(trim, 20e-3, 100).find(curve, 50e-6).on().orElseThrow();

@@ -38,17 +38,17 @@ class TrimTest {
     void tellsTheTravelsThatCanBeTrimmed() {
         DoubleUnaryOperator valley = g -> 1e-4 + Math.pow(g - 5.3e-3, 2);
         assertThatExceptionOfType(UnworkableException.class)
-                .isThrownBy(() -> Trim.ofSignal("loss conductance", valley, 5e-3, 0.2))
+                .isThrownBy(() -> Trim.ofSignal("the loss conductance", valley, 5e-3, 0.2))
                 .satisfies(e -> {
                     assertThat(e.quantity()).isEqualTo("differential travel");
                     assertThat(e.value()).isEqualTo(0.2);
                     assertThat(e.low()).isZero();
                     assertThat(e.high()).isCloseTo(0.12, within(0.0021));
-                    assertThat(Trim.ofSignal("loss conductance", valley, 5e-3, e.high()))
+                    assertThat(Trim.ofSignal("the loss conductance", valley, 5e-3, e.high()))
                             .isNotNull();
                 });
         assertThatExceptionOfType(UnworkableException.class)
-                .isThrownBy(() -> Trim.ofSignal("loss conductance", CURVE, 5e-3, 1.2))
+                .isThrownBy(() -> Trim.ofSignal("the loss conductance", CURVE, 5e-3, 1.2))
                 .withMessage("differential travel 1.200: must be at least 0 and at most 1");
     }
 
@@ -68,13 +68,13 @@ class TrimTest {
     @Test
     void rejectsACurveThatDoesNotFall() {
         assertThatExceptionOfType(UnworkableException.class)
-                .isThrownBy(() -> Trim.ofSignal("loss conductance", g -> 1e-4 + g, 5e-3, 0.1))
+                .isThrownBy(() -> Trim.ofSignal("the loss conductance", g -> 1e-4 + g, 5e-3, 0.1))
                 .withMessage(
                         "the switch cannot be trimmed: before its standard target the loss conductance should fall from 5.00000 mm to the"
                                 + " switch-off distance of 5.50000 mm, but it does not; differential travel 0.1000: no value works")
                 .matches(e -> !e.anyWorks());
         assertThatExceptionOfType(ArithmeticException.class)
-                .isThrownBy(() -> Trim.ofSignal("loss conductance", g -> 1e-4, 5e-3, 0.1));
+                .isThrownBy(() -> Trim.ofSignal("the loss conductance", g -> 1e-4, 5e-3, 0.1));
         assertThatExceptionOfType(NoTrimException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g / 100, FREE, 5e-3, 0.1))
                 .withMessage(

@@ -16,7 +16,6 @@ final class BackgroundPage {
     private BackgroundPage() {}
 
     static void write(BackgroundResult result, Page page) {
-        page.answer(answer(result));
         page.paragraph("Background: " + result.background().material().name() + ", "
                 + Labels.length(result.background().thickness()) + " thick"
                 + (Double.isInfinite(result.background().diameter())

@@ -8,8 +8,6 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.PlainPage;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
@@ -22,6 +20,11 @@ import java.util.stream.Stream;
 
 /** Shows metal behind targets. */
 public record BackgroundPresentation(BackgroundResult result) implements Presentation {
+
+    @Override
+    public String answer() {
+        return BackgroundPage.answer(result);
+    }
 
     @Override
     public List<Picture> pictures() {
@@ -128,10 +131,5 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
     @Override
     public void write(Page page) {
         BackgroundPage.write(result, page);
-    }
-
-    @Override
-    public void write(TextPage page) {
-        PlainPage.write(this::write, page);
     }
 }

@@ -15,7 +15,6 @@ public final class MountPage {
     private MountPage() {}
 
     static void write(MountResult result, Page page) {
-        page.answer(MountWords.answer(result.cases()));
         without(result, page);
         with(result, page);
         for (MountCase c : result.cases()) {

@@ -16,8 +16,6 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.PlainPage;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
@@ -33,6 +31,11 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Shows a switch in mounts. */
 public record MountPresentation(MountResult result) implements Presentation {
+
+    @Override
+    public String answer() {
+        return MountWords.answer(result.cases());
+    }
 
     @Override
     public List<Picture> pictures() {
@@ -237,10 +240,5 @@ public record MountPresentation(MountResult result) implements Presentation {
     @Override
     public void write(Page page) {
         MountPage.write(result, page);
-    }
-
-    @Override
-    public void write(TextPage page) {
-        PlainPage.write(this::write, page);
     }
 }

@@ -27,7 +27,6 @@ final class NeighbourPage {
 
     static void write(NeighbourResult result, Page page) {
         NeighbourInput input = result.input();
-        page.answer(answer(result));
         page.paragraph("Neighbour: " + input.other().name() + ", "
                 + Labels.frequency(input.other().frequency()) + ", "
                 + input.arrangement().label() + ". Spacing: distance between the "

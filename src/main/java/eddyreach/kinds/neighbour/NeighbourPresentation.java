@@ -6,8 +6,6 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.PlainPage;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
@@ -22,6 +20,11 @@ import java.util.function.ToDoubleFunction;
 public record NeighbourPresentation(NeighbourResult result) implements Presentation {
 
     private static final double NANOHENRY = 1e9;
+
+    @Override
+    public String answer() {
+        return NeighbourPage.answer(result);
+    }
 
     @Override
     public List<Picture> pictures() {
@@ -164,10 +167,5 @@ public record NeighbourPresentation(NeighbourResult result) implements Presentat
     @Override
     public void write(Page page) {
         NeighbourPage.write(result, page);
-    }
-
-    @Override
-    public void write(TextPage page) {
-        PlainPage.write(this::write, page);
     }
 }

@@ -23,7 +23,6 @@ final class RecessPage {
             page.caution("Partial: " + result.done() + " of " + result.cells()
                     + " cells were computed before the run was stopped. The next run continues from there.");
         }
-        page.answer(answer(result));
         double[] d = result.diameters();
         double[] t = result.depths();
         page.paragraph("The map: recess diameters " + Labels.millimetres(d[0]) + " to "
@@ -56,7 +55,7 @@ final class RecessPage {
     }
 
     /** The recess on the drawing, in each material. */
-    private static String answer(RecessResult result) {
+    static String answer(RecessResult result) {
         String all = result.panels().stream()
                 .filter(p -> p.judged().isPresent())
                 .map(p -> p.material().name() + ", " + judged(result) + ". "

@@ -10,8 +10,6 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.PlainPage;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
@@ -24,6 +22,11 @@ import java.util.stream.Stream;
 
 /** Shows maps over recesses. */
 public record RecessPresentation(RecessResult result) implements Presentation {
+
+    @Override
+    public String answer() {
+        return RecessPage.answer(result);
+    }
 
     @Override
     public List<Picture> pictures() {
@@ -154,10 +157,5 @@ public record RecessPresentation(RecessResult result) implements Presentation {
     @Override
     public void write(Page page) {
         RecessPage.write(result, page);
-    }
-
-    @Override
-    public void write(TextPage page) {
-        PlainPage.write(this::write, page);
     }
 }

@@ -96,9 +96,6 @@ public final class HtmlPage {
             // a plain div: some programs for mail do not know figures
             return element("div", FIGURE, "\n" + image + element("p", CAPTION, escape(f.caption())));
         }
-        if (block instanceof Block.Lines l) {
-            return element("pre", LINES, escape(l.text()));
-        }
         return element("p", CAUTION, escape(((Block.Caution) block).text()));
     }
 

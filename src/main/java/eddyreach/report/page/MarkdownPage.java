@@ -40,12 +40,6 @@ public final class MarkdownPage {
         if (block instanceof Block.Figure f) {
             return "![" + escape(f.title()) + "](" + file.apply(f.name()) + ")\n\n*" + escape(f.caption()) + "*\n";
         }
-        if (block instanceof Block.Lines l) {
-            return l.text()
-                    .lines()
-                    .map(line -> ("    " + line).stripTrailing() + "\n")
-                    .collect(Collectors.joining());
-        }
         return "> " + escape(((Block.Caution) block).text()) + "\n";
     }
 

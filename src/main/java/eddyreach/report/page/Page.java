@@ -58,9 +58,6 @@ public final class Page {
          */
         record Figure(String name, String title, String caption) implements Block {}
 
-        /** Lines as they are, in a typeface of fixed width. */
-        record Lines(String text) implements Block {}
-
         /** What to beware of, set apart. */
         record Caution(String text) implements Block {}
     }
@@ -114,10 +111,6 @@ public final class Page {
 
     public void figure(String name, String title, String caption) {
         blocks.add(new Block.Figure(name, title, caption));
-    }
-
-    public void lines(String text) {
-        blocks.add(new Block.Lines(text));
     }
 
     public void caution(String text) {

@@ -44,8 +44,6 @@ public final class PlainPage {
             i.items().forEach(t -> hanging(t, out));
         } else if (block instanceof Block.Table t) {
             table(t, out);
-        } else if (block instanceof Block.Lines l) {
-            l.text().lines().forEach(out::line);
         } else if (block instanceof Block.Caution c) {
             out.paragraph(c.text());
         }

@@ -18,7 +18,6 @@ import eddyreach.kinds.approach.SampleResult;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.PictureWriter.Format;
 import eddyreach.report.words.ReasonText;
-import eddyreach.study.Presentation;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.ResultPage;
 import eddyreach.study.Stamp;
@@ -202,35 +201,6 @@ class PageTest {
                 .contains("## Distances", "## Why", "## Cautions", "## Inputs in brief")
                 .contains("record.html")
                 .doesNotContain("## Assumptions and limits");
-    }
-
-    /** What a kind of study gets that says nothing about its page. */
-    @Test
-    void anyKindOfStudyHasAPage() {
-        Presentation plain = new Presentation() {
-            @Override
-            public List<Picture> pictures() {
-                return List.of();
-            }
-
-            @Override
-            public java.util.Map<String, java.util.function.Supplier<Csv>> tables() {
-                return java.util.Map.of();
-            }
-
-            @Override
-            public void addTo(JsonNode document, JsonParts parts) {}
-
-            @Override
-            public void write(TextPage page) {
-                page.line("a <b> c");
-            }
-        };
-        Page page = new Page("t");
-        plain.write(page);
-        assertThat(MarkdownPage.of(page, UnaryOperator.identity())).isEqualTo("# t\n\n    a <b> c\n");
-        assertThat(HtmlPage.of(page, n -> new byte[0])).contains(">a &lt;b&gt; c\n</pre>");
-        assertThat(plain.materials()).isEmpty();
     }
 
     @Test
