@@ -5,6 +5,7 @@ import eddyreach.report.draw.Ruler;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
 import java.awt.Color;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
@@ -76,7 +77,7 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
             Picture.fitted(
                     g,
                     Theme.medium(10.5),
-                    MountWords.change(e.slope() * TENTH),
+                    Math.abs(end - zero) < 1 ? MountWords.change(e.slope() * TENTH) : shown(value),
                     tip + (value < 0 ? -6 : 6),
                     y + 4,
                     80,
@@ -89,7 +90,7 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
     }
 
     private static void axis(Graphics2D g, Rectangle2D box, double low, double high) {
-        double step = Ruler.step(high - low, 6);
+        double step = step(g, box, low, high);
         g.setStroke(Theme.line(0.8));
         g.setColor(Theme.MUTED);
         g.draw(new Line2D.Double(box.getMinX(), box.getMaxY(), box.getMaxX(), box.getMaxY()));
@@ -108,6 +109,28 @@ record EffectChart(List<DimensionEffect> effects) implements Picture.Content {
                 box.getMaxY() + 33,
                 box.getWidth(),
                 0.5);
+    }
+
+    /** The finest step whose numbers stand apart. */
+    private static double step(Graphics2D g, Rectangle2D box, double low, double high) {
+        FontMetrics metrics = g.getFontMetrics(Theme.text(10.5));
+        for (int wanted = 6; ; wanted--) {
+            double step = Ruler.step(high - low, wanted);
+            double widest = 0;
+            for (int k = (int) Math.ceil(low / step); k * step <= high; k++) {
+                widest = Math.max(widest, metrics.stringWidth(Labels.significant(k * step, 4)));
+            }
+            if (wanted == 1 || widest + 8 <= step / (high - low) * box.getWidth()) {
+                return step;
+            }
+        }
+    }
+
+    /** A change, mm, of a bar that can be seen: never 0. */
+    private static String shown(double value) {
+        return Math.abs(value) < 1e-3
+                ? (value > 0 ? "+" : "") + Labels.significant(value, 1)
+                : MountWords.change(value / Labels.MM);
     }
 
     private static double x(Rectangle2D box, double low, double high, double value) {

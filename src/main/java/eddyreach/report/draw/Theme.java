@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Shape;
 import java.awt.Stroke;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -46,10 +47,18 @@ public final class Theme {
             new Color(0x7d5aa8),
             new Color(0xc98a10),
             new Color(0x66a3cc),
-            new Color(0xbf7f9d));
+            new Color(0xbf7f9d),
+            new Color(0x7a7f85),
+            new Color(0x2f3f9e),
+            new Color(0x7c2a1c),
+            new Color(0x4f7d22),
+            new Color(0xb03fb0),
+            new Color(0x6b5410),
+            new Color(0x2fb7d6),
+            new Color(0xe07a5f));
 
-    /** Series that differ in colour, dash and marker; more must go to several charts. */
-    public static final int SERIES_COUNT = SERIES.size();
+    /** Lines that can be told apart at a glance; more should go to several charts. */
+    public static final int SERIES_COUNT = 8;
 
     private static final float[][] DASHES = {
         null, {9, 3}, {3, 2.5f}, {11, 3, 2, 3}, {6, 2, 2, 2, 2, 2}, {14, 4}, {2, 2}, {7, 2.5f, 7, 2.5f, 2, 2.5f}
@@ -74,12 +83,21 @@ public final class Theme {
     }
 
     public static Shape marker(int i) {
-        return MARKERS.get(i % MARKERS.size());
+        Shape marker = MARKERS.get(i % MARKERS.size());
+        return i / MARKERS.size() % 2 == 0 ? marker : hollow(marker);
     }
 
-    /** Dash pattern of a series; the second round through the colours shifts the dashes so that pairs stay unique. */
+    /** The outline of a marker, for the second round. */
+    private static Shape hollow(Shape marker) {
+        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        path.append(marker, false);
+        path.append(AffineTransform.getScaleInstance(0.5, 0.5).createTransformedShape(marker), false);
+        return path;
+    }
+
+    /** Dash pattern of a series. */
     public static Stroke stroke(int i) {
-        float[] dash = DASHES[(i + i / SERIES.size()) % DASHES.length];
+        float[] dash = DASHES[i % DASHES.length];
         return dash == null
                 ? new BasicStroke(2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
                 : new BasicStroke(1.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, dash, 0);

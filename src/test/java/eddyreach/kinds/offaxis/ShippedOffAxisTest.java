@@ -18,6 +18,8 @@ import eddyreach.model.read.Library;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.InputException;
+import eddyreach.report.draw.DrawnTexts;
+import eddyreach.report.draw.Picture;
 import eddyreach.report.words.ReasonText;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.OffsetRange;
@@ -69,6 +71,15 @@ class ShippedOffAxisTest {
     }
 
     /** A mirror is seen a little better where its edge lies before the coil, so that 10 % are left to it. */
+    @Test
+    void labelsAreInsideAndApart() {
+        for (Picture picture : result.presentation().pictures()) {
+            DrawnTexts drawn = DrawnTexts.of(picture);
+            assertThat(drawn.texts()).contains(picture.title());
+            assertThat(drawn.faults()).isEmpty();
+        }
+    }
+
     @Test
     void zonesEndAndShrinkOutwards() {
         for (ZoneTarget t : result.targets()) {

@@ -120,6 +120,13 @@ public final class DrawnTexts {
             return new Recorder(this);
         }
 
+        /** Shapes are not asked for, and their patterns would need images. */
+        @Override
+        public void fill(Shape shape) {}
+
+        @Override
+        public void draw(Shape shape) {}
+
         @Override
         public boolean drawImage(Image image, AffineTransform place, ImageObserver observer) {
             return true;
