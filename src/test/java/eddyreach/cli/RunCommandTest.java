@@ -130,6 +130,31 @@ class RunCommandTest {
     }
 
     @Test
+    void whatLeavesNoRoomIsRefused() throws IOException {
+        study("background.yaml", """
+                eddyreach: study
+                name: b
+                kind: background
+                switch: p14-reference
+                background: {material: fe360, thickness: 10 mm}
+                distances: {from: 0 mm, to: 1 mm, points: 11}
+                """);
+        study("sunk.yaml", """
+                eddyreach: study
+                name: s
+                kind: mount
+                switch: p14-reference
+                mounts:
+                  - {name: a, sunk by: 10 m, wall: {material: fe360, thickness: 20 mm}}
+                """);
+        assertThat(Session.in(folder, "run", "background.yaml", "sunk.yaml")).isEqualTo(new Session(2, "", """
+                        background.yaml:6:12 distances: the farthest background, 1 mm before the active face, leaves no room for the target "fe360", needs at least 2 mm
+                        sunk.yaml:6:24 mounts[1].sunk by: 10 m is out of range, needs 0 mm to 180 mm
+                        2 errors; nothing was run.
+                        """));
+    }
+
+    @Test
     void whereResultsMayNotGo() throws IOException {
         // the id of this file is ".."
         study("...yaml", QUICK);

@@ -105,7 +105,7 @@ public final class MountedSwitch {
     }
 
     /** Least distance that the mount lets the target have, m. */
-    double floor() {
+    public double floor() {
         return floor;
     }
 

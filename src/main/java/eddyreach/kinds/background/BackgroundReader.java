@@ -1,6 +1,8 @@
 package eddyreach.kinds.background;
 
 import eddyreach.kinds.mount.NamedMounts;
+import eddyreach.model.read.Materials;
+import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
@@ -20,6 +22,9 @@ final class BackgroundReader {
 
     /** End of the range of a background's distances unless a study says otherwise, in rated distances. */
     private static final double REACH = 6;
+
+    /** Least way of a target before the farthest background, m. */
+    private static final double LEAST_ROOM = 1e-3;
 
     private BackgroundReader() {}
 
@@ -44,7 +49,31 @@ final class BackgroundReader {
                         "targets", "\"" + t.id() + "\" is a ball, which cannot be computed before a background"));
         DistanceRange distances =
                 DistanceRange.bind(context, context.switchModel().map(m -> REACH * m.ratedDistance()));
+        context.switchModel()
+                .ifPresent(m -> mount.ifPresent(held -> checkRoom(
+                        root,
+                        held,
+                        targets.isEmpty()
+                                ? List.of(TargetReader.standard(
+                                        context.materials().get(Materials.STANDARD_STEEL), m))
+                                : targets,
+                        distances)));
         return header -> new BackgroundInput(
                 header, mount.orElseThrow(), background.orElseThrow(), header.orStandard(targets), distances);
+    }
+
+    /** The farthest background must leave room for each target, or nothing can be told of it. */
+    private static void checkRoom(Node root, Mount mount, List<Target> targets, DistanceRange distances) {
+        for (Target t : targets) {
+            double least = mount.floor(Mount.halfWidth(t)) + t.thickness() + LEAST_ROOM;
+            if (distances.last() < least) {
+                root.problem(
+                        "distances",
+                        "the farthest background, " + Units.text(distances.last(), Dimension.LENGTH)
+                                + " before the active face, leaves no room for the target \"" + t.id()
+                                + "\", needs at least "
+                                + Units.text(least, Dimension.LENGTH));
+            }
+        }
     }
 }

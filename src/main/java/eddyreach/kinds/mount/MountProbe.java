@@ -184,10 +184,9 @@ public final class MountProbe {
         // the switch is trimmed on the standard target in free air: there the errors are one and the same
         boolean trimmed = mount.isEmpty() && target.actsAs(study.standard());
         double usual = StudyInput.defaultReach(study.switchModel());
-        double floor = mount.floor(Mount.halfWidth(target));
         double room =
                 mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
-        double reach = Math.max(usual, floor + study.switchModel().ratedDistance());
+        double reach = Math.max(usual, scene.floor() + study.switchModel().ratedDistance());
         while (true) {
             double last = Math.min(reach, room);
             MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);

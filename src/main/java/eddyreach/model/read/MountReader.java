@@ -25,6 +25,9 @@ public final class MountReader {
     private static final double LEAST = 1e-5;
     private static final double LARGEST = 10;
 
+    /** Farthest that a face can be sunk, in its diameters: the field has long ended there, and numbers lose their digits. */
+    private static final double DEEPEST = 10;
+
     /** Steps of a cone when only overlaps are looked for. */
     private static final int STEPS = 8;
 
@@ -117,7 +120,8 @@ public final class MountReader {
 
     private double bindSurface(Node node) {
         double proud = node.quantity("proud by", Dimension.LENGTH, 0, LARGEST, 0);
-        double sunk = node.quantity("sunk by", Dimension.LENGTH, 0, LARGEST, 0);
+        double deepest = model.map(m -> DEEPEST * m.faceDiameter()).orElse(LARGEST);
+        double sunk = node.quantity("sunk by", Dimension.LENGTH, 0, deepest, 0);
         if (proud > 0 && sunk > 0) {
             node.problem(
                     "sunk by",
