@@ -1,10 +1,12 @@
 package eddyreach.proof;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import eddyreach.report.page.MarkdownPage;
 import eddyreach.study.TextReport;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -78,16 +80,25 @@ class ProofReportTest {
     }
 
     @Test
-    void filesReplaceEarlierOnesAndLeaveOthersAlone() throws IOException {
-        Files.writeString(folder.resolve("proof.html"), "earlier");
+    void filesReplaceThoseOfAnEarlierRunAndLeaveOthersAlone() throws IOException {
         Files.writeString(folder.resolve("mine.txt"), "mine");
+        ProofPages.write(SampleProof.mixed(), folder);
         assertThat(ProofPages.write(SampleProof.good(), folder))
                 .containsExactly(folder.resolve("proof.html"), folder.resolve("proof.md"));
         assertThat(Files.readString(folder.resolve("proof.html"))).isEqualTo(ProofPages.html(SampleProof.good()));
         assertThat(Files.readString(folder.resolve("proof.md"))).isEqualTo(ProofPages.markdown(SampleProof.good()));
         try (var files = Files.list(folder)) {
-            assertThat(files.map(f -> f.getFileName().toString()))
+            assertThat(files.map(f -> f.getFileName().toString()).filter(n -> !n.startsWith(".")))
                     .containsExactlyInAnyOrder("mine.txt", "proof.html", "proof.md");
         }
+    }
+
+    @Test
+    void aForeignPageIsNotReplaced() throws IOException {
+        Files.writeString(folder.resolve("proof.html"), "mine");
+        assertThatExceptionOfType(FileSystemException.class)
+                .isThrownBy(() -> ProofPages.write(SampleProof.good(), folder))
+                .withMessageContaining("proof.html");
+        assertThat(folder.resolve("proof.html")).hasContent("mine");
     }
 }
