@@ -40,8 +40,6 @@ public final class HtmlPage {
     private static final String FIGURE = "margin:0 0 22px;page-break-inside:avoid";
     private static final String IMAGE = "display:block;width:100%;max-width:700px;height:auto";
     private static final String CAPTION = "margin:4px 0 0;font-size:13px;color:" + MUTED;
-    private static final String LINES = "margin:0 0 10px;font-size:13px;line-height:1.35;white-space:pre-wrap;"
-            + "font-family:Consolas,Menlo,monospace";
 
     private HtmlPage() {}
 
@@ -59,8 +57,10 @@ public final class HtmlPage {
                 <meta name="viewport" content="width=device-width, initial-scale=1"/>
                 <title>%s</title>
                 <style>
-                @media print { @page { size: A4; margin: 14mm; } body { padding: 0 !important; font-size: 12px !important; }
-                h2, h3 { page-break-after: avoid; } tr { page-break-inside: avoid; } img { max-width: 115mm !important; } }
+                @media print { @page { size: A4; margin: 14mm; } body { padding: 0 !important; }
+                p, li, td, th { font-size: 11.5px !important; line-height: 1.35 !important; }
+                h2 { font-size: 15px !important; margin-top: 14px !important; } h2, h3 { page-break-after: avoid; }
+                tr { page-break-inside: avoid; } .figure { display: inline-block; width: 49%%; vertical-align: top; } }
                 @media (max-width: 600px) { table { display: block; overflow-x: auto; } }
                 </style>
                 </head>
@@ -94,7 +94,8 @@ public final class HtmlPage {
             String image = "<img alt=\"" + escape(f.title()) + "\" style=\"" + IMAGE + "\" src=\"data:image/png;base64,"
                     + Base64.getEncoder().encodeToString(png.apply(f.name())) + "\"/>\n";
             // a plain div: some programs for mail do not know figures
-            return element("div", FIGURE, "\n" + image + element("p", CAPTION, escape(f.caption())));
+            return "<div class=\"figure\" style=\"" + FIGURE + "\">\n" + image
+                    + element("p", CAPTION, escape(f.caption())) + "</div>\n";
         }
         return element("p", CAUTION, escape(((Block.Caution) block).text()));
     }
