@@ -146,11 +146,13 @@ class RunCommandTest {
                 switch: p14-reference
                 mounts:
                   - {name: a, sunk by: 10 m, wall: {material: fe360, thickness: 20 mm}}
+                  - {name: b, wall: {material: fe360, thickness: 20 mm, diameter: 900 mm}}
                 """);
         assertThat(Session.in(folder, "run", "background.yaml", "sunk.yaml")).isEqualTo(new Session(2, "", """
                         background.yaml:6:12 distances: the farthest background, 1 mm before the active face, leaves no room for the target "fe360", needs at least 2 mm
                         sunk.yaml:6:24 mounts[1].sunk by: 10 m is out of range, needs 0 mm to 180 mm
-                        2 errors; nothing was run.
+                        sunk.yaml:7:67 mounts[2].wall.diameter: 900 mm is out of range, needs 10 um to 360 mm
+                        3 errors; nothing was run.
                         """));
     }
 

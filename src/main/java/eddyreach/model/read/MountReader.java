@@ -28,6 +28,9 @@ public final class MountReader {
     /** Farthest that a face can be sunk, in its diameters: the field has long ended there, and numbers lose their digits. */
     private static final double DEEPEST = 10;
 
+    /** Widest walls, bores and rings, in diameters of the face: wider ones take minutes and change nothing. */
+    private static final double WIDEST = 20;
+
     /** Steps of a cone when only overlaps are looked for. */
     private static final int STEPS = 8;
 
@@ -138,7 +141,7 @@ public final class MountReader {
     private Optional<Mount.Wall> bindWall(Node node, double surface) {
         Optional<Material> material = materials.bind(node, "material");
         double thickness = length(node, "thickness");
-        double diameter = node.quantity("diameter", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY);
+        double diameter = node.quantity("diameter", Dimension.LENGTH, LEAST, widest(), Double.POSITIVE_INFINITY);
         double bore = bindBore(node);
         List<Mount.Opening> openings = bindOpenings(node, bore);
         double edge = bindEdge(node, diameter, bore, openings);
@@ -180,7 +183,7 @@ public final class MountReader {
             node.problem("hole", "stands beside bore; give one of them");
         }
         double fits = tapped ? body : model.map(SwitchModel::clearanceHole).orElse(Double.NaN);
-        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, LARGEST, fits);
+        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, widest(), fits);
         if (bore < body * (1 - 1e-9)) {
             node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
         }
@@ -333,7 +336,7 @@ public final class MountReader {
         }
         Optional<Material> material = materials.bind(node, "material");
         double inner = node.quantity("inner diameter", Dimension.LENGTH, 0, LARGEST, 0);
-        double outer = length(node, "outer diameter");
+        double outer = node.quantity("outer diameter", Dimension.LENGTH, LEAST, widest());
         double front = node.quantity("front", Dimension.LENGTH, -LARGEST, LARGEST);
         double back = node.quantity("back", Dimension.LENGTH, -LARGEST, LARGEST);
         if (inner >= outer) {
@@ -385,6 +388,10 @@ public final class MountReader {
 
     private static String height(double z) {
         return z > 0 ? length(z) + " in front of the face" : length(0 - z) + " behind the face";
+    }
+
+    private double widest() {
+        return model.map(m -> WIDEST * m.faceDiameter()).orElse(LARGEST);
     }
 
     private static double length(Node node, String key) {
