@@ -57,8 +57,14 @@ final class ErrorBarSuite {
     private static final double COPPER = 58e6;
 
     private final Random random;
+    private final int[] points;
 
-    ErrorBarSuite(long seed) {
+    /**
+     * @param seed what the case is made from
+     * @param points points of the curve, 0 to 30, at which impedances are compared
+     */
+    ErrorBarSuite(long seed, int... points) {
+        this.points = points.clone();
         // neighbouring seeds must not give neighbouring numbers
         random = new Random(new SplittableRandom(seed).nextLong());
     }
@@ -222,7 +228,7 @@ final class ErrorBarSuite {
                 target.front().conductivity20() * 1e-6,
                 target.thickness() / target.front().skinDepth(2 * Math.PI * model.frequency(), Temperature.AMBIENT));
         List<Pair> pairs = new ArrayList<>();
-        for (int i : new int[] {3, 10, 20}) {
+        for (int i : points) {
             double g = found.curve().distance(i);
             double omega = 2 * Math.PI * found.curve().frequency(i);
             Complex reference = reference(bench, target, omega, g);

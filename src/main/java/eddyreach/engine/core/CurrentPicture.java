@@ -15,8 +15,27 @@ import java.util.List;
  */
 public record CurrentPicture(String id, String title, List<Skin> skins, double[] r, double[] z, double[][] density) {
 
+    /** The arrays are copied, here and when they are asked for. */
     public CurrentPicture {
         skins = List.copyOf(skins);
+        r = r.clone();
+        z = z.clone();
+        density = FieldPicture.copy(density);
+    }
+
+    @Override
+    public double[] r() {
+        return r.clone();
+    }
+
+    @Override
+    public double[] z() {
+        return z.clone();
+    }
+
+    @Override
+    public double[][] density() {
+        return FieldPicture.copy(density);
     }
 
     /**

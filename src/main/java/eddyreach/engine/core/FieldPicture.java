@@ -2,6 +2,7 @@ package eddyreach.engine.core;
 
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,39 @@ public record FieldPicture(
         List<Part> parts,
         Section winding,
         Optional<Ball> ball) {
+
+    /** The arrays are copied, here and when they are asked for. */
+    public FieldPicture {
+        r = r.clone();
+        z = z.clone();
+        flux = copy(flux);
+        strength = copy(strength);
+        parts = List.copyOf(parts);
+    }
+
+    @Override
+    public double[] r() {
+        return r.clone();
+    }
+
+    @Override
+    public double[] z() {
+        return z.clone();
+    }
+
+    @Override
+    public double[][] flux() {
+        return copy(flux);
+    }
+
+    @Override
+    public double[][] strength() {
+        return copy(strength);
+    }
+
+    static double[][] copy(double[][] rows) {
+        return Arrays.stream(rows).map(double[]::clone).toArray(double[][]::new);
+    }
 
     /**
      * A ball on the axis.

@@ -27,7 +27,7 @@ public final class HtmlPage {
     private static final String ANSWER =
             "margin:0 0 14px;padding:12px 14px;background:#f1f4f6;border-left:4px solid #0f5c8a;font-size:16px";
     private static final String CAUTION =
-            "margin:0 0 10px;padding:10px 14px;background:#fbf4e6;border-left:4px solid #c98a10";
+            "margin:0 0 10px;padding:10px 14px;background:#fbf4e6;border-left:4px solid #c98a10;page-break-inside:avoid";
     private static final String LIST = "margin:0 0 10px;padding-left:22px";
     private static final String TABLE = "border-collapse:collapse;margin:0 0 12px;font-size:14px";
     private static final String LEFT = "padding:4px 12px 4px 4px;border-bottom:1px solid " + RULE + ";text-align:left";
