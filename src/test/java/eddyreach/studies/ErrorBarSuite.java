@@ -46,8 +46,12 @@ import org.apache.commons.math3.complex.Complex;
 final class ErrorBarSuite {
 
     /** Far finer than any step of the ladder that gives results. */
-    private static final Resolution REFERENCE = new Resolution(
+    static final Resolution REFERENCE = new Resolution(
             new Fineness(7, 0.004, 0.6, 3, 0.5, 40), new Fineness(7, 0.004, 0.6, 3, 0.5, 40), 56, 44, 1.02, false);
+
+    /** Still far finer than the steps that are judged, at half the time. */
+    static final Resolution QUICK = new Resolution(
+            new Fineness(6, 0.006, 0.7, 3, 0.6, 30), new Fineness(6, 0.006, 0.7, 3, 0.6, 30), 48, 40, 1.02, false);
 
     /** Beside the axis no direct solve exists; finer than any step of the ladder in waves and orders, as fine in the mesh. */
     private static final Fineness BESIDE = new Fineness(6, 0.005, 0.6, 3, 0.4, 30);
@@ -57,13 +61,16 @@ final class ErrorBarSuite {
     private static final double COPPER = 58e6;
 
     private final Random random;
+    private final Resolution reference;
     private final int[] points;
 
     /**
      * @param seed what the case is made from
+     * @param reference what the bars are held against
      * @param points points of the curve, 0 to 30, at which impedances are compared
      */
-    ErrorBarSuite(long seed, int... points) {
+    ErrorBarSuite(long seed, Resolution reference, int... points) {
+        this.reference = reference;
         this.points = points.clone();
         // neighbouring seeds must not give neighbouring numbers
         random = new Random(new SplittableRandom(seed).nextLong());
@@ -282,14 +289,14 @@ final class ErrorBarSuite {
                 List.of(),
                 omega,
                 Temperature.AMBIENT,
-                REFERENCE,
+                reference,
                 bench.model().coreRadius());
         return solve.impedance().add(bench.windingBesideField(omega));
     }
 
     private Complex reference(SolvedSwitch bench, Target target, double omega, double distance) {
         if (bench.fields().endless(target)) {
-            SolvedSwitch over = new SolvedSwitch(bench.model(), REFERENCE, List.of(), bytes -> {});
+            SolvedSwitch over = new SolvedSwitch(bench.model(), reference, List.of(), bytes -> {});
             return over.change(over.target(target.beside(0)), omega, distance);
         }
         if (target.offset() > 0) {
@@ -306,7 +313,7 @@ final class ErrorBarSuite {
                         parts,
                         omega,
                         Temperature.AMBIENT,
-                        REFERENCE,
+                        reference,
                         bench.model().coreRadius())
                 .change();
     }

@@ -2,6 +2,7 @@ package eddyreach.studies;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.field.axial.Resolution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,15 +44,19 @@ class ErrorBarTest {
 
     /** As many cases as asked for; random switches that cannot be trimmed do not count. */
     private static List<ErrorBarSuite.Pair> run(long seed, int cases) {
-        return run(seed, cases, ErrorBarSuite::pairs, ALL);
+        return run(seed, cases, ErrorBarSuite::pairs, ErrorBarSuite.REFERENCE, ALL);
     }
 
     private static List<ErrorBarSuite.Pair> run(
-            long seed, int cases, BiFunction<ErrorBarSuite, Integer, List<ErrorBarSuite.Pair>> of, int[] points) {
+            long seed,
+            int cases,
+            BiFunction<ErrorBarSuite, Integer, List<ErrorBarSuite.Pair>> of,
+            Resolution reference,
+            int[] points) {
         List<ErrorBarSuite.Pair> pairs = new ArrayList<>();
         int number = 0;
         for (int counted = 0; counted < cases; number++) {
-            List<ErrorBarSuite.Pair> found = of.apply(new ErrorBarSuite(seed + number, points), number);
+            List<ErrorBarSuite.Pair> found = of.apply(new ErrorBarSuite(seed + number, reference, points), number);
             pairs.addAll(found);
             counted += found.isEmpty() ? 0 : 1;
         }
@@ -71,8 +76,9 @@ class ErrorBarTest {
     /** Twenty cases that nothing was chosen on: discs and plates on the axis, with and without a mount, targets off it, rings closed and slit. */
     @Test
     void freshCases() {
-        List<ErrorBarSuite.Pair> pairs = new ArrayList<>(run(FRESH, 12, ErrorBarSuite::pairs, MIDDLE));
-        pairs.addAll(run(FRESH + 1000, 8, ErrorBarSuite::oddPairs, MIDDLE));
+        List<ErrorBarSuite.Pair> pairs =
+                new ArrayList<>(run(FRESH, 12, ErrorBarSuite::pairs, ErrorBarSuite.QUICK, MIDDLE));
+        pairs.addAll(run(FRESH + 1000, 8, ErrorBarSuite::oddPairs, ErrorBarSuite.QUICK, MIDDLE));
         assertThat(pairs).hasSizeGreaterThanOrEqualTo(30);
         assertThat(share(pairs)).as(pairs.toString()).isGreaterThanOrEqualTo(INSIDE);
         assertThat(medianRatio(pairs)).as(pairs.toString()).isLessThanOrEqualTo(GENEROUS);
@@ -89,7 +95,8 @@ class ErrorBarTest {
     @Test
     @Tag("long")
     void oddCases() throws IOException {
-        List<ErrorBarSuite.Pair> pairs = run(ODD, Integer.getInteger("odd.cases", 30), ErrorBarSuite::oddPairs, ALL);
+        List<ErrorBarSuite.Pair> pairs =
+                run(ODD, Integer.getInteger("odd.cases", 30), ErrorBarSuite::oddPairs, ErrorBarSuite.REFERENCE, ALL);
         judge(pairs, "error-bars-odd.txt");
     }
 

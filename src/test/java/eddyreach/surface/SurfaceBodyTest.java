@@ -24,6 +24,7 @@ import org.apache.commons.math3.complex.Complex;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Parts that are not round. */
@@ -68,6 +69,7 @@ class SurfaceBodyTest {
 
     /** Finer panels change little: 0.02 to 0.2 % of |dZ| for the usual ones, three times as much for the coarse. */
     @Test
+    @Tag("long")
     void panelsConverge() {
         OffAxisJoin join = Metals.coil(BASIS);
         Fineness finer = new Fineness(0.12 * MM, 2.5, 1.8 * MM);
