@@ -243,12 +243,9 @@ public final class RecessRunner {
 
     /** The finest cell of each place, those of the coarse step with the error bar that the confirmed ones show. */
     private List<List<Optional<RecessCell>>> rows(int panel) {
-        double share = cells.values().stream()
+        List<RecessCell> confirmed = cells.values().stream()
                 .filter(c -> c.panel() == panel && c.step() > 0)
-                .mapToDouble(c -> c.distance().onError() / c.lever())
-                .filter(Double::isFinite)
-                .max()
-                .orElse(Double.NaN);
+                .toList();
         double floor = ErrorBar.of(study.switchModel()).floor();
         return IntStream.range(0, depths.length)
                 .mapToObj(j -> IntStream.range(0, diameters.length)
@@ -257,10 +254,24 @@ public final class RecessRunner {
                             return fine != null
                                     ? Optional.of(fine)
                                     : Optional.ofNullable(coarse(panel, i, j))
-                                            .map(c -> c.withError(Math.max(floor, share * c.lever())));
+                                            .map(c -> c.withError(bar(c, confirmed, floor)));
                         })
                         .toList())
                 .toList();
+    }
+
+    /**
+     * Error bar of a cell that is not confirmed, m: the largest error of the conductance that confirmed ones show, over its own slope.
+     *
+     * @param floor smallest bar, m
+     */
+    static double bar(RecessCell cell, List<RecessCell> confirmed, double floor) {
+        double share = confirmed.stream()
+                .mapToDouble(c -> c.distance().onError() / c.lever())
+                .filter(Double::isFinite)
+                .max()
+                .orElse(Double.NaN);
+        return Math.max(floor, share * cell.lever());
     }
 
     /** The recess on the drawing in each material, as a study of the kind mount finds it. */
