@@ -4,7 +4,6 @@ import eddyreach.kinds.approach.PartQuestion;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.report.draw.PictureWriter.Format;
-import eddyreach.report.page.Csv;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
 import java.io.IOException;
@@ -72,17 +71,8 @@ final class AskCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print the result as a JSON document and nothing else")
     private boolean json;
 
-    @Option(
-            names = "--csv-decimal",
-            paramLabel = "MARK",
-            description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
-    private Csv.Decimal decimal = Csv.Decimal.POINT;
-
-    @Option(
-            names = "--reference",
-            paramLabel = "TEXT",
-            description = "a line for the head of the pages, such as \"enquiry 4711\"")
-    private String reference = "";
+    @Mixin
+    private FileOptions files;
 
     AskCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -93,7 +83,7 @@ final class AskCommand implements Callable<Integer> {
         part.check(spec.commandLine());
         Job.Show show = show();
         StudyInput study = study();
-        Job job = new Job(terminal, show, reference, decimal);
+        Job job = new Job(terminal, show, files.reference(), files.decimal());
         if (into == null) {
             job.run(study.withoutFieldPictures(), Optional.empty(), Set.of());
             return ExitCode.DONE;

@@ -4,7 +4,6 @@ import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.Problem;
 import eddyreach.report.draw.PictureWriter.Format;
-import eddyreach.report.page.Csv;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
@@ -20,6 +19,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -75,17 +75,8 @@ final class RunCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print the result as a JSON document and nothing else")
     private boolean json;
 
-    @Option(
-            names = "--csv-decimal",
-            paramLabel = "MARK",
-            description = "decimal mark of the tables: point, or comma with ; between the cells; point unless given")
-    private Csv.Decimal decimal = Csv.Decimal.POINT;
-
-    @Option(
-            names = "--reference",
-            paramLabel = "TEXT",
-            description = "a line for the head of the pages, such as \"enquiry 4711\"")
-    private String reference = "";
+    @Mixin
+    private FileOptions files;
 
     RunCommand(Terminal terminal) {
         this.terminal = terminal;
@@ -131,7 +122,7 @@ final class RunCommand implements Callable<Integer> {
             OutputFolder.check(folder);
             ResultFiles.check(folder);
         }
-        Job job = new Job(terminal, show, reference, decimal);
+        Job job = new Job(terminal, show, files.reference(), files.decimal());
         boolean first = true;
         for (StudyInput input : inputs) {
             if (!first && show == Job.Show.REPORT) {

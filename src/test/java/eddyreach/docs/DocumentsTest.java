@@ -92,7 +92,7 @@ class DocumentsTest {
         assertThat(blocks).isGreaterThan(10);
     }
 
-    /** To write it anew: {@code mvn -q test -Dtest=DocumentsTest -DargLine=-Drewrite=true}. */
+    /** To write it anew: {@code mvn -q test -Dtest=DocumentsTest -Drewrite=true}. */
     @Test
     void referenceFollowsTheSchemas() throws IOException {
         String text = FileReference.text();
