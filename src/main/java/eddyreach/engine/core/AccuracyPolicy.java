@@ -98,14 +98,4 @@ public final class AccuracyPolicy {
     public static int ballDiscs(int waves) {
         return 2 * waves / 3;
     }
-
-    /** Steps that stand for a cone of a mount, by step of the ladder: the error bars then see what they cost. */
-    public static int coneSteps(int step) {
-        return switch (step) {
-            case 0 -> 4;
-            case 1 -> 6;
-            case 2 -> 9;
-            default -> 13;
-        };
-    }
 }

@@ -35,18 +35,25 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         double nuIm = p < 0 ? 0 : media.nuIm()[p];
         double loss = p < 0 ? 0 : media.loss()[p];
         int[] local = layout.local(cell);
-        int at = stiffness(local, er, ez, nuRe, nuIm, loss, re, im);
+        SlantedCell slanted = layout.slanted[cell];
+        int at = slanted == null
+                ? stiffness(local, er, ez, nuRe, nuIm, loss, re, im)
+                : combined(slanted.curl, slanted.mass, nuRe, nuIm, loss, 0, re, im);
         int kept = 0;
         if (layout.scatters(cell)) {
             for (; kept < layout.waveCount(); kept++) {
-                at = wave(kept, local, er, ez, nuRe - 1, nuIm, loss, at, re, im);
+                at = slanted == null
+                        ? wave(kept, local, er, ez, nuRe - 1, nuIm, loss, at, re, im)
+                        : combined(slanted.waveCurl[kept], slanted.waveMass[kept], nuRe - 1, nuIm, loss, at, re, im);
                 at = zeros(kept + 1, at, re, im);
             }
         }
         if (layout.inCoil[cell]) {
             int nr = mesh.r().degree(er) + 1;
-            for (int l : local) {
-                re[at] = density * layout.meanR[er][l % nr] * layout.meanZ[ez][l / nr];
+            for (int i = 0; i < local.length; i++) {
+                re[at] = slanted == null
+                        ? density * layout.meanR[er][local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        : density * slanted.mean[i];
                 im[at++] = 0;
             }
             at = zeros(kept + 1, at, re, im);
@@ -54,12 +61,25 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         }
         if (layout.slitBody(cell) >= 0) {
             int nr = mesh.r().degree(er) + 1;
-            for (int l : local) {
+            for (int i = 0; i < local.length; i++) {
+                double mean = slanted == null
+                        ? layout.meanFlatR[er][local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        : slanted.meanFlat[i];
                 re[at] = 0;
-                im[at++] = -loss * layout.meanFlatR[er][l % nr] * layout.meanZ[ez][l / nr];
+                im[at++] = -loss * mean;
             }
             zeros(kept + 1, at, re, im);
         }
+    }
+
+    /** nu times the one, j w mu0 sigma times the other. */
+    private static int combined(
+            double[] curl, double[] mass, double nuRe, double nuIm, double loss, int from, double[] re, double[] im) {
+        for (int i = 0; i < curl.length; i++) {
+            re[from + i] = nuRe * curl[i];
+            im[from + i] = nuIm * curl[i] + loss * mass[i];
+        }
+        return from + curl.length;
     }
 
     private int stiffness(

@@ -9,10 +9,13 @@ import eddyreach.materials.Material;
 import eddyreach.mesh.Axis;
 import eddyreach.mesh.MeshMaker;
 import eddyreach.mesh.MeshMaker.Fineness;
+import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Everything about a field problem that does not depend on the frequency: the mesh, which part fills which cell, the integrals of
@@ -33,6 +36,10 @@ public final class Layout {
     public final List<Part> parts;
     public final int[] part;
     final boolean[] inCoil;
+
+    /** Integrals on the cells that are no rectangles; null for the others, whose integrals are products. */
+    final SlantedCell[] slanted;
+
     final WaveTables waves;
     public final FrontalPlan plan;
 
@@ -89,13 +96,18 @@ public final class Layout {
         boolean[] useR = new boolean[r.elements()];
         boolean[] useZ = new boolean[z.elements()];
         for (int c = 0; c < part.length; c++) {
-            double x = r.middle(c % r.elements());
             double y = z.middle(c / r.elements());
+            double x = mesh.slant().at(r.middle(c % r.elements()), y).radius();
             part[c] = owner(x, y);
             inCoil[c] = hasCoil && coil.section().contains(x, y);
             useR[c % r.elements()] |= part[c] >= 0;
             useZ[c / r.elements()] |= part[c] >= 0;
         }
+        slanted = new SlantedCell[mesh.cells()];
+        IntStream.range(0, mesh.cells())
+                .parallel()
+                .filter(c -> !mesh.upright(c))
+                .forEach(c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
         waves = basis == null ? null : new WaveTables(basis, direction, r, z, useR, useZ);
         massR = LineForms.radialMass(r);
         curlR = LineForms.radialCurl(r);
@@ -151,10 +163,15 @@ public final class Layout {
 
     private static TensorMesh mesh(
             List<Part> parts, CoilRegion coil, Fineness fine, double scale, double omega, double celsius) {
-        MeshMaker maker = new MeshMaker(fine, scale);
+        Stream<Section> metal =
+                parts.stream().filter(p -> p.material().hasEffect()).map(Part::section);
+        Stream<Section> window = Stream.ofNullable(coil).map(CoilRegion::section);
+        MeshMaker maker = new MeshMaker(
+                fine, scale, Slant.along(Stream.concat(metal, window).toList()));
         parts.stream()
                 .filter(p -> p.role() == Role.MOUNT)
-                .mapToDouble(p -> p.section().r0())
+                .map(Part::section)
+                .mapToDouble(s -> s.innerAt(s.z1()))
                 .max()
                 .ifPresent(inner -> maker.relaxBeyond(
                         Math.max(inner, scale) + scale / 2,

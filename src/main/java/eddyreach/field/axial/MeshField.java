@@ -2,6 +2,7 @@ package eddyreach.field.axial;
 
 import eddyreach.fem.Shape;
 import eddyreach.mesh.Axis;
+import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import eddyreach.numerics.Bessel;
 
@@ -142,27 +143,37 @@ public final class MeshField implements Field {
 
     private void addScattered(double[] r, double[] z, Samples s) {
         TensorMesh mesh = layout.mesh;
+        Slant slant = mesh.slant();
         Foot[] feet = new Foot[r.length];
-        for (int i = 0; i < r.length; i++) {
-            feet[i] = Foot.at(mesh.r(), r[i]);
-        }
+        Slant.Place[] places = new Slant.Place[r.length];
         int at = 0;
         for (double height : z) {
             Foot fz = Foot.at(mesh.z(), height);
+            for (int i = 0; i < r.length && (at == 0 || !slant.none()); i++) {
+                double line = slant.line(r[i], height);
+                feet[i] = Foot.at(mesh.r(), line);
+                places[i] = slant.at(line, height);
+            }
             for (int i = 0; i < r.length; i++, at++) {
                 Foot fr = feet[i];
+                double stretch = places[i].stretch();
                 for (int b = 0; b < fz.value().length; b++) {
                     int iz = mesh.z().function(fz.element(), b);
                     double vRe = 0;
                     double vIm = 0;
                     double cRe = 0;
                     double cIm = 0;
+                    double sRe = 0;
+                    double sIm = 0;
                     for (int a = 0; a < fr.value().length; a++) {
                         int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
                         if (u >= 0) {
                             // on the axis A / r tends to dA/dr
-                            double over = r[i] > 0 ? fr.value()[a] / r[i] : fr.slope()[a];
-                            double curl = over + fr.slope()[a];
+                            double slope = fr.slope()[a] / stretch;
+                            double over = r[i] > 0 ? fr.value()[a] / r[i] : slope;
+                            double curl = over + slope;
+                            sRe += re[u] * slope;
+                            sIm += im[u] * slope;
                             vRe += re[u] * fr.value()[a];
                             vIm += im[u] * fr.value()[a];
                             cRe += re[u] * curl;
@@ -171,8 +182,9 @@ public final class MeshField implements Field {
                     }
                     s.aRe()[at] += vRe * fz.value()[b];
                     s.aIm()[at] += vIm * fz.value()[b];
-                    s.brRe()[at] -= vRe * fz.slope()[b];
-                    s.brIm()[at] -= vIm * fz.slope()[b];
+                    double along = places[i].lean() * fz.value()[b];
+                    s.brRe()[at] -= vRe * fz.slope()[b] - sRe * along;
+                    s.brIm()[at] -= vIm * fz.slope()[b] - sIm * along;
                     s.bzRe()[at] += cRe * fz.value()[b];
                     s.bzIm()[at] += cIm * fz.value()[b];
                 }

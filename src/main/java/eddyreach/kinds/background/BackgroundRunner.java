@@ -31,9 +31,6 @@ public final class BackgroundRunner {
     /** How closely the distances are found from which on a background does not matter, in diameters of the face. */
     private static final double TOLERANCE = 1e-3;
 
-    /** Steps that stand for a cone of the mount, coarse and fine. */
-    private static final int[] CONE_STEPS = {5, 8};
-
     private static final SwitchDistance NO_ROOM =
             new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
@@ -54,7 +51,7 @@ public final class BackgroundRunner {
             benches[s] = ladder.step(s)
                     .bench()
                     .in(
-                            study.mount().parts(scale, CONE_STEPS[s]),
+                            study.mount().parts(scale),
                             ResolutionLadder.memory(progress, study.mount().id()));
         }
     }

@@ -77,9 +77,7 @@ public final class MountProbe {
 
     /** The switch in a mount at a step of the ladder. */
     SolvedSwitch bench(Mount mount, int step) {
-        return steps[step]
-                .bench()
-                .in(mount.parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step)), bytes -> {});
+        return steps[step].bench().in(mount.parts(study.switchModel().coreRadius()), bytes -> {});
     }
 
     /** Where the targets switch in free air at the step that gives results. */

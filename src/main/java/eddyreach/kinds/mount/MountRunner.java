@@ -181,14 +181,14 @@ public final class MountRunner {
             if (benches[s][m] == null) {
                 SolvedSwitch bench = ladder.step(s).bench();
                 benches[s][m] = bench.in(
-                        parts(m, s),
+                        parts(m),
                         ResolutionLadder.memory(progress, mounts.get(m).id()));
             }
         }
     }
 
-    private List<Part> parts(int m, int step) {
-        return mounts.get(m).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
+    private List<Part> parts(int m) {
+        return mounts.get(m).parts(study.switchModel().coreRadius());
     }
 
     private Found encounter(int step, int m, Target target) {
@@ -236,7 +236,7 @@ public final class MountRunner {
         List<MountCase.Corner> all = corners.of(bench, benches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(
                 mount,
-                parts(m, ResolutionLadder.FIRST),
+                parts(m),
                 operating(s),
                 reserve(m),
                 all,
@@ -315,7 +315,7 @@ public final class MountRunner {
 
     private List<Warning> warnings(Mount mount, List<Found> found) {
         List<Warning> list = new ArrayList<>();
-        mount.parts(study.switchModel().coreRadius(), 1).stream()
+        mount.parts(study.switchModel().coreRadius()).stream()
                 .map(Part::material)
                 .distinct()
                 .forEach(mat -> ValidityLimits.permeability(mat.id(), mat).ifPresent(list::add));

@@ -31,9 +31,6 @@ public final class MountReader {
     /** Widest walls, bores and rings, in diameters of the face: wider ones take minutes and change nothing. */
     private static final double WIDEST = 20;
 
-    /** Steps of a cone when only overlaps are looked for. */
-    private static final int STEPS = 8;
-
     /** Whether a hole is tapped. */
     private static final Map<String, Boolean> HOLES = Map.of("clearance", false, "tapped", true);
 
@@ -370,7 +367,7 @@ public final class MountReader {
         SwitchModel m = model.orElseThrow();
         List<Part> fixed = new ArrayList<>(m.parts());
         fixed.add(new Part("winding", Role.WINDING, m.winding().section(), Material.AIR));
-        for (Part part : mount.parts(m.coreRadius(), STEPS)) {
+        for (Part part : mount.parts(m.coreRadius())) {
             for (Part other : fixed) {
                 if (part.section().overlaps(other.section())) {
                     node.problem(named(part) + " overlaps " + named(other));
