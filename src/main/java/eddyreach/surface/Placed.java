@@ -1,5 +1,6 @@
 package eddyreach.surface;
 
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.join.OffAxisChange;
 import eddyreach.field.join.OffAxisJoin;
 import eddyreach.linalg.Gmres;
@@ -24,8 +25,6 @@ import org.apache.commons.math3.complex.Complex;
  * <p>One instance holds scratch space and serves one thread.
  */
 public final class Placed {
-
-    private static final double SOLVED = 1e-7;
 
     private final OffAxisJoin join;
     private final CoupledReflection body;
@@ -146,7 +145,7 @@ public final class Placed {
             }
         };
         try {
-            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
+            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], FieldAccuracy.WAVES_SOLVED);
         } catch (ArithmeticException e) {
             throw new ArithmeticException(String.format(
                     Locale.ROOT,

@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.FrequencyPair;
@@ -115,7 +116,7 @@ public final class SwitchField {
      * |dZ| at most.
      */
     public OffAxisJoin beside(double omega) {
-        return beside(omega, OffAxisJoin.TOLERANCE);
+        return beside(omega, FieldAccuracy.ORDERS_LEFT_OUT);
     }
 
     /**
