@@ -5,6 +5,7 @@ import eddyreach.field.join.OffAxisChange;
 import eddyreach.field.join.OffAxisJoin;
 import eddyreach.linalg.Gmres;
 import eddyreach.numerics.Bessel;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
@@ -146,8 +147,8 @@ public final class Placed {
         };
         try {
             new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], FieldAccuracy.WAVES_SOLVED);
-        } catch (ArithmeticException e) {
-            throw new ArithmeticException(String.format(
+        } catch (SelfCheckException e) {
+            throw new SelfCheckException(String.format(
                     Locale.ROOT,
                     "the waves between the switch and a part that is not round do not settle at %.4g kHz: %s",
                     join.omega() / (2e3 * Math.PI),

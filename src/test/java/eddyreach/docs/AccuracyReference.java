@@ -23,7 +23,8 @@ final class AccuracyReference {
 
     static {
         POLICY.put("engine/core/AccuracyPolicy", "Error bars, searches, sampling, mounts and neighbours");
-        POLICY.put("field/axial/Resolution", "Wavenumbers and frequencies; the steps themselves are `Resolution.LADDER`");
+        POLICY.put(
+                "field/axial/Resolution", "Wavenumbers and frequencies; the steps themselves are `Resolution.LADDER`");
         POLICY.put("field/axial/FieldAccuracy", "Self-checks, azimuthal orders, the join of switch and target");
         POLICY.put("model/values/Mount", "Where parts without an end are cut, in core radii, and cones on drawings");
         POLICY.put("model/values/OffsetLimit", "Which targets beside the axis are endless or not seen, in core radii");
@@ -82,8 +83,10 @@ final class AccuracyReference {
         StringBuilder out = new StringBuilder();
         out.append("# Numbers that decide accuracy\n\n");
         out.append("Made from the sources by `mvn -q test -Dtest=AccuracyReferenceTest -Drewrite=true`.\n");
-        out.append("What the error bars are made of: [engine](engine.md); how far they hold: [accuracy](../accuracy.md).\n");
-        out.append("Whoever builds a panel mesh chooses its `surface.Fineness`. Root finders and series of the other packages run to\n");
+        out.append(
+                "What the error bars are made of: [engine](engine.md); how far they hold: [accuracy](../accuracy.md).\n");
+        out.append(
+                "Whoever builds a panel mesh chooses its `surface.Fineness`. Root finders and series of the other packages run to\n");
         out.append("rounding or state their tolerance beside them.\n");
         for (Map.Entry<String, String> c : POLICY.entrySet()) {
             out.append("\n## `").append(c.getKey().replace('/', '.')).append("`\n\n");

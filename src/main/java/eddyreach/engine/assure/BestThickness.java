@@ -31,7 +31,10 @@ final class BestThickness {
         double estimate =
                 Wavenumber.sheetOptimum(material, bench.free().omega(), Wavenumber.dominant(bench.model(), distance));
         double[] thickness = IntStream.range(0, AccuracyPolicy.BEST_THICKNESS_POINTS)
-                .mapToDouble(i -> estimate * Math.pow(AccuracyPolicy.BEST_THICKNESS_RANGE, 2.0 * i / (AccuracyPolicy.BEST_THICKNESS_POINTS - 1) - 1))
+                .mapToDouble(i -> estimate
+                        * Math.pow(
+                                AccuracyPolicy.BEST_THICKNESS_RANGE,
+                                2.0 * i / (AccuracyPolicy.BEST_THICKNESS_POINTS - 1) - 1))
                 .toArray();
         double[] damping = Arrays.stream(thickness).map(this::damping).toArray();
         int top = 0;

@@ -82,7 +82,8 @@ final class LossIntegrals {
 
     /** A product of two waves exp(kz) is integrated to rounding by about kL / 2 more points on an element of length L. */
     private static GaussLegendre rule(Axis axis, int e, double k) {
-        return GaussLegendre.of(axis.degree(e) + FieldAccuracy.LOSS_POINTS + (int) Math.ceil(k * axis.length(e) / 2), -1, 1);
+        return GaussLegendre.of(
+                axis.degree(e) + FieldAccuracy.LOSS_POINTS + (int) Math.ceil(k * axis.length(e) / 2), -1, 1);
     }
 
     private static double[] points(Axis axis, int e, GaussLegendre rule) {

@@ -1,7 +1,7 @@
 package eddyreach.field.join;
 
-import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Field;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.MeshField;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.axial.WaveBasis;
@@ -33,7 +33,8 @@ public record FarField(Complex moment, double centre, Complex polarisability) {
         Complex slope = far.subtract(near).divide(k1 - k0);
         Complex limit = near.subtract(slope.multiply(k0));
         double centre = slope.divide(limit).getReal();
-        return new FarField(limit.multiply(4 * Math.PI / Material.MU0), centre, answer(s, basis, FieldAccuracy.NEAR_NODE));
+        return new FarField(
+                limit.multiply(4 * Math.PI / Material.MU0), centre, answer(s, basis, FieldAccuracy.NEAR_NODE));
     }
 
     /**

@@ -2,7 +2,6 @@ package eddyreach.field.join;
 
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
-import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.linalg.Gmres;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
@@ -34,7 +33,8 @@ public final class OffAxisResponse {
     /** J_l(k d), {@code [order][wave]}; null where an offset changes nothing. */
     private final double[][] bessel;
 
-    private final double[][] shift = new double[(FieldAccuracy.HIGHEST_ORDER + 1) * (FieldAccuracy.HIGHEST_ORDER + 1)][];
+    private final double[][] shift =
+            new double[(FieldAccuracy.HIGHEST_ORDER + 1) * (FieldAccuracy.HIGHEST_ORDER + 1)][];
     private final double[][][] reflections = new double[FieldAccuracy.HIGHEST_ORDER + 1][][];
     private final double[] decay;
     private int mostTarget = FieldAccuracy.HIGHEST_ORDER;
@@ -94,7 +94,10 @@ public final class OffAxisResponse {
             mostSwitch = limit.switchOrders();
             limited = true;
         }
-        return solve(gap, gap < nearest ? mostTarget : FieldAccuracy.HIGHEST_ORDER, gap < nearest ? mostSwitch : FieldAccuracy.HIGHEST_ORDER);
+        return solve(
+                gap,
+                gap < nearest ? mostTarget : FieldAccuracy.HIGHEST_ORDER,
+                gap < nearest ? mostSwitch : FieldAccuracy.HIGHEST_ORDER);
     }
 
     private OffAxisChange solve(double gap, int most, int mostOwn) {
@@ -102,8 +105,9 @@ public final class OffAxisResponse {
             decay[i] = Math.exp(-join.basis().k()[i] * gap);
         }
         double unit = join.scaled(0, 1).abs();
-        double faint =
-                FieldAccuracy.FAINT * join.axial().impedance(target.at(join.omega()), gap).abs() / unit;
+        double faint = FieldAccuracy.FAINT
+                * join.axial().impedance(target.at(join.omega()), gap).abs()
+                / unit;
         double share = join.tolerance() / 2;
         // first with the waves of the coil alone, then with those that the order 0 of the switch makes of them
         int highest = targetOrders(join.link(), FieldAccuracy.LEAST_ORDERS, most, share, faint);

@@ -1,7 +1,7 @@
 package eddyreach.field.join;
 
-import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Field;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.MeshField;
 import eddyreach.materials.Material;
 import eddyreach.numerics.GaussLegendre;

@@ -1,8 +1,8 @@
 package eddyreach.field.join;
 
-import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Resolution;

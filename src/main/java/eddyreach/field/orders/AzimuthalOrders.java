@@ -1,8 +1,8 @@
 package eddyreach.field.orders;
 
-import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Media;
 import eddyreach.field.axial.ResponsePair;
@@ -24,7 +24,8 @@ public final class AzimuthalOrders {
     private final Band band;
     private final double celsius;
     private final AtomicReference<OrderLayout> layout = new AtomicReference<>();
-    private final AtomicReferenceArray<ResponsePair> solved = new AtomicReferenceArray<>(FieldAccuracy.HIGHEST_ORDER + 1);
+    private final AtomicReferenceArray<ResponsePair> solved =
+            new AtomicReferenceArray<>(FieldAccuracy.HIGHEST_ORDER + 1);
 
     /**
      * @param base the field problem of order 0

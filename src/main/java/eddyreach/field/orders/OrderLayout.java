@@ -127,7 +127,8 @@ final class OrderLayout {
         Section s = part.section();
         double ratio = Math.hypot(s.r1(), s.z1() - s.z0()) / part.material().skinDepth(omega, celsius);
         return ratio * ratio
-                > FieldAccuracy.CONDUCTOR * part.material().permeability().subtract(1).abs();
+                > FieldAccuracy.CONDUCTOR
+                        * part.material().permeability().subtract(1).abs();
     }
 
     private void number(int cell, boolean conducting) {

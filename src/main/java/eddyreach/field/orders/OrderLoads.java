@@ -37,7 +37,8 @@ final class OrderLoads {
         int count = 0;
         while (count < n) {
             int next = largest(left);
-            if (left[next] <= FieldAccuracy.MISSED_ENERGY && (count > 0 && count % FieldAccuracy.PICKED_WAVES == 0 || left[next] <= 0)) {
+            if (left[next] <= FieldAccuracy.MISSED_ENERGY
+                    && (count > 0 && count % FieldAccuracy.PICKED_WAVES == 0 || left[next] <= 0)) {
                 break;
             }
             order[count] = next;

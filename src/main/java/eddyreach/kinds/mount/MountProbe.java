@@ -188,7 +188,9 @@ public final class MountProbe {
             double last = Math.min(reach, room);
             MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
             SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE
+                    || last == room
+                    || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
                 return new Approached(a, d);
             }
             reach *= 2;

@@ -31,7 +31,8 @@ record Beats(double frequency, double injected, double relaxation, double demodu
 
     /** Corner frequency with which an amplitude returns to its steady state, Hz. */
     static double relaxation(ActiveElement element, double capacitance, double amplitude) {
-        double slope = (element.conductance(amplitude * (1 + AccuracyPolicy.BEAT_STEP)) - element.conductance(amplitude * (1 - AccuracyPolicy.BEAT_STEP)))
+        double slope = (element.conductance(amplitude * (1 + AccuracyPolicy.BEAT_STEP))
+                        - element.conductance(amplitude * (1 - AccuracyPolicy.BEAT_STEP)))
                 / (2 * AccuracyPolicy.BEAT_STEP);
         return -slope / (4 * Math.PI * capacitance);
     }

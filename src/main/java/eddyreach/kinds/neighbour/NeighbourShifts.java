@@ -263,7 +263,8 @@ final class NeighbourShifts {
         for (int i = 1; i <= AccuracyPolicy.NEIGHBOUR_LOOKS; i++) {
             double d = last * i * i / (AccuracyPolicy.NEIGHBOUR_LOOKS * AccuracyPolicy.NEIGHBOUR_LOOKS);
             if (releases(state, d)) {
-                return new BrentSolver(AccuracyPolicy.SHIFT_FOUND).solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
+                return new BrentSolver(AccuracyPolicy.SHIFT_FOUND)
+                        .solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
             }
             on = d;
         }

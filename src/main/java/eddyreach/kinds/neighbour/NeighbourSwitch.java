@@ -1,7 +1,7 @@
 package eddyreach.kinds.neighbour;
 
-import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.coil.WindingResistance;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.Field;
@@ -63,7 +63,8 @@ final class NeighbourSwitch {
                     first,
                     first.around(own.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * bench.scale()),
                     second,
-                    second.around(field.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * model.coreRadius()));
+                    second.around(
+                            field.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * model.coreRadius()));
         } else {
             field = model.equals(bench.model()) ? bench.field() : solve(model, model.coreRadius(), winding, false);
             beside = null;

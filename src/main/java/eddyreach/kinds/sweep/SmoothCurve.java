@@ -92,7 +92,9 @@ final class SmoothCurve {
                     : Optional.empty();
         }
         List<Integer> on = run(below, above);
-        return on.size() >= AccuracyPolicy.CURVE_NEIGHBOURS ? between(on, before.distance(), after.distance(), above, index) : Optional.empty();
+        return on.size() >= AccuracyPolicy.CURVE_NEIGHBOURS
+                ? between(on, before.distance(), after.distance(), above, index)
+                : Optional.empty();
     }
 
     /** A quantity from the widest polynomial. */

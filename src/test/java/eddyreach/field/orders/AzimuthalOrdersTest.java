@@ -8,8 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.closedform.LayeredPlate;
 import eddyreach.closedform.ThinSheet;
-import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Band;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Media;
 import eddyreach.field.axial.ReferenceSwitch;
