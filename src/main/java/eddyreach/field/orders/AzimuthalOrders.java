@@ -43,7 +43,7 @@ public final class AzimuthalOrders {
     /**
      * The response in potentials: a unit wave J_m(kr) exp(+-kz) of order m comes in, J_m(kr) exp(-+kz) goes out.
      *
-     * @param order 1 to {@link #FieldAccuracy.HIGHEST_ORDER}
+     * @param order 1 to {@link FieldAccuracy#HIGHEST_ORDER}
      * @param omega angular frequency, rad/s
      * @return real and imaginary part, row by row, with square roots of the weights
      */
