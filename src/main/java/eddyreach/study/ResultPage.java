@@ -13,6 +13,7 @@ import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
 import eddyreach.report.words.WarningText;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,7 +43,8 @@ public final class ResultPage {
         Cautions.PAGE.forEach(page::caution);
         page.heading("Inputs in brief");
         SwitchModel m = result.model();
-        page.paragraph("Switch: " + SwitchText.name(m) + ", " + m.mounting().label() + ", sn "
+        page.paragraph("Switch: " + SwitchText.name(m) + "; mounting "
+                + m.mounting().label() + ", sn "
                 + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
                 + ", oscillating at " + Labels.frequency(result.undamped().frequency()) + ", trimmed to sr "
                 + Labels.length(m.effectiveDistance()) + " on the standard target ("
@@ -90,9 +92,8 @@ public final class ResultPage {
     }
 
     private static List<String> warnings(StudyResult result) {
-        return result.allWarnings().stream()
-                .map(w -> WarningText.withSubject(w) + ".")
-                .distinct()
+        return WarningText.sentences(result.allWarnings()).stream()
+                .map(w -> Texts.capitalised(w) + ".")
                 .toList();
     }
 

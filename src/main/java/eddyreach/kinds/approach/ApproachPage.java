@@ -79,6 +79,7 @@ final class ApproachPage {
         page.items(asked.stream()
                 .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
                 .toList());
+        ReasonText.shared(asked.stream().map(TargetResult::reason).toList()).ifPresent(page::paragraph);
     }
 
     private void bands() {
@@ -88,8 +89,8 @@ final class ApproachPage {
             SwitchDistance d = t.distance();
             List<String> cells = new ArrayList<>(List.of(
                     t.target().label(),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor())
                             ? Labels.fixed(t.factor(), 2)
                             : d.outcome().label()));

@@ -10,6 +10,7 @@ import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.study.Presentation;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -100,10 +101,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
 
     @Override
     public String answer() {
-        return result.targets().stream()
-                        .map(t -> t.target().label() + " " + shortly(t))
-                        .collect(Collectors.joining("; "))
-                + ".";
+        return Texts.capitalised(result.targets().stream()
+                .map(t -> t.target().label() + " " + shortly(t))
+                .collect(Collectors.joining("; ", "", ".")));
     }
 
     private static String shortly(ZoneTarget t) {
@@ -134,9 +134,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         k < name.size() ? name.get(k) : "",
                         Labels.millimetres(t.offset()[i]),
                         Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
+                                ? Labels.uncertainCell(d.on(), d.onError())
                                 : d.outcome().label(),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.gap();
@@ -166,9 +166,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         k == 0 ? t.target().label() : "",
                         Labels.millimetres(t.offset()[i]),
                         Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
+                                ? Labels.uncertainCell(d.on(), d.onError())
                                 : d.outcome().label(),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.table(List.of("target", "offset, mm", "on, mm", "off, mm"), Set.of(1, 2, 3), rows);

@@ -68,12 +68,12 @@ final class SweepParts {
 
     static String on(SwitchDistance d) {
         return Double.isFinite(d.on())
-                ? Labels.uncertain(d.on(), d.onError())
+                ? Labels.uncertainCell(d.on(), d.onError())
                 : d.outcome().label();
     }
 
     static String off(SwitchDistance d) {
-        return Labels.uncertain(d.off(), d.offError());
+        return Labels.uncertainCell(d.off(), d.offError());
     }
 
     static String factor(double factor) {
