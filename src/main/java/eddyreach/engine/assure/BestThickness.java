@@ -1,5 +1,6 @@
 package eddyreach.engine.assure;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
@@ -15,11 +16,6 @@ import java.util.stream.IntStream;
  */
 final class BestThickness {
 
-    private static final int POINTS = 61;
-
-    /** The range about the estimate of a single wave, as a factor either way. */
-    private static final double RANGE = 30;
-
     private final SolvedSwitch bench;
     private final Target target;
     private final Material material;
@@ -34,12 +30,15 @@ final class BestThickness {
         this.distance = distance;
         double estimate =
                 Wavenumber.sheetOptimum(material, bench.free().omega(), Wavenumber.dominant(bench.model(), distance));
-        double[] thickness = IntStream.range(0, POINTS)
-                .mapToDouble(i -> estimate * Math.pow(RANGE, 2.0 * i / (POINTS - 1) - 1))
+        double[] thickness = IntStream.range(0, AccuracyPolicy.BEST_THICKNESS_POINTS)
+                .mapToDouble(i -> estimate
+                        * Math.pow(
+                                AccuracyPolicy.BEST_THICKNESS_RANGE,
+                                2.0 * i / (AccuracyPolicy.BEST_THICKNESS_POINTS - 1) - 1))
                 .toArray();
         double[] damping = Arrays.stream(thickness).map(this::damping).toArray();
         int top = 0;
-        for (int i = 1; i < POINTS; i++) {
+        for (int i = 1; i < AccuracyPolicy.BEST_THICKNESS_POINTS; i++) {
             top = damping[i] > damping[top] ? i : top;
         }
         best = thickness[top];

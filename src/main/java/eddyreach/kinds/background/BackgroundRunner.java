@@ -1,5 +1,6 @@
 package eddyreach.kinds.background;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -28,12 +29,6 @@ public final class BackgroundRunner {
     /** The usual free zone in front of a switch, in rated distances: common practice. */
     private static final double USUAL_FRONT = 3;
 
-    /** How closely the distances are found from which on a background does not matter, in diameters of the face. */
-    private static final double TOLERANCE = 1e-3;
-
-    /** Steps that stand for a cone of the mount, coarse and fine. */
-    private static final int[] CONE_STEPS = {5, 8};
-
     private static final SwitchDistance NO_ROOM =
             new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
@@ -54,8 +49,8 @@ public final class BackgroundRunner {
             benches[s] = ladder.step(s)
                     .bench()
                     .in(
-                            study.mount().parts(scale, CONE_STEPS[s]),
-                            ResolutionLadder.memory(progress, study.mount().id()));
+                            study.mount().parts(scale, AccuracyPolicy.BACKGROUND_CONE_STEPS.get(s)),
+                            bytes -> progress.solving(study.mount().id(), bytes));
         }
     }
 
@@ -129,7 +124,7 @@ public final class BackgroundRunner {
                 hundredth,
                 room(target, tenth),
                 room(target, hundredth),
-                TOLERANCE * study.switchModel().faceDiameter());
+                AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter());
     }
 
     /** Room behind a target where it switches off, m; NaN without a distance. */
@@ -151,7 +146,7 @@ public final class BackgroundRunner {
                 Math.max(floor + study.switchModel().ratedDistance(), StudyInput.defaultReach(study.switchModel()));
         double last = standing.map(b -> Math.min(reach, b.distance() - target.thickness()))
                 .orElse(reach);
-        if (last - floor <= TOLERANCE * study.switchModel().faceDiameter()) {
+        if (last - floor <= AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter()) {
             return Optional.empty();
         }
         boolean trimmed = study.mount().isEmpty() && standing.isEmpty() && target.actsAs(study.standard());
@@ -182,7 +177,7 @@ public final class BackgroundRunner {
         DoublePredicate fine = d -> harmless(at(target, d), free, share * sr);
         double low = distance[worst];
         double high = distance[worst + 1];
-        while (high - low > TOLERANCE * study.switchModel().faceDiameter()) {
+        while (high - low > AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter()) {
             double middle = (low + high) / 2;
             if (fine.test(middle)) {
                 high = middle;

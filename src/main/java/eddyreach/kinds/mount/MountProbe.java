@@ -22,9 +22,6 @@ import org.apache.commons.math3.complex.Complex;
 /** Looks at one mount after another: what is left without a target and where targets switch. For several threads. */
 public final class MountProbe {
 
-    /** A target is followed no farther, in the usual range of distances. */
-    private static final double FARTHEST = 4;
-
     private final StudyInput study;
     private final ResolutionLadder.Step[] steps;
     private final List<Target> targets;
@@ -191,7 +188,9 @@ public final class MountProbe {
             double last = Math.min(reach, room);
             MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
             SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE
+                    || last == room
+                    || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
                 return new Approached(a, d);
             }
             reach *= 2;

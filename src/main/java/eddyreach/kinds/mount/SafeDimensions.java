@@ -1,5 +1,6 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.model.values.Mount;
@@ -17,9 +18,6 @@ import java.util.function.DoubleFunction;
  * gives results, over temperature and trim, and by a direct solve. Where that does not confirm, the next step of the grid is tried.
  */
 final class SafeDimensions {
-
-    /** Steps of the grid that are tried when the finer result is less favourable. */
-    private static final int TRIES = 6;
 
     private final SwitchModel model;
     private final MountProbe probe;
@@ -113,7 +111,7 @@ final class SafeDimensions {
                     first = middle + 1;
                 }
             }
-            for (int i = last; i <= Math.min(grid.count(), last + TRIES) && found.isEmpty(); i++) {
+            for (int i = last; i <= Math.min(grid.count(), last + AccuracyPolicy.SAFE_TRIES) && found.isEmpty(); i++) {
                 if (stop.getAsBoolean()) {
                     return Optional.empty();
                 }

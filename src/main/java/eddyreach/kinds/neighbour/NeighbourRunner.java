@@ -1,5 +1,6 @@
 package eddyreach.kinds.neighbour;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -24,9 +25,6 @@ import org.apache.commons.math3.complex.Complex;
 
 /** Runs studies of the kind {@code neighbour}. */
 public final class NeighbourRunner {
-
-    /** How closely limits are found, in diameters of the face. */
-    private static final double TOLERANCE = 1e-3;
 
     private static final double TENTH = 0.1;
     private static final double TWENTIETH = 0.05;
@@ -55,7 +53,7 @@ public final class NeighbourRunner {
                         study.other(),
                         first.resolution().withoutFields(),
                         List.of(),
-                        ResolutionLadder.memory(progress, "the other switch"));
+                        bytes -> progress.solving(study.other().id(), bytes));
         for (int i = 0; i < partners.length; i++) {
             partners[i] = new NeighbourSwitch(ladder.step(i).bench(), study.other(), other.capacitance(), !facing);
         }
@@ -129,7 +127,7 @@ public final class NeighbourRunner {
     }
 
     private double tolerance() {
-        return TOLERANCE * study.switchModel().faceDiameter();
+        return AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter();
     }
 
     private NeighbourResult.Coupling coupling(double spacing) {

@@ -23,19 +23,10 @@ import org.apache.commons.math3.complex.Complex;
  */
 final class NeighbourShifts {
 
-    /** Distances in which a shifted switch-on distance is looked for, over what it is without a neighbour. */
-    private static final double NEAREST = 0.3;
-
-    private static final double FARTHEST = 2.2;
-
     /** Loss of a tank that does not resonate, over the on threshold: any number far above 1. */
     private static final double DAMPED = 1e3;
 
-    private static final double ACCURACY = 1e-9;
     private static final int MAX_EVALUATIONS = 60;
-
-    /** Distances at which it is looked for whether the neighbour alone holds the output on. */
-    private static final int LOOKS = 60;
 
     private final NeighbourInput study;
     private final ResolutionLadder ladder;
@@ -134,15 +125,15 @@ final class NeighbourShifts {
             if (without() >= trim.off()) {
                 return Double.NaN;
             }
-            double low = NEAREST * target.on[step];
-            double high = FARTHEST * target.on[step];
+            double low = AccuracyPolicy.SHIFT_NEAREST * target.on[step];
+            double high = AccuracyPolicy.SHIFT_FARTHEST * target.on[step];
             if (facing) {
                 high = Math.min(high, spacing - target.thickness);
             }
             UnivariateFunction f = g -> conductance(with(target, g), g) / trim.on() - 1;
             return high <= low || f.value(low) <= 0 || f.value(high) >= 0
                     ? Double.NaN
-                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, low, high);
+                    : new BrentSolver(AccuracyPolicy.SHIFT_FOUND).solve(MAX_EVALUATIONS, f, low, high);
         }
 
         /** Change of the distance per change of the impedance, m/ohm, by the slope of the conductance at a distance. */
@@ -197,7 +188,7 @@ final class NeighbourShifts {
             double reach = StudyInput.defaultReach(study.switchModel());
             return f.value(0) <= 0 || f.value(reach) >= 0
                     ? Double.NaN
-                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, 0, reach);
+                    : new BrentSolver(AccuracyPolicy.SHIFT_FOUND).solve(MAX_EVALUATIONS, f, 0, reach);
         }
     }
 
@@ -269,10 +260,11 @@ final class NeighbourShifts {
         double off = ladder.step(ResolutionLadder.FIRST).trim().off();
         double last = study.spacings().last();
         double on = 0;
-        for (int i = 1; i <= LOOKS; i++) {
-            double d = last * i * i / (LOOKS * LOOKS);
+        for (int i = 1; i <= AccuracyPolicy.NEIGHBOUR_LOOKS; i++) {
+            double d = last * i * i / (AccuracyPolicy.NEIGHBOUR_LOOKS * AccuracyPolicy.NEIGHBOUR_LOOKS);
             if (releases(state, d)) {
-                return new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
+                return new BrentSolver(AccuracyPolicy.SHIFT_FOUND)
+                        .solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
             }
             on = d;
         }

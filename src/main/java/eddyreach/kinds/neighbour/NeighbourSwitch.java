@@ -1,6 +1,7 @@
 package eddyreach.kinds.neighbour;
 
 import eddyreach.coil.WindingResistance;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.Field;
@@ -24,9 +25,6 @@ import org.apache.commons.math3.complex.Complex;
  * <p>Its active element is taken as absent: what its running oscillator does is told by {@link Beats}.
  */
 final class NeighbourSwitch {
-
-    /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
-    private static final double NEAR = 12;
 
     private static final double HALF = 0.5;
 
@@ -63,9 +61,10 @@ final class NeighbourSwitch {
             FarField second = FarField.of(field, omega);
             beside = new Beside(
                     first,
-                    first.around(own.solveFree(omega).field(), NEAR * bench.scale()),
+                    first.around(own.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * bench.scale()),
                     second,
-                    second.around(field.solveFree(omega).field(), NEAR * model.coreRadius()));
+                    second.around(
+                            field.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * model.coreRadius()));
         } else {
             field = model.equals(bench.model()) ? bench.field() : solve(model, model.coreRadius(), winding, false);
             beside = null;
