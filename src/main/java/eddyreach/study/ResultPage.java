@@ -14,6 +14,7 @@ import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
 import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,7 +44,7 @@ public final class ResultPage {
         Cautions.PAGE.forEach(page::caution);
         page.heading("Inputs in brief");
         SwitchModel m = result.model();
-        page.paragraph("Switch: " + SwitchText.name(m) + ", " + Terms.of(m.mounting()) + ", sn "
+        page.paragraph("Switch: " + SwitchText.name(m) + "; mounting " + Terms.of(m.mounting()) + ", sn "
                 + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
                 + ", oscillating at " + Labels.frequency(result.undamped().frequency()) + ", trimmed to sr "
                 + Labels.length(m.effectiveDistance()) + " on the standard target ("
@@ -91,9 +92,8 @@ public final class ResultPage {
     }
 
     private static List<String> warnings(StudyResult result) {
-        return result.allWarnings().stream()
-                .map(w -> WarningText.withSubject(w) + ".")
-                .distinct()
+        return WarningText.sentences(result.allWarnings()).stream()
+                .map(w -> Texts.capitalised(w) + ".")
                 .toList();
     }
 

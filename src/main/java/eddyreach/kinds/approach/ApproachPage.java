@@ -80,6 +80,7 @@ final class ApproachPage {
         page.items(asked.stream()
                 .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
                 .toList());
+        ReasonText.shared(asked.stream().map(TargetResult::reason).toList()).ifPresent(page::paragraph);
     }
 
     private void bands() {
@@ -89,8 +90,8 @@ final class ApproachPage {
             SwitchDistance d = t.distance();
             List<String> cells = new ArrayList<>(List.of(
                     t.target().label(),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : Terms.of(d.outcome())));
             cells.addAll(
                     t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-", "-")));

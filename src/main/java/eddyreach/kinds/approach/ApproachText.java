@@ -33,6 +33,8 @@ final class ApproachText {
         for (TargetResult target : result.targets()) {
             page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
         }
+        ReasonText.shared(result.targets().stream().map(TargetResult::reason).toList())
+                .ifPresent(page::paragraph);
         for (TargetResult target : result.targets()) {
             target.assessment().flatMap(Assessment::advice).ifPresent(a -> advice(target, a, page));
         }
@@ -46,8 +48,8 @@ final class ApproachText {
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : "-",
                     t.band().map(ApproachText::band).orElse("-"),
                     verdict.text());

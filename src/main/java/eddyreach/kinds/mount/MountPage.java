@@ -88,8 +88,8 @@ public final class MountPage {
                         List.of(
                                 c.mount().id(),
                                 t.target().id(),
-                                Labels.uncertain(d.on(), d.onError()),
-                                Labels.uncertain(d.off(), d.offError()),
+                                Labels.uncertainCell(d.on(), d.onError()),
+                                Labels.uncertainCell(d.off(), d.offError()),
                                 Double.isFinite(t.shift()) ? MountWords.signed(t.shift()) : "-",
                                 switches ? t.within() ? "" : "over 10 %" : Terms.of(d.outcome())),
                         !t.within() && !c.mount().isEmpty()));
