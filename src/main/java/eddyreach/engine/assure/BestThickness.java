@@ -16,20 +16,20 @@ import java.util.stream.IntStream;
  */
 final class BestThickness {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final Target target;
     private final Material material;
     private final double distance;
     private final double best;
     private final double most;
 
-    private BestThickness(SolvedSwitch bench, Target target, Material material, double distance) {
-        this.bench = bench;
+    private BestThickness(SolvedSwitch solved, Target target, Material material, double distance) {
+        this.solved = solved;
         this.target = target;
         this.material = material;
         this.distance = distance;
         double estimate =
-                Wavenumber.sheetOptimum(material, bench.free().omega(), Wavenumber.dominant(bench.model(), distance));
+                Wavenumber.sheetOptimum(material, solved.free().omega(), Wavenumber.dominant(solved.model(), distance));
         double[] thickness = IntStream.range(0, AccuracyPolicy.BEST_THICKNESS_POINTS)
                 .mapToDouble(i -> estimate
                         * Math.pow(
@@ -48,13 +48,13 @@ final class BestThickness {
     /**
      * Finds it.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param target where the sheet is; its outline is taken as endless
      * @param material the metal
      * @param distance distance of the sheet, m
      */
-    static BestThickness of(SolvedSwitch bench, Target target, Material material, double distance) {
-        return new BestThickness(bench, target, material, distance);
+    static BestThickness of(SolvedSwitch solved, Target target, Material material, double distance) {
+        return new BestThickness(solved, target, material, distance);
     }
 
     /** The thickness, m. */
@@ -71,8 +71,8 @@ final class BestThickness {
     private double damping(double thickness) {
         Target sheet = new Target(
                 target.id(), target.label(), new Target.Outline.Endless(), List.of(new Layer(material, thickness)));
-        return bench.stateIfAny(bench.effect(bench.target(sheet)), distance)
-                .map(s -> s.conductance() - bench.free().conductance())
+        return solved.stateIfAny(solved.effect(solved.target(sheet)), distance)
+                .map(s -> s.conductance() - solved.free().conductance())
                 .orElse(0.0);
     }
 }

@@ -10,7 +10,7 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.LongConsumer;
 
 /**
- * The same switch at growing resolution, each step trimmed on its own standard target. Steps beyond the first two are computed only
+ * The same switch at growing resolution, a ladder that each result climbs as far as it needs; each step trimmed on its own standard target. Steps beyond the first two are computed only
  * when a result asks for them.
  */
 public final class ResolutionLadder {
@@ -26,10 +26,10 @@ public final class ResolutionLadder {
     /**
      * A trimmed switch.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param trim its thresholds
      */
-    public record Step(SolvedSwitch bench, Trim trim) {}
+    public record Step(SolvedSwitch solved, Trim trim) {}
 
     public ResolutionLadder(Setup setup, List<Target> targets, Progress progress) {
         this.setup = setup;
@@ -71,13 +71,13 @@ public final class ResolutionLadder {
      */
     public static Step trimmed(
             SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {
-        SolvedSwitch bench = new SolvedSwitch(model, resolution, targets, memory);
-        PlacedTarget field = bench.target(standard);
+        SolvedSwitch solved = new SolvedSwitch(model, resolution, targets, memory);
+        PlacedTarget field = solved.target(standard);
         Trim trim = Trim.atFactory(
-                g -> bench.state(field, g).conductance(),
-                bench.free().conductance(),
+                g -> solved.state(field, g).conductance(),
+                solved.free().conductance(),
                 model.effectiveDistance(),
                 model.differentialTravel());
-        return new Step(bench, trim);
+        return new Step(solved, trim);
     }
 }

@@ -46,7 +46,7 @@ public final class ApproachPictures {
                 pictures.add(arrangement(result, head, found));
             }
         }
-        ShadeScale ramp = ShadeScale.decades(
+        ShadeScale shades = ShadeScale.decades(
                 result.fields().stream().map(FieldPicture::strength).toList());
         double flux = result.fields().isEmpty()
                 ? 0
@@ -58,7 +58,7 @@ public final class ApproachPictures {
                     "Magnetic field: " + Terms.of(field),
                     head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp, flux)));
+                    new FieldDrawing(field, shades, flux)));
         }
         for (CurrentPicture current : result.currents()) {
             String skin = current.skins().stream()

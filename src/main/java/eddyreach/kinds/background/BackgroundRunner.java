@@ -35,7 +35,7 @@ public final class BackgroundRunner {
     private final BackgroundInput study;
     private final Progress progress;
     private final ResolutionLadder ladder;
-    private final SolvedSwitch[] benches = new SolvedSwitch[2];
+    private final SolvedSwitch[] solvedSwitches = new SolvedSwitch[2];
 
     private BackgroundRunner(BackgroundInput study, Progress progress) {
         this.study = study;
@@ -46,8 +46,8 @@ public final class BackgroundRunner {
         ladder = new ResolutionLadder(study.setup(), all, progress);
         double scale = study.switchModel().coreRadius();
         for (int s = 0; s <= ResolutionLadder.FIRST; s++) {
-            benches[s] = ladder.step(s)
-                    .bench()
+            solvedSwitches[s] = ladder.step(s)
+                    .solved()
                     .in(
                             study.mount().parts(scale, AccuracyPolicy.BACKGROUND_CONE_STEPS.get(s)),
                             bytes -> progress.solving(study.mount().id(), bytes));
@@ -64,15 +64,15 @@ public final class BackgroundRunner {
     }
 
     private BackgroundResult result() {
-        SolvedSwitch bench = benches[ResolutionLadder.FIRST];
+        SolvedSwitch solved = solvedSwitches[ResolutionLadder.FIRST];
         ResolutionLadder.Step step = ladder.step(ResolutionLadder.FIRST);
         double[] distance = distances();
         double[] amplitude = new double[distance.length];
         double[] reserve = new double[distance.length];
-        double free = step.bench().free().conductance();
-        var plate = bench.target(study.background().asTarget());
+        double free = step.solved().free().conductance();
+        var plate = solved.target(study.background().asTarget());
         for (int i = 0; i < distance.length; i++) {
-            double g = bench.state(plate, distance[i]).conductance();
+            double g = solved.state(plate, distance[i]).conductance();
             amplitude[i] = study.switchModel().element().amplitude(g);
             reserve[i] = (g - free) / (step.trim().on() - free);
         }
@@ -81,10 +81,10 @@ public final class BackgroundRunner {
         List<BackgroundResult.Series> series =
                 study.targets().stream().map(t -> series(t, distance, done)).toList();
         SwitchDistance alone =
-                encounter(study.background().asTarget(), Optional.empty()).orElseThrow();
+                distanceOf(study.background().asTarget(), Optional.empty()).orElseThrow();
         return new BackgroundResult(
                 study.header(),
-                TrimmedSwitch.of(step, WorkingPoint.free(step.bench())),
+                TrimmedSwitch.of(step, WorkingPoint.free(step.solved())),
                 study.mount(),
                 study.background(),
                 distance,
@@ -100,15 +100,15 @@ public final class BackgroundRunner {
     private double[] distances() {
         DistanceRange d = study.distances();
         double radius = study.background().diameter() / 2;
-        double first =
-                Math.max(d.first(), Math.max(study.mount().floor(radius), benches[ResolutionLadder.FIRST].plane()));
+        double first = Math.max(
+                d.first(), Math.max(study.mount().floor(radius), solvedSwitches[ResolutionLadder.FIRST].plane()));
         return IntStream.range(0, d.points())
                 .mapToDouble(i -> first + (d.last() - first) * i / (d.points() - 1))
                 .toArray();
     }
 
     private BackgroundResult.Series series(Target target, double[] distance, AtomicInteger done) {
-        SwitchDistance free = encounter(target, Optional.empty()).orElseThrow();
+        SwitchDistance free = distanceOf(target, Optional.empty()).orElseThrow();
         SwitchDistance[] behind = new SwitchDistance[distance.length];
         IntStream.range(0, distance.length).parallel().forEach(i -> {
             behind[i] = at(target, distance[i]);
@@ -135,12 +135,12 @@ public final class BackgroundRunner {
     }
 
     private SwitchDistance at(Target target, double distance) {
-        return encounter(target, Optional.of(new Mount.Standing(study.background(), distance)))
+        return distanceOf(target, Optional.of(new Mount.Standing(study.background(), distance)))
                 .orElse(NO_ROOM);
     }
 
     /** Empty when there is no room for the target before the background. */
-    private Optional<SwitchDistance> encounter(Target target, Optional<Mount.Standing> standing) {
+    private Optional<SwitchDistance> distanceOf(Target target, Optional<Mount.Standing> standing) {
         double floor = study.mount().floor(Mount.halfWidth(target));
         double reach =
                 Math.max(floor + study.switchModel().ratedDistance(), StudyInput.defaultReach(study.switchModel()));
@@ -153,8 +153,8 @@ public final class BackgroundRunner {
         return Optional.of(new MountedApproach(
                         ladder.step(ResolutionLadder.FIRST),
                         ladder.step(0),
-                        new MountedSwitch(benches[1], target, standing, floor),
-                        new MountedSwitch(benches[0], target, standing, floor),
+                        new MountedSwitch(solvedSwitches[1], target, standing, floor),
+                        new MountedSwitch(solvedSwitches[0], target, standing, floor),
                         last,
                         trimmed)
                 .distance());

@@ -72,14 +72,14 @@ final class DimensionEffects {
     }
 
     private double log(Mount mount, double on) {
-        List<SolvedSwitch> benches =
-                mount.bounds().stream().map(m -> probe.bench(m, 0)).toList();
-        return Math.log(conductance(mount, benches, on));
+        List<SolvedSwitch> solvedSwitches =
+                mount.bounds().stream().map(m -> probe.solved(m, 0)).toList();
+        return Math.log(conductance(mount, solvedSwitches, on));
     }
 
     /** In the middle of the mount's bounds. */
-    private double conductance(Mount mount, List<SolvedSwitch> benches, double on) {
-        return benches.stream()
+    private double conductance(Mount mount, List<SolvedSwitch> solvedSwitches, double on) {
+        return solvedSwitches.stream()
                 .mapToDouble(b -> new MountedSwitch(b, target, mount.background(), b.plane())
                         .state(on)
                         .conductance())

@@ -58,7 +58,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                 pictures.addAll(single(result.model(), c, head, result.name()));
             }
         }
-        ShadeScale ramp = ShadeScale.decades(result.fields().stream()
+        ShadeScale shades = ShadeScale.decades(result.fields().stream()
                 .flatMap(p -> Stream.of(p.left(), p.right()))
                 .map(FieldPicture::strength)
                 .toList());
@@ -73,7 +73,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                             + field.title(),
                     head + " · no target · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp, flux)));
+                    new FieldDrawing(field, shades, flux)));
         }
         return pictures;
     }

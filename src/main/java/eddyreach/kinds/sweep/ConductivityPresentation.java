@@ -120,14 +120,14 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
         SweepParts.write(
                 page, COLUMNS, HEADS, rows(d -> SweepParts.cut(d.material().id(), -COLUMNS[0])));
         page.gap();
-        page.paragraph(SweepWords.extent(result));
+        page.paragraph(SweepWords.mappedRange(result));
         page.paragraph(SweepWords.reason(result));
     }
 
     @Override
     public void write(Page page) {
         page.table(HEADS, Set.of(1, 2, 3, 4, 5, 6), rows(d -> d.material().name()));
-        page.paragraph(SweepWords.extent(result));
+        page.paragraph(SweepWords.mappedRange(result));
         page.heading("Why");
         page.paragraph(SweepWords.reason(result));
     }

@@ -211,7 +211,7 @@ public record LayersPresentation(LayersResult result) implements Presentation {
         List<String> heads = new ArrayList<>(List.of("coating"));
         result.coatings().stream()
                 .limit(1)
-                .flatMap(i -> i.telling().stream())
+                .flatMap(i -> i.marked().stream())
                 .forEach(t -> heads.add(Labels.length(t.point().value())));
         heads.add("solid");
         return heads;
@@ -221,7 +221,7 @@ public record LayersPresentation(LayersResult result) implements Presentation {
         List<Page.Row> rows = new ArrayList<>();
         for (LayersResult.Item item : result.coatings()) {
             List<String> cells = new ArrayList<>(List.of(name.apply(item)));
-            item.telling().forEach(t -> cells.add(share(t.point().on())));
+            item.marked().forEach(t -> cells.add(share(t.point().on())));
             cells.add(share(item.solid().on()));
             rows.add(new Page.Row(cells, false));
         }

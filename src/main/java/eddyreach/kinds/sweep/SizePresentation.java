@@ -203,7 +203,7 @@ public record SizePresentation(SizeResult result) implements Presentation {
         List<Page.Row> rows = new ArrayList<>();
         for (SizeResult.Item item : result.materials()) {
             String first = name.apply(item);
-            for (MarkedPoint t : item.telling()) {
+            for (MarkedPoint t : item.marked()) {
                 SweepPoint p = t.point();
                 double ratio = p.value() / result.reference();
                 rows.add(Page.Row.of(

@@ -48,9 +48,9 @@ public final class SizeRunner {
         double[] smallest = smallest(curves);
         curves.forEach(c -> c.sort(Comparator.comparingDouble(SweepPoint::value)));
         List<Warning> warnings =
-                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.bench());
+                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.solved());
         double widest = study.outline(study.sizes().last()).equivalentRadius();
-        if (sweep.bench().fields().wide(widest)) {
+        if (sweep.solved().fields().wide(widest)) {
             warnings.add(ValidityLimits.wide("the largest sizes", widest));
         }
         List<SizeResult.Item> items = new ArrayList<>();

@@ -80,7 +80,7 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
     private void mark(
             SweepCharts chart, MarkedPoint.Mark what, SweepCharts.Mark mark, ToDoubleFunction<SweepPoint> distance) {
         for (int m = 0; m < result.metals().size(); m++) {
-            for (MarkedPoint t : result.metals().get(m).telling()) {
+            for (MarkedPoint t : result.metals().get(m).marked()) {
                 if (t.mark() == what) {
                     chart.mark(m, mark, t.point().value(), distance.applyAsDouble(t.point()) * Labels.MM);
                 }
@@ -160,7 +160,7 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
         List<Page.Row> rows = new ArrayList<>();
         for (ThicknessResult.Metal m : result.metals()) {
             String first = name.apply(m);
-            for (MarkedPoint t : m.telling()) {
+            for (MarkedPoint t : m.marked()) {
                 SweepPoint p = t.point();
                 rows.add(Page.Row.of(
                         first,
