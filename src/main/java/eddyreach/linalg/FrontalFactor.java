@@ -37,13 +37,12 @@ public final class FrontalFactor {
      * @param keep whether the factor is kept for {@link #extend}; without it only the Schur complement is, at a fraction of the
      *     memory
      * @throws SingularMatrixException if a pivot vanishes or is not finite
-     * @throws MemoryException if it may not fit into the heap
-     * @throws ArithmeticException if the factor is to be kept and has more than 2^31 - 1 entries
+     * @throws MemoryException if it may not fit into the heap, or is to be kept and has more entries than an array
      */
     public FrontalFactor(FrontalPlan plan, ElementMatrices elements, boolean keep) {
         this.plan = plan;
         refuseIfTooLarge(keep);
-        factorRe = keep ? new double[Math.toIntExact(plan.factorEntries())] : null;
+        factorRe = keep ? new double[(int) plan.factorEntries()] : null;
         factorIm = keep ? new double[factorRe.length] : null;
         int k = plan.kept.length;
         schurRe = new double[k][k];
@@ -80,7 +79,7 @@ public final class FrontalFactor {
         Runtime runtime = Runtime.getRuntime();
         long free = runtime.maxMemory() - (runtime.totalMemory() - runtime.freeMemory());
         long needed = plan.memory(keep, runtime.availableProcessors());
-        if (needed > free) {
+        if (needed > free || keep && plan.factorEntries() > Integer.MAX_VALUE) {
             throw new MemoryException(needed, free);
         }
     }

@@ -6,11 +6,11 @@ import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
+import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The text for the terminal in 80 columns: the answer, the table, the reasons, the warnings, the inputs and where the files are. */
 public final class TextReport {
@@ -36,13 +36,10 @@ public final class TextReport {
         page.heading(result.presentation().answer());
         page.gap();
         result.presentation().write(page);
-        List<Warning> warnings = result.allWarnings().stream().distinct().toList();
+        List<Warning> warnings = result.allWarnings();
         if (!warnings.isEmpty()) {
             page.gap();
-            assumedPermeability(warnings).ifPresent(page::paragraph);
-            warnings.stream()
-                    .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED)
-                    .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
+            WarningText.sentences(warnings).forEach(w -> page.paragraph("Note, " + w + "."));
         }
         page.gap();
         inputs(result, page);
@@ -52,27 +49,12 @@ public final class TextReport {
         return page.text();
     }
 
-    /** One sentence for all materials whose permeability is assumed. */
-    private static Optional<String> assumedPermeability(List<Warning> warnings) {
-        List<Warning> assumed = warnings.stream()
-                .filter(w -> w.kind() == Warning.Kind.PERMEABILITY_ASSUMED)
-                .toList();
-        if (assumed.isEmpty()) {
-            return Optional.empty();
-        }
-        String all = assumed.stream()
-                .map(w -> w.subject() + " " + Labels.significant(w.value(Warning.Measure.PERMEABILITY), 3))
-                .collect(Collectors.joining(", "));
-        return Optional.of("Note, relative permeability assumed (" + all
-                + "): it varies from piece to piece and falls with frequency.");
-    }
-
     private static void inputs(StudyResult result, TextPage page) {
         Operating free = result.undamped();
         page.paragraph("Study: " + result.name() + ".");
         page.paragraph("Switch: " + SwitchText.name(result.model()) + ", trimmed to "
                 + Labels.millimetres(result.model().effectiveDistance()) + " mm, output "
-                + result.model().output().label() + "; " + Labels.frequency(free.frequency()) + ", "
+                + Terms.of(result.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
                 + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
                 + Labels.significant(free.quality(), 3) + " without a target.");
     }

@@ -3,6 +3,7 @@ package eddyreach.surface;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.DenseSymmetric;
 import eddyreach.materials.Material;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -158,7 +159,7 @@ public final class SurfaceBody {
         DMatrixRMaj s = assembly.single(c).copy();
         CholeskyDecomposition_F64<DMatrixRMaj> chol = DecompositionFactory_DDRM.chol(s.numRows, true);
         if (!chol.decompose(s)) {
-            throw new ArithmeticException(
+            throw new SelfCheckException(
                     "the panels' charges do not repel each other: the panels are too unlike in size");
         }
         DMatrixRMaj factor = chol.getT(null);

@@ -1,5 +1,6 @@
 package eddyreach.switching;
 
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.Detector;
 import eddyreach.oscillator.UnworkableException;
 import java.util.List;
@@ -122,6 +123,6 @@ public record Timing(Detector detector, OutputStage output) {
             state = trace.end();
             from += stretch;
         }
-        throw new ArithmeticException("an output that should change within " + from + " s has not");
+        throw new SelfCheckException("an output that should change within " + from + " s has not");
     }
 }

@@ -41,7 +41,7 @@ class AskCommandTest {
         assertThat(s.out())
                 .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.28 mm.\n\ntarget     ")
                 .contains("\npart                  5.", "\naluminium 10 µm, endless plate, factor 1.06: ")
-                .contains("\nStudy: aluminium 10 µm, endless plate.\nSwitch: reference switch, M18, ")
+                .contains("\nStudy: aluminium 10 µm, endless plate.\nSwitch: M18 flush reference switch, ")
                 .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
@@ -169,7 +169,7 @@ class AskCommandTest {
         Session s = ask("--switch", "p14-reference", "--material", "fe360");
         assertThat(s.out())
                 .startsWith("Yes: on at 5.00 mm (factor 1.00); every unit is on up to 4.05 mm.\n")
-                .contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
+                .contains("5.00 (trim)  5.25 (trim)   1.00");
     }
 
     @Test

@@ -77,12 +77,12 @@ public final class Assessor {
                 single ? Allowances.of(setup.switchModel()) : Allowances.ofSwitchAlone(setup.switchModel());
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
-        AssuranceFinder assurer = new AssuranceFinder(setup, trials.plain(), allowances);
+        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances);
         List<ConductanceCurve> nominal =
-                each(results.size(), i -> trials.tryout(results.get(i).target()));
+                each(results.size(), i -> trials.curve(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {
             TargetResult r = results.get(i);
-            return assurer.of(r.target(), nominal.get(i), r.distance());
+            return finder.of(r.target(), nominal.get(i), r.distance());
         });
         if (!single) {
             return each(
@@ -94,7 +94,7 @@ public final class Assessor {
         Optional<Advice.Others> others = bands.stream().anyMatch(b -> Advice.needed(setup.switchModel(), b))
                 ? Optional.of(new Advice.Others(alternatives, trials))
                 : Optional.empty();
-        double omega = ladder.step(ResolutionLadder.FIRST).bench().free().omega();
+        double omega = ladder.step(ResolutionLadder.FIRST).solved().free().omega();
         return each(results.size(), i -> {
             TargetResult r = results.get(i);
             if (r.target().actsAs(setup.standard())) {

@@ -36,13 +36,13 @@ final class AssuranceFinder {
     /**
      * A switch at one temperature.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param celsius its temperature and the target's, degrees Celsius
      * @param weak thresholds of a piece with the shortest distances allowed
      * @param keen thresholds of a piece with the longest distances allowed
      * @param standard where the standard target switches on with the nominal thresholds, m
      */
-    private record Condition(SolvedSwitch bench, double celsius, Trim weak, Trim keen, double standard) {}
+    private record Condition(SolvedSwitch solved, double celsius, Trim weak, Trim keen, double standard) {}
 
     /**
      * @param setup switch and standard target
@@ -59,14 +59,14 @@ final class AssuranceFinder {
         double travel = allowances.differentialTravel() * longest;
         double least = (1 - allowances.usable()) * shortest;
         double most = (1 + allowances.usable()) * longest;
-        ConductanceCurve trimmed = ConductanceCurve.of(rough.bench(), standard);
+        ConductanceCurve trimmed = ConductanceCurve.of(rough.solved(), standard);
         pieceShort = weak(trimmed.conductance(shortest));
         pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();
         usableShort = weak(trimmed.conductance((1 - allowances.usable()) * sr));
         usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
         ambient = new Condition(
-                rough.bench(),
+                rough.solved(),
                 Temperature.AMBIENT,
                 weak(trimmed.conductance(least)),
                 keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
@@ -89,16 +89,16 @@ final class AssuranceFinder {
 
     /** The thresholds are kept from the trim at 23 C as long as the standard target stays within the limits of s_u. */
     private Condition condition(double celsius, double least, double most, double travel) {
-        SolvedSwitch bench = nominal.bench().at(celsius);
-        ConductanceCurve tryout = ConductanceCurve.of(bench, Variants.at(standard, celsius));
-        double on = Math.max(pieceLong.on(), tryout.conductance(most));
-        double off = Math.max(pieceLong.off(), tryout.conductance(most + travel));
+        SolvedSwitch solved = nominal.solved().at(celsius);
+        ConductanceCurve curve = ConductanceCurve.of(solved, Variants.at(standard, celsius));
+        double on = Math.max(pieceLong.on(), curve.conductance(most));
+        double off = Math.max(pieceLong.off(), curve.conductance(most + travel));
         return new Condition(
-                bench,
+                solved,
                 celsius,
-                weak(Math.min(pieceShort.on(), tryout.conductance(least))),
+                weak(Math.min(pieceShort.on(), curve.conductance(least))),
                 keen(on, off),
-                tryout.on(nominal.trim()));
+                curve.on(nominal.trim()));
     }
 
     /**
@@ -118,7 +118,7 @@ final class AssuranceFinder {
                 new Contribution(Cause.OPERATION, shift.on(plain.on(usableShort)), shift.on(plain.on(usableLong))));
         if (allowances.temperature()) {
             List<Double> at = temperatures.stream()
-                    .map(c -> new ConductanceCurve(c.bench(), field(target, c)).on(nominal.trim()))
+                    .map(c -> new ConductanceCurve(c.solved(), field(target, c)).on(nominal.trim()))
                     .toList();
             contributions.add(new Contribution(
                     Cause.TEMPERATURE,
@@ -150,17 +150,17 @@ final class AssuranceFinder {
                 shorter, defined, (a, b) -> Double.isNaN(a) || Double.isNaN(b) ? Double.NaN : Math.min(a, b), true);
         double off = worst(longer, defined, Math::max, false);
         return new Assurance(
-                shift.surelyOn(on),
-                shift.surelyOff(off),
+                shift.assuredOn(on),
+                shift.assuredOff(off),
                 allowances,
                 contributions,
                 allowances.temperature() ? temperatures.get(0).standard() : Double.NaN,
                 allowances.temperature() ? temperatures.get(1).standard() : Double.NaN);
     }
 
-    /** The target at the temperature of a condition; the waves are those of the nominal bench. */
+    /** The target at the temperature of a condition; the waves are those of the nominal switch. */
     private PlacedTarget field(Target target, Condition c) {
-        return nominal.bench().target(Variants.at(target, c.celsius()));
+        return nominal.solved().target(Variants.at(target, c.celsius()));
     }
 
     /** The worst distance of a target: at the limits of s_u, and at each temperature at those limits and with the switch itself cold or hot. */
@@ -168,24 +168,24 @@ final class AssuranceFinder {
         List<Double> all = new ArrayList<>();
         // the limits of s_u hold for the standard target whatever its temperature
         if (defined || !allowances.temperature()) {
-            all.add(distance(tryout(target), ambient, on));
+            all.add(distance(curve(target), ambient, on));
         }
         for (Condition c : temperatures) {
             PlacedTarget field = field(target, c);
             if (!defined) {
-                all.add(distance(new ConductanceCurve(ambient.bench(), field), ambient, on));
+                all.add(distance(new ConductanceCurve(ambient.solved(), field), ambient, on));
             }
-            all.add(distance(new ConductanceCurve(c.bench(), field), c, on));
+            all.add(distance(new ConductanceCurve(c.solved(), field), c, on));
         }
         return all.stream().reduce(worse).orElseThrow();
     }
 
-    private static double distance(ConductanceCurve tryout, Condition c, boolean on) {
-        return on ? tryout.steadyOn(c.weak()) : tryout.off(c.keen());
+    private static double distance(ConductanceCurve curve, Condition c, boolean on) {
+        return on ? curve.steadyOn(c.weak()) : curve.off(c.keen());
     }
 
-    private ConductanceCurve tryout(Target target) {
-        return ConductanceCurve.of(nominal.bench(), target);
+    private ConductanceCurve curve(Target target) {
+        return ConductanceCurve.of(nominal.solved(), target);
     }
 
     /** A property of the target at its lowest and at its highest. */
@@ -202,8 +202,8 @@ final class AssuranceFinder {
 
     /** Both ends may lie on one side of the nominal distance: near a maximum of the loss. */
     private Spread spread(Target target, double on, Ends ends) {
-        double low = tryout(ends.low().apply(target)).on(nominal.trim());
-        double high = tryout(ends.high().apply(target)).on(nominal.trim());
+        double low = curve(ends.low().apply(target)).on(nominal.trim());
+        double high = curve(ends.high().apply(target)).on(nominal.trim());
         double shortest = lesser(low, high, on);
         double longest = greater(low, high, on);
         return new Spread(
@@ -243,12 +243,12 @@ final class AssuranceFinder {
             return Double.isFinite(fine.on()) && Double.isFinite(on) ? Math.max(0, fine.on() + (rough - on)) : rough;
         }
 
-        double surelyOn(double rough) {
+        double assuredOn(double rough) {
             double distance = on(rough) - finite(fine.onError());
             return distance > 0 ? distance : Double.NaN;
         }
 
-        double surelyOff(double rough) {
+        double assuredOff(double rough) {
             if (rough == 0) {
                 return 0;
             }

@@ -24,22 +24,22 @@ final class ConductanceCurve {
     private final double free;
     private final double reach;
 
-    ConductanceCurve(SolvedSwitch bench, PlacedTarget field) {
-        reach = AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance();
-        free = bench.free().conductance();
+    ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
+        reach = AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance();
+        free = solved.free().conductance();
         double[] g = new double[AccuracyPolicy.SPLINE_NODES];
         double[] y = new double[AccuracyPolicy.SPLINE_NODES];
-        TargetEffect effect = bench.effect(
-                field, AccuracyPolicy.NEAREST_ORDERS * bench.model().ratedDistance());
+        TargetEffect effect = solved.effect(
+                field, AccuracyPolicy.NEAREST_ORDERS * solved.model().ratedDistance());
         for (int i = 0; i < AccuracyPolicy.SPLINE_NODES; i++) {
             g[i] = reach * Math.pow(i / (AccuracyPolicy.SPLINE_NODES - 1.0), 1.5);
-            y[i] = Math.log(bench.state(effect, g[i]).conductance());
+            y[i] = Math.log(solved.state(effect, g[i]).conductance());
         }
         logarithm = new SplineInterpolator().interpolate(g, y);
     }
 
-    static ConductanceCurve of(SolvedSwitch bench, Target target) {
-        return new ConductanceCurve(bench, bench.target(target));
+    static ConductanceCurve of(SolvedSwitch solved, Target target) {
+        return new ConductanceCurve(solved, solved.target(target));
     }
 
     /** Loss conductance of the tank at a distance, S. */

@@ -14,21 +14,21 @@ public final class Budgets {
     private Budgets() {}
 
     /**
-     * Losses of a situation by part.
+     * Losses by part.
      *
      * @param at the solved fields
      * @param target name of the target, null without one
      */
     public static LossBudget of(WorkingPoint at, String target) {
-        SolvedSwitch bench = at.bench();
+        SolvedSwitch solved = at.solved();
         List<PartLoss> losses = at.before().losses();
-        double beside = bench.windingBesideField(at.omega());
+        double beside = solved.windingBesideField(at.omega());
         List<LossBudget.Share> shares = new ArrayList<>();
         double proximity = losses.stream()
                 .filter(p -> p.role() == Role.WINDING)
                 .mapToDouble(PartLoss::resistance)
                 .sum();
-        shares.add(new LossBudget.Share(Role.WINDING.label(), "winding", proximity + beside));
+        shares.add(new LossBudget.Share(Role.WINDING, "winding", proximity + beside));
         for (PartLoss p : losses) {
             if (p.role() != Role.WINDING) {
                 shares.add(share(p));
@@ -39,8 +39,7 @@ public final class Budgets {
         } else if (target != null) {
             // an endless plate has no mesh: its loss is what the other parts leave of the resistance
             double others = losses.stream().mapToDouble(PartLoss::resistance).sum();
-            shares.add(
-                    new LossBudget.Share(Role.TARGET.label(), target, at.state().resistance() - beside - others));
+            shares.add(new LossBudget.Share(Role.TARGET, target, at.state().resistance() - beside - others));
         }
         LossBudget budget = new LossBudget(at.distance(), shares);
         balanced(budget, at.state());
@@ -51,13 +50,12 @@ public final class Budgets {
      * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
      * is the target's with what it changes in the switch.
      */
-    public static LossBudget beside(SolvedSwitch bench, PlacedTarget target, double distance, String name) {
-        TankState state = bench.state(target, distance);
+    public static LossBudget beside(SolvedSwitch solved, PlacedTarget target, double distance, String name) {
+        TankState state = solved.state(target, distance);
         List<LossBudget.Share> shares =
-                new ArrayList<>(of(WorkingPoint.free(bench), null).shares());
+                new ArrayList<>(of(WorkingPoint.free(solved), null).shares());
         double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
-        shares.add(new LossBudget.Share(
-                Role.TARGET.label(), name + ", with what it changes in the switch", state.resistance() - free));
+        shares.add(new LossBudget.Share(Role.TARGET, name, true, state.resistance() - free));
         return new LossBudget(distance, shares);
     }
 
@@ -76,6 +74,6 @@ public final class Budgets {
     }
 
     private static LossBudget.Share share(PartLoss p) {
-        return new LossBudget.Share(p.role().label(), p.name(), p.resistance());
+        return new LossBudget.Share(p.role(), p.name(), p.resistance());
     }
 }

@@ -28,7 +28,7 @@ public record DistanceFinder(
      */
     public SwitchPoints points(DoubleUnaryOperator conductance) {
         return new SwitchPointFinder(fine.trim(), reach, intervals)
-                .find(conductance, fine.bench().free().conductance());
+                .find(conductance, fine.solved().free().conductance());
     }
 
     /** The distances of known points, with their error bars. */
@@ -68,7 +68,7 @@ public record DistanceFinder(
         }
         double most = 0;
         for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
-            TankState there = fine.bench().state(new OffAxisTarget(b.about(), offset), crossing.distance());
+            TankState there = fine.solved().state(new OffAxisTarget(b.about(), offset), crossing.distance());
             most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
         }
         return most;
@@ -81,9 +81,9 @@ public record DistanceFinder(
             PlacedTarget coarseField,
             Crossing crossing,
             double threshold) {
-        TankState here = fine.bench().state(field, crossing.distance());
-        TankState there = coarse.bench().state(coarseField, crossing.distance());
-        double cut = fine.bench().effect(field).truncation(crossing.distance()) * here.conductancePerOhm();
+        TankState here = fine.solved().state(field, crossing.distance());
+        TankState there = coarse.solved().state(coarseField, crossing.distance());
+        double cut = fine.solved().effect(field).truncation(crossing.distance()) * here.conductancePerOhm();
         return bar.distance(
                 crossing,
                 bar.conductance(there.conductance() - threshold, here, there, 0)

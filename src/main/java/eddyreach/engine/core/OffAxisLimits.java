@@ -59,13 +59,13 @@ public final class OffAxisLimits {
 
     /** The limits of validity that a target touches. */
     public static List<Warning> warnings(
-            Target target, double farthest, double error, double accuracy, SolvedSwitch bench) {
+            Target target, double farthest, double error, double accuracy, SolvedSwitch solved) {
         List<Warning> list = new ArrayList<>();
         for (Material m : new LinkedHashSet<>(target.body().materials())) {
             ValidityLimits.permeability(target.id(), m).ifPresent(list::add);
         }
         outline(target).ifPresent(list::add);
-        if (bench.fields().endless(target.beside(farthest))) {
+        if (solved.fields().endless(target.beside(farthest))) {
             list.add(Warning.of(Warning.Kind.OFFSET_WITHOUT_EFFECT, target.id())
                     .with(Warning.Measure.RADIUS, target.radius()));
         }

@@ -10,12 +10,10 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.LongConsumer;
 
 /**
- * The same switch at growing resolution, each step trimmed on its own standard target. Steps beyond the first two are computed only
+ * The same switch at growing resolution, a ladder that each result climbs as far as it needs; each step trimmed on its own standard target. Steps beyond the first two are computed only
  * when a result asks for them.
  */
 public final class ResolutionLadder {
-
-    private static final double MEGABYTE = 1e6;
 
     /** The first step that gives results. */
     public static final int FIRST = 1;
@@ -28,10 +26,10 @@ public final class ResolutionLadder {
     /**
      * A trimmed switch.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param trim its thresholds
      */
-    public record Step(SolvedSwitch bench, Trim trim) {}
+    public record Step(SolvedSwitch solved, Trim trim) {}
 
     public ResolutionLadder(Setup setup, List<Target> targets, Progress progress) {
         this.setup = setup;
@@ -55,11 +53,6 @@ public final class ResolutionLadder {
         return steps[i];
     }
 
-    /** Tells what a field problem may take. */
-    public static LongConsumer memory(Progress progress, String what) {
-        return bytes -> progress.at("field of " + what + ", at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1);
-    }
-
     private Step make(int i) {
         Resolution resolution = Resolution.LADDER.get(i);
         return trimmed(
@@ -67,7 +60,7 @@ public final class ResolutionLadder {
                 setup.standard(),
                 i < FIRST ? resolution.withoutFields() : resolution,
                 targets,
-                memory(progress, "the switch"));
+                bytes -> progress.solving(setup.switchModel().id(), bytes));
     }
 
     /**
@@ -78,13 +71,13 @@ public final class ResolutionLadder {
      */
     public static Step trimmed(
             SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {
-        SolvedSwitch bench = new SolvedSwitch(model, resolution, targets, memory);
-        PlacedTarget field = bench.target(standard);
+        SolvedSwitch solved = new SolvedSwitch(model, resolution, targets, memory);
+        PlacedTarget field = solved.target(standard);
         Trim trim = Trim.atFactory(
-                g -> bench.state(field, g).conductance(),
-                bench.free().conductance(),
+                g -> solved.state(field, g).conductance(),
+                solved.free().conductance(),
                 model.effectiveDistance(),
                 model.differentialTravel());
-        return new Step(bench, trim);
+        return new Step(solved, trim);
     }
 }

@@ -20,13 +20,13 @@ public record TrimmedSwitch(
         double offAmplitude,
         LossBudget freeBudget) {
 
-    /** A bench with its thresholds and its fields without a target. */
+    /** A switch with its thresholds and its fields without a target. */
     public static TrimmedSwitch of(ResolutionLadder.Step step, WorkingPoint free) {
-        SolvedSwitch bench = step.bench();
-        TankState s = bench.free();
-        var element = bench.model().element();
+        SolvedSwitch solved = step.solved();
+        TankState s = solved.free();
+        var element = solved.model().element();
         return new TrimmedSwitch(
-                bench.capacitance(),
+                solved.capacitance(),
                 new Operating(
                         s.resistance(),
                         s.inductance(),

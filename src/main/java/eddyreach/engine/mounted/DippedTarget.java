@@ -23,7 +23,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class DippedTarget {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final List<Part> fixed;
     private final List<Part> target;
     private final Optional<TargetField> exact;
@@ -41,7 +41,7 @@ public final class DippedTarget {
     private double decay;
 
     /**
-     * @param bench the switch in its mount
+     * @param solved the switch in its mount
      * @param fixed what stands still beside them, such as a background
      * @param target the target's rings, its nearest point in z = 0
      * @param exact the target that these rings only stand for; empty when they are the target
@@ -49,13 +49,13 @@ public final class DippedTarget {
      * @param to largest distance, m; not below the plane where the exact target is given
      */
     public DippedTarget(
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             List<Part> fixed,
             List<Part> target,
             Optional<TargetField> exact,
             double from,
             double to) {
-        this.bench = bench;
+        this.solved = solved;
         this.fixed = List.copyOf(fixed);
         this.target = List.copyOf(target);
         this.exact = exact;
@@ -88,9 +88,9 @@ public final class DippedTarget {
         return (from + to) / 2 - (to - from) / 2 * Math.cos(Math.PI * i / AccuracyPolicy.DIP_INTERVALS);
     }
 
-    private synchronized Complex[][] solved() {
+    private synchronized Complex[][] solutions() {
         if (change == null) {
-            double[] omega = {bench.band().low(), bench.band().high()};
+            double[] omega = {solved.band().low(), solved.band().high()};
             Complex[] all = IntStream.range(0, 2 * (AccuracyPolicy.DIP_INTERVALS + 1))
                     .parallel()
                     .mapToObj(i -> direct(omega[i % 2], node(i / 2)))
@@ -109,12 +109,12 @@ public final class DippedTarget {
     /** Makes the discs as strong as what they stand for. */
     private void match(TargetField exactly, double[] omega, Complex[][] found) {
         for (int k = 0; k < found.length; k++) {
-            Complex ratio = bench.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
+            Complex ratio = solved.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
             for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i++) {
                 found[k][i] = found[k][i].multiply(ratio);
             }
             double above = to + (to - from);
-            Complex there = bench.change(exactly, omega[k], above).divide(direct(omega[k], above));
+            Complex there = solved.change(exactly, omega[k], above).divide(direct(omega[k], above));
             Complex d = there.divide(ratio).subtract(1);
             drift = Math.max(drift, Math.abs(d.getReal()));
             turn = Math.max(turn, Math.abs(d.getImaginary()));
@@ -122,24 +122,24 @@ public final class DippedTarget {
     }
 
     private Complex direct(double omega, double distance) {
-        List<Part> around = new ArrayList<>(bench.parts());
+        List<Part> around = new ArrayList<>(solved.parts());
         around.addAll(fixed);
         return new DirectSolve(
                         around,
-                        bench.coil(omega),
+                        solved.coil(omega),
                         target.stream().map(p -> p.shifted(distance)).toList(),
                         omega,
-                        bench.celsius(),
-                        bench.resolution().body(),
-                        bench.scale())
+                        solved.celsius(),
+                        solved.resolution().body(),
+                        solved.scale())
                 .change();
     }
 
     /** Barycentric interpolation through every stride-th node; dZ / w is linear in w, as everywhere. */
     private Complex interpolated(double omega, double distance, int stride) {
-        Complex[][] z = solved();
-        double low = bench.band().low();
-        double high = bench.band().high();
+        Complex[][] z = solutions();
+        double low = solved.band().low();
+        double high = solved.band().high();
         double t = (omega - low) / (high - low);
         Complex sum = Complex.ZERO;
         double weights = 0;

@@ -17,13 +17,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
+ * One target that comes nearer to one mounted switch, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
  */
 public final class MountedApproach {
 
     private final ResolutionLadder.Step fine;
     private final ResolutionLadder.Step coarse;
-    private final MountedSwitch scene;
+    private final MountedSwitch mounted;
     private final MountedSwitch rough;
     private final double last;
     private final ErrorBar bar;
@@ -33,33 +33,33 @@ public final class MountedApproach {
     /**
      * @param fine the step that gives the result
      * @param coarse the step before
-     * @param scene the scene at the finer step
-     * @param rough the scene at the coarser step
+     * @param mounted switch and mount at the finer step
+     * @param rough the same at the coarser step
      * @param last largest distance examined, m
      * @param trimmedHere true for the standard target where the switch is trimmed on it, in free air
      */
     public MountedApproach(
             ResolutionLadder.Step fine,
             ResolutionLadder.Step coarse,
-            MountedSwitch scene,
+            MountedSwitch mounted,
             MountedSwitch rough,
             double last,
             boolean trimmedHere) {
-        this(fine, coarse, scene, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
+        this(fine, coarse, mounted, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
     }
 
     /** The same with another number of intervals. */
     public MountedApproach(
             ResolutionLadder.Step fine,
             ResolutionLadder.Step coarse,
-            MountedSwitch scene,
+            MountedSwitch mounted,
             MountedSwitch rough,
             double last,
             boolean trimmedHere,
             int intervals) {
         this.fine = fine;
         this.coarse = coarse;
-        this.scene = scene;
+        this.mounted = mounted;
         this.rough = rough;
         this.last = last;
         bar = ErrorBar.of(model(), trimmedHere);
@@ -67,14 +67,14 @@ public final class MountedApproach {
     }
 
     private TankState state(double distance) {
-        return known.computeIfAbsent(distance, scene::state);
+        return known.computeIfAbsent(distance, mounted::state);
     }
 
     /** Where the output switches. */
     public SwitchDistance distance() {
-        double floor = scene.floor();
+        double floor = mounted.floor();
         SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
-                .find(g -> state(g + floor).conductance(), scene.without().conductance());
+                .find(g -> state(g + floor).conductance(), mounted.without().conductance());
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
         double onAt = on.map(c -> c.distance() + floor).orElse(Double.NaN);
@@ -90,21 +90,21 @@ public final class MountedApproach {
     }
 
     private double error(Crossing crossing, double threshold) {
-        double g = crossing.distance() + scene.floor();
-        TankState here = scene.state(g);
+        double g = crossing.distance() + mounted.floor();
+        TankState here = mounted.state(g);
         TankState there = rough.state(g);
-        Complex wrong = scene.stairs(here.omega(), g);
+        Complex wrong = mounted.stairs(here.omega(), g);
         // the conductance goes as R/L, and with the frequency a little more
         double stairs = here.conductance()
                 * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
         return bar.distance(
                 crossing,
-                bar.conductance(there.conductance() - threshold, here, there, scene.interpolation(here.omega(), g))
+                bar.conductance(there.conductance() - threshold, here, there, mounted.interpolation(here.omega(), g))
                         + stairs);
     }
 
     private SwitchModel model() {
-        return scene.bench().model();
+        return mounted.solved().model();
     }
 
     /**
@@ -116,8 +116,8 @@ public final class MountedApproach {
      */
     public Curve curve(double first, double end, int n) {
         Curve.Builder curve = new Curve.Builder(n);
-        double from = Math.max(first, scene.floor());
-        TankState without = scene.without();
+        double from = Math.max(first, mounted.floor());
+        TankState without = mounted.without();
         for (int i = 0; i < n; i++) {
             double g = from + (end - from) * i / (n - 1);
             TankState s = state(g);
@@ -128,7 +128,7 @@ public final class MountedApproach {
                     s.inductance() - without.inductance(),
                     ErrorBar.ofDifference(
                                     s.change().subtract(rough.state(g).change()).abs())
-                            + scene.stairs(s.omega(), g).abs(),
+                            + mounted.stairs(s.omega(), g).abs(),
                     model().element().amplitude(s.conductance()));
         }
         return curve.build();

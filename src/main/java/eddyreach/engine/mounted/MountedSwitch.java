@@ -28,7 +28,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class MountedSwitch {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final Target target;
     private final Optional<Mount.Standing> background;
     private final double floor;
@@ -40,36 +40,36 @@ public final class MountedSwitch {
     private final TankState without;
 
     /**
-     * @param bench the switch in its mount
+     * @param solved the switch in its mount
      * @param target the target
      * @param background what stands behind it
      * @param floor least distance that the mount lets the target have, m
      */
-    public MountedSwitch(SolvedSwitch bench, Target target, Optional<Mount.Standing> background, double floor) {
-        this.bench = bench;
+    public MountedSwitch(SolvedSwitch solved, Target target, Optional<Mount.Standing> background, double floor) {
+        this.solved = solved;
         this.target = target;
         this.background = background;
         this.floor = floor;
-        behind = background.map(b -> bench.onAxis(b.plate().asTarget()));
+        behind = background.map(b -> solved.onAxis(b.plate().asTarget()));
         acts = !target.withoutEffect();
-        boolean bounded = acts && !bench.fields().endless(target);
-        alone = background.isEmpty() ? Optional.of(bench.onAxis(target)) : Optional.empty();
+        boolean bounded = acts && !solved.fields().endless(target);
+        alone = background.isEmpty() ? Optional.of(solved.onAxis(target)) : Optional.empty();
         through = background.isPresent() && bounded
                 ? Optional.of(new ThroughTarget(
                         target.parts(),
-                        bench.basis(),
-                        bench.band(),
-                        bench.celsius(),
-                        bench.resolution(),
-                        bench.scale()))
+                        solved.basis(),
+                        solved.band(),
+                        solved.celsius(),
+                        solved.resolution(),
+                        solved.scale()))
                 : Optional.empty();
         boolean finite = Double.isFinite(target.radius());
-        dipped = acts && finite && floor < bench.plane()
-                ? Optional.of(new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane()))
+        dipped = acts && finite && floor < solved.plane()
+                ? Optional.of(new DippedTarget(solved, standing(), rings(), stepped(), floor, solved.plane()))
                 : Optional.empty();
         without = background
-                .map(b -> bench.state(behind.orElseThrow(), b.distance()))
-                .orElse(bench.free());
+                .map(b -> solved.state(behind.orElseThrow(), b.distance()))
+                .orElse(solved.free());
     }
 
     /** The background as a disc for the direct solve, an endless one cut where it does not matter. */
@@ -80,7 +80,7 @@ public final class MountedSwitch {
                         Role.MOUNT,
                         new Section(
                                 0,
-                                Math.min(b.plate().diameter() / 2, OffsetLimit.ENDLESS * bench.scale()),
+                                Math.min(b.plate().diameter() / 2, OffsetLimit.ENDLESS * solved.scale()),
                                 b.distance(),
                                 b.distance() + b.plate().thickness()),
                         b.plate().material()))
@@ -92,7 +92,8 @@ public final class MountedSwitch {
     private List<Part> rings() {
         return target.body() instanceof Body.Ball ball
                 ? ball.stepped(
-                        target.id(), AccuracyPolicy.ballDiscs(bench.resolution().waves()))
+                        target.id(),
+                        AccuracyPolicy.ballDiscs(solved.resolution().waves()))
                 : target.parts();
     }
 
@@ -100,8 +101,8 @@ public final class MountedSwitch {
         return target.body() instanceof Body.Ball ? alone : Optional.empty();
     }
 
-    SolvedSwitch bench() {
-        return bench;
+    SolvedSwitch solved() {
+        return solved;
     }
 
     /** Least distance that the mount lets the target have, m. */
@@ -119,27 +120,27 @@ public final class MountedSwitch {
         if (!acts) {
             return without;
         }
-        if (distance < bench.plane() && dipped.isPresent()) {
+        if (distance < solved.plane() && dipped.isPresent()) {
             DippedTarget d = dipped.get();
             if (background.isEmpty()) {
-                return bench.state(d::change, distance);
+                return solved.state(d::change, distance);
             }
             double at = background.get().distance();
-            return bench.state(
-                    (omega, g) -> d.change(omega, g).add(bench.change(behind.orElseThrow(), omega, at)), distance);
+            return solved.state(
+                    (omega, g) -> d.change(omega, g).add(solved.change(behind.orElseThrow(), omega, at)), distance);
         }
         // contact with the highest metal where rounding puts the target a hair below it
-        return bench.state(field(distance), Math.max(distance, bench.plane()));
+        return solved.state(field(distance), Math.max(distance, solved.plane()));
     }
 
     /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
     public double interpolation(double omega, double distance) {
-        return distance < bench.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
+        return distance < solved.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
     }
 
     /** What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above. */
     public Complex stairs(double omega, double distance) {
-        return distance < bench.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
+        return distance < solved.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }
 
     /** The target together with what stands behind it. */
@@ -158,6 +159,6 @@ public final class MountedSwitch {
             layers.add(new Layer(Material.AIR, gap));
         }
         layers.add(new Layer(b.plate().material(), b.plate().thickness()));
-        return bench.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
+        return solved.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.field.orders.AzimuthalOrders;
 import org.apache.commons.math3.complex.Complex;
@@ -28,15 +29,12 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class OffAxisJoin {
 
-    /** Usual bound of the orders left out as a share of |dZ|: they prove to count for a fifth of it, as little as the mesh. */
-    static final double TOLERANCE = 1e-3;
-
     private final WaveBasis basis;
     private final double omega;
     private final double tolerance;
     private final double[][] link;
     private final AzimuthalOrders orders;
-    private final double[][][] responses = new double[AzimuthalOrders.HIGHEST + 1][][];
+    private final double[][][] responses = new double[FieldAccuracy.HIGHEST_ORDER + 1][][];
     private final Join axial;
 
     OffAxisJoin(

@@ -2,6 +2,7 @@ package eddyreach.field.join;
 
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Resolution;
@@ -115,7 +116,7 @@ public final class SwitchField {
      * |dZ| at most.
      */
     public OffAxisJoin beside(double omega) {
-        return beside(omega, OffAxisJoin.TOLERANCE);
+        return beside(omega, FieldAccuracy.ORDERS_LEFT_OUT);
     }
 
     /**

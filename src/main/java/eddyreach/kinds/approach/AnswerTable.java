@@ -6,6 +6,7 @@ import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +24,7 @@ final class AnswerTable {
 
     /** Rounded down, in mm. */
     static String assuredOn(Assurance a) {
-        return a.anywhereOn() ? down(a.surelyOn()) : "-";
+        return a.anywhereOn() ? down(a.assuredOn()) : "-";
     }
 
     private static String down(double metres) {
@@ -37,7 +38,9 @@ final class AnswerTable {
 
     /** Rounded up, in mm, or in words. */
     static String assuredOff(Assurance a) {
-        return Double.isInfinite(a.surelyOff()) ? "beyond range" : a.surelyOff() == 0 ? "anywhere" : up(a.surelyOff());
+        return Double.isInfinite(a.assuredOff())
+                ? "beyond range"
+                : a.assuredOff() == 0 ? "anywhere" : up(a.assuredOff());
     }
 
     private static String work(double metres) {
@@ -112,14 +115,14 @@ final class AnswerTable {
     static String single(TargetResult t) {
         Optional<Assurance> band = t.assessment().map(Assessment::assurance);
         if (!Double.isFinite(t.distance().on())) {
-            return "No: " + t.distance().outcome().label() + ", "
+            return "No: " + Terms.of(t.distance().outcome()) + ", "
                     + (t.reason().cause() instanceof Reason.NoEffect
                             ? "since only metal is detected."
                             : "not even at the active face.");
         }
         String on = "on at " + distance(t.distance().on()) + " (factor " + Labels.fixed(t.factor(), 2) + ")";
         if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
-            return "Not OK: " + on + ", but it " + t.distance().outcome().label() + ".";
+            return "Not OK: " + on + ", but it " + Terms.of(t.distance().outcome()) + ".";
         }
         if (band.isEmpty()) {
             return "Yes: " + on + ".";
@@ -136,10 +139,10 @@ final class AnswerTable {
 
     /** From where it is assured to be off, in words. */
     static String offWords(Assurance a) {
-        if (a.surelyOff() == 0) {
+        if (a.assuredOff() == 0) {
             return "every unit is off everywhere";
         }
-        return Double.isInfinite(a.surelyOff())
+        return Double.isInfinite(a.assuredOff())
                 ? "off is not assured anywhere within the computed range"
                 : "every unit is off beyond " + assuredOff(a) + " mm";
     }

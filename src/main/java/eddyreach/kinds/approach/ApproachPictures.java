@@ -11,6 +11,7 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.ShadeScale;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +46,7 @@ public final class ApproachPictures {
                 pictures.add(arrangement(result, head, found));
             }
         }
-        ShadeScale ramp = ShadeScale.decades(
+        ShadeScale shades = ShadeScale.decades(
                 result.fields().stream().map(FieldPicture::strength).toList());
         double flux = result.fields().isEmpty()
                 ? 0
@@ -54,10 +55,10 @@ public final class ApproachPictures {
         for (FieldPicture field : result.fields()) {
             pictures.add(new Picture(
                     "field-" + Picture.fileName(field.id()),
-                    "Magnetic field: " + field.title(),
+                    "Magnetic field: " + Terms.of(field),
                     head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp, flux)));
+                    new FieldDrawing(field, shades, flux)));
         }
         for (CurrentPicture current : result.currents()) {
             String skin = current.skins().stream()

@@ -68,7 +68,7 @@ public final class ApproachRunner {
         comparison = study.kind() == ApproachKind.MATERIALS;
         targets = standardFirst(study);
         ladder = new ResolutionLadder(study.setup(), targets, progress);
-        fine = ladder.step(ResolutionLadder.FIRST).bench();
+        fine = ladder.step(ResolutionLadder.FIRST).solved();
     }
 
     /**
@@ -152,11 +152,11 @@ public final class ApproachRunner {
         double shown = Double.isFinite(on) ? on : 0;
         // fields beside the axis are not kept: they have no symmetry
         Optional<WorkingPoint> at = target.offset() == 0 && o.field() instanceof TargetField axial
-                ? Optional.of(WorkingPoint.with(o.step().bench(), axial, shown))
+                ? Optional.of(WorkingPoint.with(o.step().solved(), axial, shown))
                 : Optional.empty();
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
         LossBudget budget = at.map(a -> Budgets.of(a, target.id()))
-                .orElseGet(() -> Budgets.beside(o.step().bench(), o.field(), shown, target.id()));
+                .orElseGet(() -> Budgets.beside(o.step().solved(), o.field(), shown, target.id()));
         TargetResult result = new TargetResult(
                 target,
                 o.curve(),

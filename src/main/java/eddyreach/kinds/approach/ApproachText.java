@@ -9,6 +9,7 @@ import eddyreach.report.page.TextPage;
 import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
+import eddyreach.report.words.Terms;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -32,6 +33,8 @@ final class ApproachText {
         for (TargetResult target : result.targets()) {
             page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
         }
+        ReasonText.shared(result.targets().stream().map(TargetResult::reason).toList())
+                .ifPresent(page::paragraph);
         for (TargetResult target : result.targets()) {
             target.assessment().flatMap(Assessment::advice).ifPresent(a -> advice(target, a, page));
         }
@@ -45,8 +48,8 @@ final class ApproachText {
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : "-",
                     t.band().map(ApproachText::band).orElse("-"),
                     verdict.text());
@@ -108,7 +111,7 @@ final class ApproachText {
 
     /** Against the typical range the numerical error counts in favour. */
     private static Verdict verdict(TargetResult t) {
-        String outcome = t.distance().outcome().label();
+        String outcome = Terms.of(t.distance().outcome());
         if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
             return new Verdict(outcome, TextPage.RED);
         }

@@ -1,8 +1,8 @@
 package eddyreach.kinds.approach;
 
+import eddyreach.model.read.AlternativeSwitches;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.Materials;
-import eddyreach.model.read.SwitchFamily;
 import eddyreach.model.read.SwitchReader;
 import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.OffsetLimit;
@@ -76,7 +76,7 @@ public final class PartQuestion {
         }
         problems.throwIfAny();
         return study(id, model.orElseThrow(), target.orElseThrow(), materials)
-                .withAlternatives(SwitchFamily.of(model.orElseThrow(), library));
+                .withAlternatives(AlternativeSwitches.of(model.orElseThrow(), library));
     }
 
     private static ApproachInput study(String id, SwitchModel model, Target target, Materials materials) {

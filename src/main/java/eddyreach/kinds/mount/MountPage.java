@@ -3,6 +3,7 @@ package eddyreach.kinds.mount;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -87,12 +88,10 @@ public final class MountPage {
                         List.of(
                                 c.mount().id(),
                                 t.target().id(),
-                                Labels.uncertain(d.on(), d.onError()),
-                                Labels.uncertain(d.off(), d.offError()),
+                                Labels.uncertainCell(d.on(), d.onError()),
+                                Labels.uncertainCell(d.off(), d.offError()),
                                 Double.isFinite(t.shift()) ? MountWords.signed(t.shift()) : "-",
-                                switches
-                                        ? t.within() ? "" : "over 10 %"
-                                        : d.outcome().label()),
+                                switches ? t.within() ? "" : "over 10 %" : Terms.of(d.outcome())),
                         !t.within() && !c.mount().isEmpty()));
             }
         }

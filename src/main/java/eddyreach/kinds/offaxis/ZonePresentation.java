@@ -9,7 +9,9 @@ import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +57,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         d.onError() * Labels.MM,
                         d.off() * Labels.MM,
                         d.offError() * Labels.MM,
-                        d.outcome().label());
+                        Terms.of(d.outcome()));
             }
         }
         return csv;
@@ -80,7 +82,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                             t.distances().stream().map(SwitchDistance::offError).toList())
                     .with(
                             "outcome",
-                            t.distances().stream().map(d -> d.outcome().label()).toList())
+                            t.distances().stream()
+                                    .map(d -> Terms.of(d.outcome()))
+                                    .toList())
                     .with("on_edge_at_contact_m", t.onEdge().offset())
                     .with("on_edge_at_contact_error_m", t.onEdge().error())
                     .with("off_edge_at_contact_m", t.offEdge().offset())
@@ -100,10 +104,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
 
     @Override
     public String answer() {
-        return result.targets().stream()
-                        .map(t -> t.target().label() + " " + shortly(t))
-                        .collect(Collectors.joining("; "))
-                + ".";
+        return Texts.capitalised(result.targets().stream()
+                .map(t -> t.target().label() + " " + shortly(t))
+                .collect(Collectors.joining("; ", "", ".")));
     }
 
     private static String shortly(ZoneTarget t) {
@@ -113,7 +116,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
         }
         String start = Double.isFinite(axis.on())
                 ? "is on at " + Labels.millimetres(axis.on()) + " mm on the axis"
-                : "on the axis: " + axis.outcome().label();
+                : "on the axis: " + Terms.of(axis.outcome());
         return start
                 + (t.onEdge().found()
                         ? " and within " + Labels.millimetres(t.onEdge().offset()) + " mm of it in contact"
@@ -133,10 +136,8 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         COLUMNS,
                         k < name.size() ? name.get(k) : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
-                                : d.outcome().label(),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Double.isFinite(d.on()) ? Labels.uncertainCell(d.on(), d.onError()) : Terms.of(d.outcome()),
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.gap();
@@ -165,10 +166,8 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                 rows.add(Page.Row.of(
                         k == 0 ? t.target().label() : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
-                                : d.outcome().label(),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Double.isFinite(d.on()) ? Labels.uncertainCell(d.on(), d.onError()) : Terms.of(d.outcome()),
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.table(List.of("target", "offset, mm", "on, mm", "off, mm"), Set.of(1, 2, 3), rows);
@@ -191,7 +190,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
         }
         String start = Double.isFinite(axis.on())
                 ? "on at " + Labels.millimetres(axis.on()) + " mm on the axis; "
-                : "on the axis " + axis.outcome().label() + "; ";
+                : "on the axis " + Terms.of(axis.outcome()) + "; ";
         if (!t.onEdge().found()) {
             return start + "in contact it is detected at every offset examined.";
         }

@@ -113,7 +113,7 @@ public final class RecessRunner {
                 study,
                 TrimmedSwitch.of(
                         ladder.step(ResolutionLadder.FIRST),
-                        WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).bench())),
+                        WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).solved())),
                 diameters,
                 depths,
                 probe.free().get(0),

@@ -31,7 +31,7 @@ public final class ConductivityRunner {
         for (int j = 0; j < mu.length; j++) {
             rows.add(found.subList(j * sigma.length, (j + 1) * sigma.length));
         }
-        double omega = sweep.bench().free().omega();
+        double omega = sweep.solved().free().omega();
         List<SwitchDistance> marked =
                 sweep.of(study.materials().stream().map(study::target).toList(), "materials");
         List<ConductivityResult.Dot> dots = new ArrayList<>();
@@ -40,7 +40,7 @@ public final class ConductivityRunner {
             dots.add(new ConductivityResult.Dot(
                     m, m.conductivity(Temperature.AMBIENT), m.skinDepth(omega, Temperature.AMBIENT), marked.get(i)));
         }
-        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.bench());
+        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.solved());
         ValidityLimits.errors("map", found, study.accuracy()).ifPresent(warnings::add);
         ValidityLimits.errors("materials", marked, study.accuracy()).ifPresent(warnings::add);
         double k = Wavenumber.dominant(study.switchModel(), study.switchModel().effectiveDistance());

@@ -54,8 +54,8 @@ public final class LayersRunner {
                 Double.isFinite(bare.on()) ? bare.on() : study.switchModel().effectiveDistance();
         Set<Material> materials = new LinkedHashSet<>(coatings);
         study.base().stream().map(Layer::material).forEach(materials::add);
-        List<Warning> warnings = ValidityLimits.sweep(study.outline(), materials, sweep.bench());
-        double omega = sweep.bench().free().omega();
+        List<Warning> warnings = ValidityLimits.sweep(study.outline(), materials, sweep.solved());
+        double omega = sweep.solved().free().omega();
         double k = Wavenumber.dominant(study.switchModel(), reference);
         List<LayersResult.Item> items = new ArrayList<>();
         for (int i = 0; i < coatings.size(); i++) {

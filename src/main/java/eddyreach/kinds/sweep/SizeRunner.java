@@ -1,5 +1,6 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
@@ -17,9 +18,6 @@ public final class SizeRunner {
 
     /** Sizes that are told, over that of the standard target. */
     private static final double[] TOLD = {0.25, 0.5, 0.75, 1, 1.5};
-
-    /** Ratio of seen to unseen size down to which the smallest one is searched. */
-    private static final double CLOSE = 1.01;
 
     private final SweepInput.Size study;
     private final Sweep sweep;
@@ -50,9 +48,9 @@ public final class SizeRunner {
         double[] smallest = smallest(curves);
         curves.forEach(c -> c.sort(Comparator.comparingDouble(SweepPoint::value)));
         List<Warning> warnings =
-                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.bench());
+                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.solved());
         double widest = study.outline(study.sizes().last()).equivalentRadius();
-        if (sweep.bench().fields().wide(widest)) {
+        if (sweep.solved().fields().wide(widest)) {
             warnings.add(ValidityLimits.wide("the largest sizes", widest));
         }
         List<SizeResult.Item> items = new ArrayList<>();
@@ -123,7 +121,7 @@ public final class SizeRunner {
 
     private static int[] open(double[] unseen, double[] seen) {
         return IntStream.range(0, seen.length)
-                .filter(m -> seen[m] > CLOSE * unseen[m])
+                .filter(m -> seen[m] > AccuracyPolicy.SMALLEST_SIZE * unseen[m])
                 .toArray();
     }
 }

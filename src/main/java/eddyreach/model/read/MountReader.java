@@ -15,15 +15,17 @@ import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Binds a mount, from a file of its own or from a group of keys in a study, and checks that it fits the switch. */
 public final class MountReader {
 
-    private static final double LEAST = 1e-5;
-    private static final double LARGEST = 10;
+    /** Smallest length that can be given, m. */
+    static final double LEAST = 1e-5;
+
+    /** Largest, m. */
+    static final double LARGEST = 10;
 
     /** Farthest that a face can be sunk, in its diameters: the field has long ended there, and numbers lose their digits. */
     private static final double DEEPEST = 10;
@@ -34,13 +36,11 @@ public final class MountReader {
     /** Steps of a cone when only overlaps are looked for. */
     private static final int STEPS = 8;
 
-    /** Whether a hole is tapped. */
-    private static final Map<String, Boolean> HOLES = Map.of("clearance", false, "tapped", true);
-
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Materials materials;
     private final Optional<SwitchModel> model;
+    private final WallReader walls;
 
     /**
      * @param materials the materials that may be named
@@ -49,6 +49,7 @@ public final class MountReader {
     public MountReader(Materials materials, Optional<SwitchModel> model) {
         this.materials = materials;
         this.model = model;
+        walls = new WallReader(materials, model);
     }
 
     /**
@@ -95,7 +96,7 @@ public final class MountReader {
     private Optional<Mount> bind(Node node, String id, String name) {
         String note = node.note("note");
         double surface = bindSurface(node);
-        Optional<Mount.Wall> wall = node.optionalMap("wall").flatMap(n -> bindWall(n, surface));
+        Optional<Mount.Wall> wall = node.optionalMap("wall").flatMap(n -> walls.bind(n, surface));
         Optional<Mount.Cover> cover = node.optionalMap("cover").flatMap(this::bindCover);
         List<Part> rings = new ArrayList<>(bindBehind(node, wall, surface));
         for (Node ring : node.optionalList("rings")) {
@@ -114,8 +115,8 @@ public final class MountReader {
             if (b.distance() <= front) {
                 node.problem(
                         "background",
-                        "stands " + length(b.distance()) + " before the face, inside the mount, which reaches up to "
-                                + length(front));
+                        "stands " + Units.length(b.distance())
+                                + " before the face, inside the mount, which reaches up to " + Units.length(front));
             }
         });
         return Optional.of(mount);
@@ -128,162 +129,20 @@ public final class MountReader {
         if (proud > 0 && sunk > 0) {
             node.problem(
                     "sunk by",
-                    length(sunk) + " beside proud by " + length(proud) + ": a switch is one or the other, or flush");
+                    Units.length(sunk) + " beside proud by " + Units.length(proud)
+                            + ": a switch is one or the other, or flush");
         }
         double end =
                 model.flatMap(m -> m.rearEnd().stream().boxed().findFirst()).orElse(-LARGEST);
         if (proud >= -end) {
-            node.problem("proud by", length(proud) + " but the switch is only " + length(-end) + " long");
+            node.problem("proud by", Units.length(proud) + " but the switch is only " + Units.length(-end) + " long");
         }
         return sunk - proud;
     }
 
-    private Optional<Mount.Wall> bindWall(Node node, double surface) {
-        Optional<Material> material = materials.bind(node, "material");
-        double thickness = length(node, "thickness");
-        double diameter = node.quantity("diameter", Dimension.LENGTH, LEAST, widest(), Double.POSITIVE_INFINITY);
-        double bore = bindBore(node);
-        List<Mount.Opening> openings = bindOpenings(node, bore);
-        double edge = bindEdge(node, diameter, bore, openings);
-        if (openings.isEmpty()) {
-            if (diameter <= bore) {
-                node.problem("diameter", length(diameter) + " must be larger than the bore, " + length(bore));
-            }
-            return wall(material, thickness, diameter, bore, openings, edge);
-        }
-        Mount.Opening first = openings.get(0);
-        Mount.Opening last = openings.get(openings.size() - 1);
-        if (diameter <= first.front()) {
-            node.problem(
-                    "diameter", length(diameter) + " must be larger than the opening in it, " + length(first.front()));
-        }
-        if (thickness <= last.to()) {
-            node.problem(
-                    "thickness",
-                    length(thickness) + ": the plate is not thicker than its recess is deep, " + length(last.to()));
-        }
-        double depth = last.to() - surface;
-        model.flatMap(m -> m.rearEnd().stream().boxed().findFirst()).ifPresent(end -> {
-            if (depth > -end) {
-                node.problem("the recess reaches " + length(depth) + " behind the active face, but the switch ends at "
-                        + length(-end));
-            }
-        });
-        return wall(material, thickness, diameter, bore, openings, edge);
-    }
-
     /** Diameter of a wall's bore, m: as given, or that of the hole that the switch needs; NaN when the switch is not known. */
-    public double bindBore(Node node) {
-        double body = model.map(SwitchModel::bodyDiameter).orElse(Double.NaN);
-        boolean tapped = node.optionalChoice("hole", HOLES).orElse(false);
-        if (tapped && model.isPresent() && model.get().thread().isEmpty()) {
-            node.problem("hole", "tapped, but the body of the switch has no thread");
-        }
-        if (node.has("hole") && node.has("bore")) {
-            node.problem("hole", "stands beside bore; give one of them");
-        }
-        double fits = tapped ? body : model.map(SwitchModel::clearanceHole).orElse(Double.NaN);
-        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, widest(), fits);
-        if (bore < body * (1 - 1e-9)) {
-            node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
-        }
-        return bore;
-    }
-
-    private static Optional<Mount.Wall> wall(
-            Optional<Material> material,
-            double thickness,
-            double diameter,
-            double bore,
-            List<Mount.Opening> openings,
-            double edge) {
-        return material.isEmpty() || !(thickness > 0 && bore > 0 && diameter > 0 && edge > 0)
-                ? Optional.empty()
-                : Optional.of(new Mount.Wall(material.get(), thickness, diameter, bore, openings, edge));
-    }
-
-    /** Distance of a straight edge from the axis, m; infinite without one. */
-    private static double bindEdge(Node node, double diameter, double bore, List<Mount.Opening> openings) {
-        double edge = node.quantity("edge", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY);
-        double widest = openings.stream().mapToDouble(Mount.Opening::front).reduce(0, Math::max);
-        if (edge <= bore / 2) {
-            node.problem(
-                    "edge",
-                    length(edge) + " from the axis, but the bore of " + length(bore) + " reaches " + length(bore / 2)
-                            + " from it");
-        } else if (edge <= widest / 2) {
-            node.problem(
-                    "edge",
-                    length(edge) + " from the axis, but the opening of " + length(widest) + " reaches "
-                            + length(widest / 2) + " from it; an opening that breaks through the edge cannot be"
-                            + " described");
-        }
-        if (Double.isFinite(edge) && edge >= diameter / 2) {
-            node.problem(
-                    "edge",
-                    length(edge) + " from the axis lies outside the wall, whose diameter of " + length(diameter)
-                            + " ends at " + length(diameter / 2));
-        }
-        return edge;
-    }
-
-    private List<Mount.Opening> bindOpenings(Node node, double bore) {
-        List<String> given = List.of("recess", "countersink", "steps").stream()
-                .filter(node::has)
-                .toList();
-        if (given.size() > 1) {
-            node.problem(given.get(1), "stands beside " + given.get(0) + "; give one of them, or all as steps");
-        }
-        List<Mount.Opening> openings = new ArrayList<>();
-        node.optionalMap("recess").ifPresent(n -> addOpening(n, bore, true, openings));
-        node.optionalMap("countersink").ifPresent(n -> addCone(n, bore, openings));
-        for (Node n : node.optionalList("steps")) {
-            if (n.checkMap()) {
-                addOpening(n, bore, openings.isEmpty(), openings);
-            }
-        }
-        return openings;
-    }
-
-    private void addOpening(Node node, double bore, boolean first, List<Mount.Opening> openings) {
-        double diameter = length(node, "diameter");
-        double depth = length(node, "depth");
-        if (diameter <= bore) {
-            node.problem("diameter", length(diameter) + " must be larger than the bore, " + length(bore));
-            return;
-        }
-        double from = 0;
-        if (!first) {
-            Mount.Opening before = openings.get(openings.size() - 1);
-            from = before.to();
-            if (diameter >= before.back()) {
-                node.problem(
-                        "diameter",
-                        length(diameter) + " must be smaller than that of the step above, " + length(before.back()));
-            }
-            if (depth <= from) {
-                node.problem("depth", length(depth) + " must be larger than that of the step above, " + length(from));
-            }
-        }
-        if (depth > from) {
-            openings.add(new Mount.Opening(diameter, diameter, from, depth));
-        }
-    }
-
-    private void addCone(Node node, double bore, List<Mount.Opening> openings) {
-        double front = length(node, "diameter");
-        double depth = length(node, "depth");
-        double back = node.quantity("to", Dimension.LENGTH, LEAST, LARGEST, bore);
-        if (front <= back) {
-            node.problem("diameter", length(front) + " must be larger than what it narrows to, " + length(back));
-        }
-        if (back < bore) {
-            node.problem("to", length(back) + " must not be smaller than the bore, " + length(bore));
-        }
-        // without a switch the bore may be unknown
-        if (!(front <= back) && !(back < bore) && depth > 0) {
-            openings.add(new Mount.Opening(front, back, 0, depth));
-        }
+    public double bindBore(Node wall) {
+        return walls.bindBore(wall);
     }
 
     private Optional<Mount.Cover> bindCover(Node node) {
@@ -320,7 +179,9 @@ public final class MountReader {
         double outer = length(node, across);
         double height = length(node, along);
         if (outer <= inner) {
-            node.problem(across, length(outer) + " must be larger than the body of the switch, " + length(inner));
+            node.problem(
+                    across,
+                    Units.length(outer) + " must be larger than the body of the switch, " + Units.length(inner));
         }
         if (material.isEmpty() || !(outer > inner && height > 0) || Double.isNaN(back)) {
             return back;
@@ -336,14 +197,16 @@ public final class MountReader {
         }
         Optional<Material> material = materials.bind(node, "material");
         double inner = node.quantity("inner diameter", Dimension.LENGTH, 0, LARGEST, 0);
-        double outer = node.quantity("outer diameter", Dimension.LENGTH, LEAST, widest());
+        double outer = node.quantity("outer diameter", Dimension.LENGTH, LEAST, widest(model));
         double front = node.quantity("front", Dimension.LENGTH, -LARGEST, LARGEST);
         double back = node.quantity("back", Dimension.LENGTH, -LARGEST, LARGEST);
         if (inner >= outer) {
-            node.problem("outer diameter", length(outer) + " must be larger than inner diameter, " + length(inner));
+            node.problem(
+                    "outer diameter",
+                    Units.length(outer) + " must be larger than inner diameter, " + Units.length(inner));
         }
         if (front >= back) {
-            node.problem("back", length(back) + " must be larger than front, " + length(front));
+            node.problem("back", Units.length(back) + " must be larger than front, " + Units.length(front));
         }
         if (material.isPresent() && outer > inner && back > front) {
             rings.add(
@@ -382,23 +245,21 @@ public final class MountReader {
 
     private static String named(Part part) {
         Section s = part.section();
-        return "\"" + part.name() + "\" (diameter " + length(2 * s.r0()) + " to " + length(2 * s.r1()) + ", "
-                + height(s.z1()) + " to " + height(s.z0()) + ")";
+        return "\"" + part.name() + "\" (diameter " + Units.length(2 * s.r0()) + " to " + Units.length(2 * s.r1())
+                + ", " + height(s.z1()) + " to " + height(s.z0()) + ")";
     }
 
     private static String height(double z) {
-        return z > 0 ? length(z) + " in front of the face" : length(0 - z) + " behind the face";
+        return z > 0 ? Units.length(z) + " in front of the face" : Units.length(0 - z) + " behind the face";
     }
 
-    private double widest() {
+    /** Widest wall, bore or ring about a switch, m. */
+    static double widest(Optional<SwitchModel> model) {
         return model.map(m -> WIDEST * m.faceDiameter()).orElse(LARGEST);
     }
 
-    private static double length(Node node, String key) {
+    /** A required length, m; NaN after a problem. */
+    static double length(Node node, String key) {
         return node.quantity(key, Dimension.LENGTH, LEAST, LARGEST);
-    }
-
-    private static String length(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
     }
 }

@@ -62,7 +62,7 @@ class AssuranceTest {
     private Assurance band(String id, Target target, Allowances allowances) {
         TrialSwitches trials = new TrialSwitches(study(id).setup(), List.of(target));
         return new AssuranceFinder(study(id).setup(), trials.plain(), allowances)
-                .of(target, trials.tryout(target), distance(id, target));
+                .of(target, trials.curve(target), distance(id, target));
     }
 
     private static Target sheet(String material, double thickness) {
@@ -83,10 +83,10 @@ class AssuranceTest {
         Assurance band = band(id, study(id).standard(), Allowances.STANDARD);
         // the spline through the coarse samples costs a few parts in ten thousand
         double sn = model.ratedDistance();
-        assertThat(band.surelyOn()).isCloseTo(standard.assured(), within(1e-3 * sn));
-        assertThat(band.surelyOff()).isCloseTo(standard.sureRelease(), within(1e-3 * sn));
-        assertThat(band.surelyOn() / sn).isCloseTo(0.81, within(1e-3));
-        assertThat(band.surelyOff() / sn).isCloseTo(1.43, within(1e-3));
+        assertThat(band.assuredOn()).isCloseTo(standard.assured(), within(1e-3 * sn));
+        assertThat(band.assuredOff()).isCloseTo(standard.sureRelease(), within(1e-3 * sn));
+        assertThat(band.assuredOn() / sn).isCloseTo(0.81, within(1e-3));
+        assertThat(band.assuredOff() / sn).isCloseTo(1.43, within(1e-3));
     }
 
     @Test
@@ -94,7 +94,7 @@ class AssuranceTest {
         SwitchModel model = LIBRARY.switchModel("m18-flush");
         Assurance band = band("m18-flush", study("m18-flush").standard(), Allowances.of(model));
         double expected = (1.21 + 1.1 * model.differentialTravel()) * model.ratedDistance();
-        assertThat(band.surelyOff()).isCloseTo(expected, within(1e-3 * model.ratedDistance()));
+        assertThat(band.assuredOff()).isCloseTo(expected, within(1e-3 * model.ratedDistance()));
     }
 
     @ParameterizedTest
@@ -103,12 +103,13 @@ class AssuranceTest {
         Target target = sheet(material, material.equals("fe360") ? 0.5e-3 : 1e-3);
         SwitchDistance d = distance("m18-flush", target);
         Assurance band = band("m18-flush", target, Allowances.of(LIBRARY.switchModel("m18-flush")));
-        assertThat(List.of(band.surelyOn(), d.on(), d.off(), band.surelyOff())).isSorted();
+        assertThat(List.of(band.assuredOn(), d.on(), d.off(), band.assuredOff()))
+                .isSorted();
         assertThat(band.comfortable()).isLessThan(band.recommended());
-        assertThat(band.recommended()).isLessThan(band.surelyOn());
+        assertThat(band.recommended()).isLessThan(band.assuredOn());
         for (Contribution c : band.contributions()) {
-            assertThat(c.shortest()).as("%s", c).isBetween(band.surelyOn(), d.on());
-            assertThat(c.longest()).as("%s", c).isBetween(d.on(), band.surelyOff());
+            assertThat(c.shortest()).as("%s", c).isBetween(band.assuredOn(), d.on());
+            assertThat(c.longest()).as("%s", c).isBetween(d.on(), band.assuredOff());
         }
         assertThat(band.contributions()).extracting(Contribution::cause).contains(Cause.SPREAD, Cause.CONDUCTIVITY);
         assertThat(band.contributions().stream().anyMatch(c -> c.cause() == Cause.PERMEABILITY))
@@ -124,8 +125,8 @@ class AssuranceTest {
         Target target = sheet("aluminium", 1e-3);
         SwitchDistance d = distance("m18-flush", target);
         Assurance band = band("m18-flush", target, none());
-        assertThat(band.surelyOn()).isCloseTo(d.on() - d.onError(), within(5e-6));
-        assertThat(band.surelyOff()).isCloseTo(d.off() + d.offError(), within(5e-6));
+        assertThat(band.assuredOn()).isCloseTo(d.on() - d.onError(), within(5e-6));
+        assertThat(band.assuredOff()).isCloseTo(d.off() + d.offError(), within(5e-6));
     }
 
     /** Each allowance widened alone widens the band, or leaves an end where it is. */
@@ -142,11 +143,11 @@ class AssuranceTest {
         Assurance narrow = band("m18-flush", target, n);
         for (Allowances a : wider) {
             Assurance wide = band("m18-flush", target, a);
-            assertThat(wide.surelyOn()).as("%s", a).isLessThanOrEqualTo(narrow.surelyOn() + 1e-7);
-            assertThat(wide.surelyOff()).as("%s", a).isGreaterThanOrEqualTo(narrow.surelyOff() - 1e-7);
-            assertThat(wide.surelyOff() - wide.surelyOn())
+            assertThat(wide.assuredOn()).as("%s", a).isLessThanOrEqualTo(narrow.assuredOn() + 1e-7);
+            assertThat(wide.assuredOff()).as("%s", a).isGreaterThanOrEqualTo(narrow.assuredOff() - 1e-7);
+            assertThat(wide.assuredOff() - wide.assuredOn())
                     .as("%s", a)
-                    .isGreaterThan(narrow.surelyOff() - narrow.surelyOn() + 5e-6);
+                    .isGreaterThan(narrow.assuredOff() - narrow.assuredOn() + 5e-6);
         }
     }
 
@@ -160,11 +161,11 @@ class AssuranceTest {
         Allowances allowances = Allowances.of(LIBRARY.switchModel("m18-flush"));
         ResolutionLadder.Step fine = ladder("m18-flush").step(ResolutionLadder.FIRST);
         Assurance exact = new AssuranceFinder(study.setup(), fine, allowances)
-                .of(target, ConductanceCurve.of(fine.bench(), target), distance("m18-flush", target));
+                .of(target, ConductanceCurve.of(fine.solved(), target), distance("m18-flush", target));
         Assurance band = band("m18-flush", target, allowances);
         double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();
-        assertThat(band.surelyOn()).isCloseTo(exact.surelyOn(), within(most));
-        assertThat(band.surelyOff()).isCloseTo(exact.surelyOff(), within(most));
+        assertThat(band.assuredOn()).isCloseTo(exact.assuredOn(), within(most));
+        assertThat(band.assuredOff()).isCloseTo(exact.assuredOff(), within(most));
     }
 
     @Test
@@ -172,6 +173,6 @@ class AssuranceTest {
         Assurance band = band("m18-flush", sheet("water", 5e-3), Allowances.STANDARD);
         assertThat(band.anywhereOn()).isFalse();
         assertThat(band.recommended()).isNaN();
-        assertThat(band.surelyOff()).isZero();
+        assertThat(band.assuredOff()).isZero();
     }
 }
