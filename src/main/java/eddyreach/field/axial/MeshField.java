@@ -155,41 +155,46 @@ public final class MeshField implements Field {
                 places[i] = slant.at(line, height);
             }
             for (int i = 0; i < r.length; i++, at++) {
-                Foot fr = feet[i];
-                double stretch = places[i].stretch();
                 for (int b = 0; b < fz.value().length; b++) {
                     int iz = mesh.z().function(fz.element(), b);
-                    double vRe = 0;
-                    double vIm = 0;
-                    double cRe = 0;
-                    double cIm = 0;
-                    double sRe = 0;
-                    double sIm = 0;
-                    for (int a = 0; a < fr.value().length; a++) {
-                        int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
-                        if (u >= 0) {
-                            // on the axis A / r tends to dA/dr
-                            double slope = fr.slope()[a] / stretch;
-                            double over = r[i] > 0 ? fr.value()[a] / r[i] : slope;
-                            double curl = over + slope;
-                            sRe += re[u] * slope;
-                            sIm += im[u] * slope;
-                            vRe += re[u] * fr.value()[a];
-                            vIm += im[u] * fr.value()[a];
-                            cRe += re[u] * curl;
-                            cIm += im[u] * curl;
-                        }
-                    }
-                    s.aRe()[at] += vRe * fz.value()[b];
-                    s.aIm()[at] += vIm * fz.value()[b];
-                    double along = places[i].lean() * fz.value()[b];
-                    s.brRe()[at] -= vRe * fz.slope()[b] - sRe * along;
-                    s.brIm()[at] -= vIm * fz.slope()[b] - sIm * along;
-                    s.bzRe()[at] += cRe * fz.value()[b];
-                    s.bzIm()[at] += cIm * fz.value()[b];
+                    addScattered(feet[i], places[i], iz, fz.value()[b], fz.slope()[b], at, s);
                 }
             }
         }
+    }
+
+    /** Adds at one point what belongs to one axial function of a given value and slope there. */
+    private void addScattered(Foot fr, Slant.Place place, int iz, double value, double slope, int at, Samples s) {
+        TensorMesh mesh = layout.mesh;
+        double r = place.radius();
+        double vRe = 0;
+        double vIm = 0;
+        double cRe = 0;
+        double cIm = 0;
+        double sRe = 0;
+        double sIm = 0;
+        for (int a = 0; a < fr.value().length; a++) {
+            int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
+            if (u >= 0) {
+                // on the axis A / r tends to dA/dr
+                double across = fr.slope()[a] / place.stretch();
+                double over = r > 0 ? fr.value()[a] / r : across;
+                double curl = over + across;
+                vRe += re[u] * fr.value()[a];
+                vIm += im[u] * fr.value()[a];
+                cRe += re[u] * curl;
+                cIm += im[u] * curl;
+                sRe += re[u] * across;
+                sIm += im[u] * across;
+            }
+        }
+        s.aRe()[at] += vRe * value;
+        s.aIm()[at] += vIm * value;
+        double along = place.lean() * value;
+        s.brRe()[at] -= vRe * slope - sRe * along;
+        s.brIm()[at] -= vIm * slope - sIm * along;
+        s.bzRe()[at] += cRe * value;
+        s.bzIm()[at] += cIm * value;
     }
 
     /** Adds waves J1(kr) exp(kz times the direction) to samples. */
@@ -209,15 +214,20 @@ public final class MeshField implements Field {
                 double e = Math.exp(slope * height);
                 double eRe = e * waveRe[q];
                 double eIm = e * waveIm[q];
-                for (int i = 0; i < r.length; i++, at++) {
-                    s.aRe()[at] += eRe * j1[i];
-                    s.aIm()[at] += eIm * j1[i];
-                    s.brRe()[at] -= slope * eRe * j1[i];
-                    s.brIm()[at] -= slope * eIm * j1[i];
-                    s.bzRe()[at] += eRe * j0[i];
-                    s.bzIm()[at] += eIm * j0[i];
-                }
+                add(eRe, j1, s.aRe(), at);
+                add(eIm, j1, s.aIm(), at);
+                add(-slope * eRe, j1, s.brRe(), at);
+                add(-slope * eIm, j1, s.brIm(), at);
+                add(eRe, j0, s.bzRe(), at);
+                add(eIm, j0, s.bzIm(), at);
+                at += r.length;
             }
+        }
+    }
+
+    private static void add(double factor, double[] x, double[] to, int from) {
+        for (int i = 0; i < x.length; i++) {
+            to[from + i] += factor * x[i];
         }
     }
 }
