@@ -13,9 +13,6 @@ import eddyreach.numerics.GaussLegendre;
  */
 final class SlantedCell {
 
-    /** Points beyond the degree: the map is bilinear, 1/r and the inverse of the map are no polynomials. */
-    private static final int EXTRA = 4;
-
     /** int (dz u dz v + (1/r d(ru)/dr)(1/r d(rv)/dr)) r dr dz, lower triangle over the unknowns of the cell. */
     final double[] curl;
 
@@ -121,7 +118,7 @@ final class SlantedCell {
     }
 
     private static GaussLegendre rule(int degree, double phase) {
-        return GaussLegendre.of(degree + EXTRA + (int) Math.ceil(phase / 2), -1, 1);
+        return GaussLegendre.of(degree + FieldAccuracy.SLANTED_POINTS + (int) Math.ceil(phase / 2), -1, 1);
     }
 
     /** Shape functions and their slopes at a point of an element. */
