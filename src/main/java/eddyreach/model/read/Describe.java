@@ -31,7 +31,12 @@ final class Describe {
 
     /** A sheet; the standard outline needs no saying. */
     static String sheet(Body.Sheet sheet, double standardSide) {
-        return layers(sheet.layers()) + outline(sheet.outline(), standardSide);
+        // a comma, since many names end with a number
+        String layers = sheet.layers().size() == 1
+                ? sheet.layers().get(0).material().name() + ", "
+                        + Units.printed(sheet.layers().get(0).thickness(), Dimension.LENGTH)
+                : layers(sheet.layers());
+        return layers + outline(sheet.outline(), standardSide);
     }
 
     /** The sizes of a round part. */
