@@ -1,5 +1,7 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.DirectSolve;
@@ -65,7 +67,12 @@ public final class DippedTarget {
         this.to = to;
     }
 
-    /** Change of the impedance by the target, ohm; dZ / w is linear in w, as everywhere. */
+    /**
+     * Change of the impedance by the target, ohm; dZ / w is linear in w, as everywhere.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex change(double omega, double distance) {
         solve();
         double t = share(omega);
@@ -76,7 +83,12 @@ public final class DippedTarget {
                 .multiply(omega);
     }
 
-    /** What the interpolation may be wrong by, ohm. */
+    /**
+     * What the interpolation may be wrong by, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double error(double omega, double distance) {
         return change(omega, distance).abs() * (low.error() + Math.abs(share(omega)) * rise.error());
     }
