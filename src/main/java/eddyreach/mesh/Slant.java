@@ -189,12 +189,18 @@ public final class Slant {
         return name.length == 0;
     }
 
-    /** True when nothing leans between two lines and two heights, and all lines are where their names say. */
+    /** True when between two lines and two heights all lines are where their names say. */
     public boolean none(double line0, double line1, double z0, double z1) {
         return same(at(line0, z0).radius(), line0)
                 && same(at(line0, z1).radius(), line0)
                 && same(at(line1, z0).radius(), line1)
                 && same(at(line1, z1).radius(), line1);
+    }
+
+    /** True when no line leans between two heights, wherever they are. */
+    public boolean upright(double line0, double line1, double z0, double z1) {
+        return same(at(line0, z0).radius(), at(line0, z1).radius())
+                && same(at(line1, z0).radius(), at(line1, z1).radius());
     }
 
     private static boolean same(double a, double b) {

@@ -37,13 +37,13 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         int[] local = layout.local(cell);
         SlantedCell slanted = layout.slanted[cell];
         int at = slanted == null
-                ? stiffness(local, er, ez, nuRe, nuIm, loss, re, im)
+                ? stiffness(local, cell, ez, nuRe, nuIm, loss, re, im)
                 : combined(slanted.curl, slanted.mass, nuRe, nuIm, loss, 0, re, im);
         int kept = 0;
         if (layout.scatters(cell)) {
             for (; kept < layout.waveCount(); kept++) {
                 at = slanted == null
-                        ? wave(kept, local, er, ez, nuRe - 1, nuIm, loss, at, re, im)
+                        ? wave(kept, local, cell, ez, nuRe - 1, nuIm, loss, at, re, im)
                         : combined(slanted.waveCurl[kept], slanted.waveMass[kept], nuRe - 1, nuIm, loss, at, re, im);
                 at = zeros(kept + 1, at, re, im);
             }
@@ -52,7 +52,7 @@ record EddySystem(Layout layout, Media media, double density) implements Element
             int nr = mesh.r().degree(er) + 1;
             for (int i = 0; i < local.length; i++) {
                 re[at] = slanted == null
-                        ? density * layout.meanR[er][local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        ? density * layout.radial[cell].mean()[local[i] % nr] * layout.meanZ[ez][local[i] / nr]
                         : density * slanted.mean[i];
                 im[at++] = 0;
             }
@@ -63,7 +63,7 @@ record EddySystem(Layout layout, Media media, double density) implements Element
             int nr = mesh.r().degree(er) + 1;
             for (int i = 0; i < local.length; i++) {
                 double mean = slanted == null
-                        ? layout.meanFlatR[er][local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        ? layout.radial[cell].meanFlat()[local[i] % nr] * layout.meanZ[ez][local[i] / nr]
                         : slanted.meanFlat[i];
                 re[at] = 0;
                 im[at++] = -loss * mean;
@@ -83,11 +83,11 @@ record EddySystem(Layout layout, Media media, double density) implements Element
     }
 
     private int stiffness(
-            int[] local, int er, int ez, double nuRe, double nuIm, double loss, double[] re, double[] im) {
-        int nr = layout.mesh.r().degree(er) + 1;
+            int[] local, int cell, int ez, double nuRe, double nuIm, double loss, double[] re, double[] im) {
+        int nr = layout.mesh.r().degree(cell % layout.mesh.r().elements()) + 1;
         int nz = layout.mesh.z().degree(ez) + 1;
-        double[] massR = layout.massR[er];
-        double[] curlR = layout.curlR[er];
+        double[] massR = layout.radial[cell].mass();
+        double[] curlR = layout.radial[cell].curl();
         double[] massZ = layout.massZ[ez];
         double[] stiffZ = layout.stiffZ[ez];
         int at = 0;
@@ -108,7 +108,7 @@ record EddySystem(Layout layout, Media media, double density) implements Element
     private int wave(
             int q,
             int[] local,
-            int er,
+            int cell,
             int ez,
             double nuRe,
             double nuIm,
@@ -116,8 +116,8 @@ record EddySystem(Layout layout, Media media, double density) implements Element
             int from,
             double[] re,
             double[] im) {
-        double[] radial = layout.waves.radial[q][er];
-        double[] radialCurl = layout.waves.radialCurl[q][er];
+        double[] radial = layout.radial[cell].wave()[q];
+        double[] radialCurl = layout.radial[cell].waveCurl()[q];
         double[] axial = layout.waves.axial[q][ez];
         double[] axialSlope = layout.waves.axialSlope[q][ez];
         int nr = radial.length;

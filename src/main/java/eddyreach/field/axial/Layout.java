@@ -13,7 +13,9 @@ import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -43,13 +45,13 @@ public final class Layout {
     /** Unknowns of each cell, kept ones included. */
     final int[][] elements;
 
+    /** Integrals over the radial element of each cell, where they are factors of those over the cell. */
+    final RadialElement[] radial;
+
     public final double[][] massR;
-    final double[][] curlR;
     public final double[][] massZ;
     public final double[][] stiffZ;
-    final double[][] meanR;
     final double[][] meanZ;
-    final double[][] meanFlatR;
 
     /** For each part the number of the slit body it belongs to, -1 for none. */
     final int[] slitBody;
@@ -100,24 +102,44 @@ public final class Layout {
             useR[c % r.elements()] |= part[c] >= 0;
             useZ[c / r.elements()] |= part[c] >= 0;
         }
+        waves = basis == null ? null : new WaveTables(basis, direction, r, z, useR, useZ);
+        massR = LineForms.radialMass(r);
+        massZ = LineForms.mass(z);
+        stiffZ = LineForms.stiffness(z);
+        meanZ = LineForms.mean(z);
+        radial = radial();
         slanted = new SlantedCell[mesh.cells()];
         IntStream.range(0, mesh.cells())
                 .parallel()
                 .filter(c -> !mesh.upright(c))
-                .forEach(c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
-        waves = basis == null ? null : new WaveTables(basis, direction, r, z, useR, useZ);
-        massR = LineForms.radialMass(r);
-        curlR = LineForms.radialCurl(r);
-        massZ = LineForms.mass(z);
-        stiffZ = LineForms.stiffness(z);
-        meanR = LineForms.radialMean(r);
-        meanZ = LineForms.mean(z);
-        meanFlatR = LineForms.mean(r);
+                .forEach(
+                        c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
         elements = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
             elements[c] = unknowns(c);
         }
         plan = new FrontalPlan(mesh.dissection(waveCount() + (hasCoil ? 1 : 0) + slitBodies), elements);
+    }
+
+    /** Elements of the radial axis; above and below a cone they lie elsewhere. */
+    private RadialElement[] radial() {
+        Axis r = mesh.r();
+        RadialElement[] all = RadialElement.all(r, waves);
+        RadialElement[] of = new RadialElement[mesh.cells()];
+        Map<List<Number>, RadialElement> moved = new HashMap<>();
+        for (int c = 0; c < of.length; c++) {
+            int e = c % r.elements();
+            if (mesh.inPlace(c)) {
+                of[c] = all[e];
+            } else if (mesh.upright(c)) {
+                double inner = mesh.radius(c, 0);
+                double outer = mesh.radius(c, 1);
+                of[c] = moved.computeIfAbsent(
+                        List.of(e, inner, outer),
+                        k -> RadialElement.between(inner, outer, r.degree(e), basis, direction));
+            }
+        }
+        return of;
     }
 
     private static List<Part> withWinding(List<Part> parts, CoilRegion coil) {

@@ -47,10 +47,10 @@ final class LossIntegrals {
                 .filter(ez -> lossy(media, layout.part[ez * r.elements() + er]))
                 .toArray();
         IntStream.of(lossy)
-                .filter(ez -> layout.slanted[ez * r.elements() + er] != null)
+                .filter(ez -> !layout.mesh.inPlace(ez * r.elements() + er))
                 .forEach(ez -> slanted(field, layout, media, er, ez, loss));
         int[] cells = IntStream.of(lossy)
-                .filter(ez -> layout.slanted[ez * r.elements() + er] == null)
+                .filter(ez -> layout.mesh.inPlace(ez * r.elements() + er))
                 .toArray();
         if (cells.length == 0) {
             return;
@@ -76,7 +76,7 @@ final class LossIntegrals {
         }
     }
 
-    /** The integral over one cell that is no rectangle, row by row. */
+    /** The integral over one cell that does not lie where the radial axis says, row by row. */
     private static void slanted(MeshField field, Layout layout, Media media, int er, int ez, double[] loss) {
         Axis r = layout.mesh.r();
         Axis z = layout.mesh.z();

@@ -6,9 +6,10 @@ import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import eddyreach.numerics.Bessel;
 import eddyreach.numerics.GaussLegendre;
+import java.util.stream.IntStream;
 
 /**
- * The integrals of {@link EddySystem} on one cell that is no rectangle, by quadrature in two dimensions: there they are no products of
+ * The integrals of {@link EddySystem} on one cell whose sides lean, by quadrature in two dimensions: there they are no products of
  * integrals along the axes. Shape functions are those of the axes, in the names of the mesh lines.
  */
 final class SlantedCell {
@@ -59,6 +60,8 @@ final class SlantedCell {
         double[] slopeR = new double[n];
         double[] slopeZ = new double[n];
         int nr = r.degree(er) + 1;
+        int[] onR = IntStream.of(local).map(l -> l % nr).toArray();
+        int[] onZ = IntStream.of(local).map(l -> l / nr).toArray();
         for (int j = 0; j < alongZ.size(); j++) {
             double height = z.middle(ez) + z.length(ez) / 2 * alongZ.node(j);
             vz.at(alongZ.node(j), z.length(ez) / 2);
@@ -67,13 +70,15 @@ final class SlantedCell {
                 vr.at(alongR.node(i), r.length(er) / 2);
                 Slant.Place p = mesh.slant().at(line, height);
                 double area = alongR.weight(i) * alongZ.weight(j) * r.length(er) / 2 * z.length(ez) / 2 * p.stretch();
+                double inverse = 1 / p.radius();
+                double stretch = 1 / p.stretch();
                 for (int a = 0; a < n; a++) {
-                    double fr = vr.value[local[a] % nr];
-                    double fz = vz.value[local[a] / nr];
-                    double slope = vr.slope[local[a] % nr] * fz / p.stretch();
+                    double fr = vr.value[onR[a]];
+                    double fz = vz.value[onZ[a]];
+                    double slope = vr.slope[onR[a]] * fz * stretch;
                     value[a] = fr * fz;
-                    slopeR[a] = slope + value[a] / p.radius();
-                    slopeZ[a] = fr * vz.slope[local[a] / nr] - p.lean() * slope;
+                    slopeR[a] = slope + value[a] * inverse;
+                    slopeZ[a] = fr * vz.slope[onZ[a]] - p.lean() * slope;
                     mean[a] += area * p.radius() * value[a];
                     meanFlat[a] += area * value[a];
                 }
