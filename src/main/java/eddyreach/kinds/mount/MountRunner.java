@@ -23,6 +23,7 @@ import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Recess;
 import eddyreach.model.values.Target;
@@ -33,6 +34,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -121,7 +123,7 @@ public final class MountRunner {
             List<MountCase> bounds = new ArrayList<>();
             List<FieldPicture> pictures = new ArrayList<>();
             for (int i = m; i < m + n; i++) {
-                WorkingPoint without = workingPoint(solvedSwitches[ResolutionLadder.FIRST][i], mounts.get(i));
+                WorkingPoint without = workingPoint(withFields(i), mounts.get(i));
                 bounds.add(mountCase(i, without, found.get(i), found.get(0)));
                 if (study.fieldPictures()) {
                     pictures.add(FieldSampler.mounted(without, mounts.get(i), top()));
@@ -156,34 +158,53 @@ public final class MountRunner {
 
     private record Found(Target target, double floor, Curve curve, SwitchDistance distance) {}
 
-    /** Climbs the ladder with those pairs of mount and target whose error bar is still above what the study asks for. */
+    /**
+     * Climbs the ladder with those pairs of mount and target whose error bar is still above what the study asks for, as far as the memory
+     * lets it: beyond, what the step before found stands, with its wider bar.
+     */
     private List<List<Found>> find() {
         int n = study.targets().size();
         Found[] found = new Found[mounts.size() * n];
-        AtomicInteger done = new AtomicInteger();
+        int[] open = IntStream.range(0, found.length).toArray();
         progress.at("mounts", 0, found.length);
-        for (int step = ResolutionLadder.FIRST; step <= ladder.last() && done.get() < found.length; step++) {
-            int now = step;
-            boolean last = step == ladder.last();
-            int[] open = IntStream.range(0, found.length)
-                    .filter(i -> found[i] == null)
-                    .toArray();
-            IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(now, m));
-            List<ForkJoinTask<?>> tasks = new ArrayList<>();
-            for (int i : open) {
-                tasks.add(ForkJoinTask.adapt(() -> {
-                    Found f = find(now, i / n, study.targets().get(i % n));
-                    if (last || !(f.distance().error() > study.accuracy())) {
-                        found[i] = f;
-                        progress.at("mounts", done.incrementAndGet(), found.length);
-                    }
-                }));
+        for (int step = ResolutionLadder.FIRST; step <= ladder.last() && open.length > 0; step++) {
+            try {
+                climb(step, open, found);
+            } catch (MemoryException e) {
+                if (step == ResolutionLadder.FIRST) {
+                    throw e;
+                }
+                break;
             }
-            ForkJoinTask.invokeAll(tasks);
+            open = IntStream.of(open)
+                    .filter(i -> found[i].distance().error() > study.accuracy())
+                    .toArray();
         }
+        progress.at("mounts", found.length, found.length);
         return IntStream.range(0, mounts.size())
                 .mapToObj(m -> Arrays.asList(found).subList(m * n, (m + 1) * n))
                 .toList();
+    }
+
+    /** Finds pairs of mount and target at a step of the ladder; those that do not fit into the memory are told when the others are done. */
+    private void climb(int step, int[] open, Found[] found) {
+        int n = study.targets().size();
+        AtomicInteger done = new AtomicInteger(found.length - open.length);
+        AtomicReference<MemoryException> full = new AtomicReference<>();
+        IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(step, m));
+        ForkJoinTask.invokeAll(IntStream.of(open)
+                .mapToObj(i -> ForkJoinTask.adapt(() -> {
+                    try {
+                        found[i] = find(step, i / n, study.targets().get(i % n));
+                        progress.at("mounts", done.getAndIncrement(), found.length);
+                    } catch (MemoryException e) {
+                        full.set(e);
+                    }
+                }))
+                .toList());
+        if (full.get() != null) {
+            throw full.get();
+        }
     }
 
     /** Solves the switch in a mount at a step of the ladder and at the one before. */
@@ -192,9 +213,14 @@ public final class MountRunner {
             if (solvedSwitches[s][m] == null) {
                 SolvedSwitch solved = ladder.step(s).solved();
                 String id = mounts.get(m).id();
-                solvedSwitches[s][m] = solved.in(parts(m), bytes -> progress.solving(id, bytes));
+                solvedSwitches[s][m] = solved.operatorsIn(parts(m), bytes -> progress.solving(id, bytes));
             }
         }
+    }
+
+    /** The switch in a mount once more, for fields and losses: one mount after the other, since these take the memory of its factors. */
+    private SolvedSwitch withFields(int m) {
+        return ladder.step(ResolutionLadder.FIRST).solved().in(parts(m), bytes -> {});
     }
 
     private List<Part> parts(int m) {
