@@ -60,7 +60,8 @@ public final class FrontalFactor {
         try {
             factorRe = keep ? new double[(int) plan.factorEntries()] : null;
             factorIm = keep ? new double[factorRe.length] : null;
-            // in a pool of its own: who waits here must not be made to begin another one, which may have to wait for this
+            // in a pool of its own: who waits here must not be made to begin another one, which may have to wait for
+            // this
             Workers.POOL.invoke(ForkJoinTask.adapt(() -> eliminate(elements)));
         } finally {
             Memory.HEAP.give(needed, keep ? plan.factorBytes() : 0);

@@ -41,7 +41,8 @@ public record TensorMesh(Axis r, Axis z, Slant slant) {
 
     /** Radius of a side of a cell at its lower end, m: 0 the inner, 1 the outer. */
     public double radius(int cell, int side) {
-        return slant.at(r.end(cell % r.elements() + side), z.end(cell / r.elements())).radius();
+        return slant.at(r.end(cell % r.elements() + side), z.end(cell / r.elements()))
+                .radius();
     }
 
     /** Number of cells. */

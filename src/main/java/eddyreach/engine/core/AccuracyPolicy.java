@@ -113,7 +113,6 @@ public final class AccuracyPolicy {
      */
     public static final double BALL_STEPS_BELOW = 3;
 
-
     /** By how much a dimension is changed to find its effect, in diameters of the face: enough to stand out from what a new mesh changes. */
     public static final double DIMENSION_CHANGE = 0.015;
 

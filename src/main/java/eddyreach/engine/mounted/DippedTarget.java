@@ -1,12 +1,12 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +94,8 @@ public final class DippedTarget {
     }
 
     private double share(double omega) {
-        return (omega - solved.band().low()) / (solved.band().high() - solved.band().low());
+        return (omega - solved.band().low())
+                / (solved.band().high() - solved.band().low());
     }
 
     /** What the steps that stand for the target may make of resistance and reactance that is wrong, ohm; 0 when there are none. */
@@ -142,10 +143,7 @@ public final class DippedTarget {
 
     private DistanceFit fit(Complex[] found, Complex ratio) {
         return new DistanceFit(
-                from,
-                to,
-                soft(),
-                Stream.of(found).map(z -> z.multiply(ratio)).toArray(Complex[]::new));
+                from, to, soft(), Stream.of(found).map(z -> z.multiply(ratio)).toArray(Complex[]::new));
     }
 
     /** Solves the distances whose values are missing. */

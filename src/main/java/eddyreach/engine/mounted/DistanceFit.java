@@ -37,7 +37,9 @@ final class DistanceFit {
     /** A distance at which a value is asked for, m: number i of intervals + 1. */
     static double node(double from, double to, double soft, int i, int intervals) {
         double share = (1 - Math.cos(Math.PI * i / intervals)) / 2;
-        return i == 0 ? from : i == intervals ? to : (from + soft) * Math.pow((to + soft) / (from + soft), share) - soft;
+        return i == 0
+                ? from
+                : i == intervals ? to : (from + soft) * Math.pow((to + soft) / (from + soft), share) - soft;
     }
 
     /** The function at a distance, m. */

@@ -112,8 +112,7 @@ public final class Layout {
         IntStream.range(0, mesh.cells())
                 .parallel()
                 .filter(c -> !mesh.upright(c))
-                .forEach(
-                        c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
+                .forEach(c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
         elements = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
             elements[c] = unknowns(c);

@@ -33,7 +33,6 @@ public final class MountReader {
     /** Widest walls, bores and rings, in diameters of the face: wider ones take minutes and change nothing. */
     private static final double WIDEST = 20;
 
-
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Materials materials;

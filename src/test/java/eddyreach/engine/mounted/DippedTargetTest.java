@@ -37,8 +37,7 @@ class DippedTargetTest {
             double worst = 0;
             for (int i = 0; i <= 50; i++) {
                 Complex exact = decays(i * to / 50);
-                worst = Math.max(
-                        worst, fit.at(i * to / 50).subtract(exact).abs() / exact.abs());
+                worst = Math.max(worst, fit.at(i * to / 50).subtract(exact).abs() / exact.abs());
             }
             assertThat(worst).as("%d intervals", n).isLessThan(fit.error()).isLessThan(before / 10);
             before = worst;
@@ -47,7 +46,9 @@ class DippedTargetTest {
     }
 
     private static Complex decays(double g) {
-        return new Complex(2, -7).multiply(Math.exp(-g / MM)).add(new Complex(-0.3, -1).multiply(Math.exp(-0.4 * g / MM)));
+        return new Complex(2, -7)
+                .multiply(Math.exp(-g / MM))
+                .add(new Complex(-0.3, -1).multiply(Math.exp(-0.4 * g / MM)));
     }
 
     @Test
@@ -55,14 +56,10 @@ class DippedTargetTest {
         SwitchModel model = new Library(Path.of("")).switchModel("p14-reference");
         Resolution coarse = Resolution.ROUGH;
         List<Part> mount = List.of(new Part(
-                "wall",
-                Role.MOUNT,
-                new Section(11 * MM, 30 * MM, 0, 4 * MM, 6 * MM),
-                ReferenceSwitch.ALUMINIUM));
-        SolvedSwitch solved =
-                new SolvedSwitch(model, coarse, List.of(), bytes -> {}).in(mount, bytes -> {});
-        List<Part> disc = List.of(
-                new Part("disc", Role.TARGET, new Section(0, 6 * MM, 0, 1 * MM), ReferenceSwitch.COPPER));
+                "wall", Role.MOUNT, new Section(11 * MM, 30 * MM, 0, 4 * MM, 6 * MM), ReferenceSwitch.ALUMINIUM));
+        SolvedSwitch solved = new SolvedSwitch(model, coarse, List.of(), bytes -> {}).in(mount, bytes -> {});
+        List<Part> disc =
+                List.of(new Part("disc", Role.TARGET, new Section(0, 6 * MM, 0, 1 * MM), ReferenceSwitch.COPPER));
         DippedTarget dipped = new DippedTarget(solved, List.of(), disc, Optional.empty(), 0, 4 * MM);
         double omega = solved.band().low();
         for (double g : new double[] {0.3 * MM, 1.7 * MM}) {
@@ -82,7 +79,9 @@ class DippedTargetTest {
                     .isLessThan(dipped.error(omega, g) + 2e-3 * direct.abs());
             assertThat(dipped.error(omega, g)).isLessThan(8e-3 * direct.abs());
         }
-        assertThat(dipped.change(omega, 4 * MM).subtract(direct(solved, disc, omega)).abs())
+        assertThat(dipped.change(omega, 4 * MM)
+                        .subtract(direct(solved, disc, omega))
+                        .abs())
                 .as("at the plane")
                 .isCloseTo(0, within(1e-9));
     }
