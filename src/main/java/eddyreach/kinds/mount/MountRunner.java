@@ -33,7 +33,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -157,24 +156,14 @@ public final class MountRunner {
 
     private record Found(Target target, double floor, Curve curve, SwitchDistance distance) {}
 
-    /**
-     * Climbs the ladder with those pairs of mount and target whose error bar is still above what the study asks for, as far as the memory
-     * lets it: beyond, what the step before found stands, with its wider bar.
-     */
+    /** Climbs the ladder with those pairs of mount and target whose error bar is still above what the study asks for. */
     private List<List<Found>> find() {
         int n = study.targets().size();
         Found[] found = new Found[mounts.size() * n];
         int[] open = IntStream.range(0, found.length).toArray();
         progress.at("mounts", 0, found.length);
         for (int step = ResolutionLadder.FIRST; step <= ladder.last() && open.length > 0; step++) {
-            try {
-                climb(step, open, found);
-            } catch (MemoryException e) {
-                if (step == ResolutionLadder.FIRST) {
-                    throw e;
-                }
-                break;
-            }
+            climb(step, open, found);
             open = IntStream.of(open)
                     .filter(i -> found[i].distance().error() > study.accuracy())
                     .toArray();
@@ -185,25 +174,17 @@ public final class MountRunner {
                 .toList();
     }
 
-    /** Finds pairs of mount and target at a step of the ladder; those that do not fit into the memory are told when the others are done. */
+    /** Finds pairs of mount and target at a step of the ladder. */
     private void climb(int step, int[] open, Found[] found) {
         int n = study.targets().size();
         AtomicInteger done = new AtomicInteger(found.length - open.length);
-        AtomicReference<MemoryException> full = new AtomicReference<>();
         IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(step, m));
         ForkJoinTask.invokeAll(IntStream.of(open)
                 .mapToObj(i -> ForkJoinTask.adapt(() -> {
-                    try {
-                        found[i] = find(step, i / n, study.targets().get(i % n));
-                        progress.at("mounts", done.getAndIncrement(), found.length);
-                    } catch (MemoryException e) {
-                        full.set(e);
-                    }
+                    found[i] = find(step, i / n, study.targets().get(i % n));
+                    progress.at("mounts", done.getAndIncrement(), found.length);
                 }))
                 .toList());
-        if (full.get() != null) {
-            throw full.get();
-        }
     }
 
     /** Solves the switch in a mount at a step of the ladder and at the one before. */
