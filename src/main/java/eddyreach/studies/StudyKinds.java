@@ -6,7 +6,9 @@ import eddyreach.kinds.mount.MountKind;
 import eddyreach.kinds.neighbour.NeighbourKind;
 import eddyreach.kinds.offaxis.OffAxisKind;
 import eddyreach.kinds.recess.RecessKind;
+import eddyreach.kinds.speed.SpeedKind;
 import eddyreach.kinds.sweep.SweepKind;
+import eddyreach.kinds.temperature.TemperatureKind;
 import eddyreach.study.StudyKind;
 import java.util.Arrays;
 import java.util.List;
@@ -22,7 +24,9 @@ public final class StudyKinds {
                     NeighbourKind.values(),
                     RecessKind.values(),
                     SweepKind.values(),
-                    OffAxisKind.values())
+                    OffAxisKind.values(),
+                    SpeedKind.values(),
+                    TemperatureKind.values())
             .flatMap(Arrays::stream)
             .toList();
 

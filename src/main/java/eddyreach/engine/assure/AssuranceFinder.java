@@ -18,7 +18,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
-final class AssuranceFinder {
+public final class AssuranceFinder {
 
     /** A piece may have next to no differential travel: its off threshold is this share of its on threshold. */
     private static final double NO_TRAVEL = 1 - 1e-9;
@@ -49,7 +49,7 @@ final class AssuranceFinder {
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
      */
-    AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
+    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
         standard = setup.standard();
         nominal = rough;
         this.allowances = allowances;
@@ -108,7 +108,7 @@ final class AssuranceFinder {
      * @param plain it before the switch at 23 C
      * @param distance its distances at the fine resolution
      */
-    Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
+    public Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
         boolean defined = target.actsAs(standard);
         Shift shift = new Shift(distance, plain.on(nominal.trim()), plain.off(nominal.trim()));
         List<Contribution> contributions = new ArrayList<>();
