@@ -2,10 +2,14 @@ package eddyreach.studies;
 
 import eddyreach.kinds.approach.ApproachKind;
 import eddyreach.kinds.background.BackgroundKind;
+import eddyreach.kinds.disturbance.DisturbanceKind;
+import eddyreach.kinds.hysteresis.HysteresisKind;
 import eddyreach.kinds.mount.MountKind;
 import eddyreach.kinds.neighbour.NeighbourKind;
 import eddyreach.kinds.offaxis.OffAxisKind;
+import eddyreach.kinds.principles.PrinciplesKind;
 import eddyreach.kinds.recess.RecessKind;
+import eddyreach.kinds.series.SeriesKind;
 import eddyreach.kinds.speed.SpeedKind;
 import eddyreach.kinds.sweep.SweepKind;
 import eddyreach.kinds.temperature.TemperatureKind;
@@ -26,7 +30,11 @@ public final class StudyKinds {
                     SweepKind.values(),
                     OffAxisKind.values(),
                     SpeedKind.values(),
-                    TemperatureKind.values())
+                    TemperatureKind.values(),
+                    SeriesKind.values(),
+                    HysteresisKind.values(),
+                    DisturbanceKind.values(),
+                    PrinciplesKind.values())
             .flatMap(Arrays::stream)
             .toList();
 

@@ -49,7 +49,7 @@ class ShippedPicturesTest {
     /** The same of the studies of the shop floor, which take longer. */
     @ParameterizedTest
     @Tag("long")
-    @ValueSource(strings = {"m18-temperature", "m18-speed"})
+    @ValueSource(strings = {"m18-temperature", "m18-speed", "m18-series-foil", "m18-hysteresis"})
     void noLabelOfTheLongerStudiesEither(String id) throws Exception {
         noLabelIsCutOrLiesOnAnother(id);
     }
