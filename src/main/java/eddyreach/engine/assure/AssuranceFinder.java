@@ -7,9 +7,12 @@ import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,6 +51,9 @@ public final class AssuranceFinder {
      * @param setup switch and standard target
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
         standard = setup.standard();
@@ -107,6 +113,9 @@ public final class AssuranceFinder {
      * @param target the target
      * @param plain it before the switch at 23 C
      * @param distance its distances at the fine resolution
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
         boolean defined = target.actsAs(standard);

@@ -4,7 +4,10 @@ import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TargetEffect;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
@@ -24,7 +27,13 @@ public final class ConductanceCurve {
     private final double free;
     private final double reach;
 
-    /** Samples a target before a switch, both solved. */
+    /**
+     * Samples a target before a switch, both solved.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
         reach = AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance();
         free = solved.free().conductance();
@@ -39,7 +48,13 @@ public final class ConductanceCurve {
         logarithm = new SplineInterpolator().interpolate(g, y);
     }
 
-    /** Solves a target and samples it before a switch. */
+    /**
+     * Solves a target and samples it before a switch.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static ConductanceCurve of(SolvedSwitch solved, Target target) {
         return new ConductanceCurve(solved, solved.target(target));
     }

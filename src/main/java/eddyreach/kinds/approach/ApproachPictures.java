@@ -68,7 +68,8 @@ public final class ApproachPictures {
             pictures.add(new Picture(
                     "current-" + Picture.fileName(current.id()),
                     "Eddy currents: " + current.title(),
-                    head + (skin.isEmpty() ? "" : " · skin depth " + skin),
+                    result.model().name() + " · " + Labels.frequency(current.frequency()) + " with this target"
+                            + (skin.isEmpty() ? "" : " · skin depth " + skin),
                     result.name(),
                     new CurrentDrawing(current, target(result, current.id()))));
         }
@@ -127,7 +128,7 @@ public final class ApproachPictures {
         return new Picture(
                 "arrangement-" + Picture.fileName(found.target().id()),
                 "Beside the axis: " + found.target().label(),
-                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not seen"),
+                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not detected"),
                 result.name(),
                 new OffAxisDrawing(result.model(), found.target(), distance));
     }

@@ -1,5 +1,9 @@
 package eddyreach.kinds.neighbour;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -77,6 +81,14 @@ public final class NeighbourRunner {
                 List.of(new Layer(other.winding().wire().conductor(), 1e-3)));
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static NeighbourResult run(NeighbourInput study, Progress progress) {
         return new NeighbourRunner(study, progress).result();
     }
@@ -242,6 +254,10 @@ public final class NeighbourRunner {
     private NeighbourResult.Series series(Target target, double[] spacing) {
         NeighbourShifts.Before before = shifts.before(target);
         int n = spacing.length;
+        if (!Double.isFinite(before.on())) {
+            progress.at("neighbour", done.addAndGet(n), n * study.targets().size());
+            return neverOn(target, n);
+        }
         NeighbourShifts.Shift[] shift = new NeighbourShifts.Shift[n];
         IntStream.range(0, n).parallel().forEach(i -> {
             shift[i] = shifts.shift(before, spacing[i]);
@@ -262,6 +278,14 @@ public final class NeighbourRunner {
                 limit(before, spacing, shift, State.OPEN, TENTH),
                 limit(before, spacing, shift, State.TUNED, TWENTIETH),
                 limit(before, spacing, shift, State.TUNED, TENTH));
+    }
+
+    /** A target that has no switch-on distance of its own has none to shift. */
+    private static NeighbourResult.Series neverOn(Target target, int n) {
+        double[] none = new double[n];
+        Arrays.fill(none, Double.NaN);
+        NeighbourResult.Limit never = new NeighbourResult.Limit(NeighbourResult.Place.NEVER, Double.NaN, 0);
+        return new NeighbourResult.Series(target, Double.NaN, none, none, none, none, never, never, never, never);
     }
 
     private NeighbourResult.Limit limit(
