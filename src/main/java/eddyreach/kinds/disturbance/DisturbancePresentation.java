@@ -36,7 +36,8 @@ record DisturbancePresentation(DisturbanceResult result) implements Presentation
     @Override
     public String answer() {
         DisturbanceResult r = result;
-        String field = tesla(r.input().field().fluxDensity()) + " at " + hertz(r.input().field().frequency());
+        String field = tesla(r.input().field().fluxDensity()) + " at "
+                + hertz(r.input().field().frequency());
         String most = "up to " + tesla(r.largest()) + " at this frequency neither coil nor core is disturbed";
         if (!r.mayDisturb() && !r.saturates()) {
             return "Yes: a field of " + field + " does not change the output; " + most + ".";
@@ -107,11 +108,12 @@ record DisturbancePresentation(DisturbanceResult result) implements Presentation
     public void addTo(JsonNode document, JsonParts parts) {
         AlternatingField f = result.input().field();
         JsonNode core = new JsonNode();
-        result.core().ifPresent(c -> core.with("saturation_t", c.saturation())
-                .with("concentration", c.concentration())
-                .with("own_t", c.own())
-                .with("margin", c.margin(f.fluxDensity()))
-                .with("largest_external_t", c.largestExternal()));
+        result.core()
+                .ifPresent(c -> core.with("saturation_t", c.saturation())
+                        .with("concentration", c.concentration())
+                        .with("own_t", c.own())
+                        .with("margin", c.margin(f.fluxDensity()))
+                        .with("largest_external_t", c.largestExternal()));
         document.with("frequency_hz", f.frequency())
                 .with("flux_density_t", f.fluxDensity())
                 .with("linkage_m2", result.linkage())
@@ -129,7 +131,8 @@ record DisturbancePresentation(DisturbanceResult result) implements Presentation
         page.paragraph("Field: " + tesla(f.fluxDensity()) + " peak at " + hertz(f.frequency()) + " along the axis"
                 + (result.input().source().isEmpty()
                         ? "."
-                        : ", that of a long straight conductor with " + result.input().source() + " (peak)."));
+                        : ", that of a long straight conductor with "
+                                + result.input().source() + " (peak)."));
         page.heading("Added to the oscillation");
         List<Page.Row> rows = new ArrayList<>();
         rows.add(row("without a target", result.free(), result.undamped().amplitude()));

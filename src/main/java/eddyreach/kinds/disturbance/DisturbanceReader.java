@@ -33,8 +33,7 @@ final class DisturbanceReader {
         String source = field.filter(n -> n.has("current"))
                 .map(n -> n.text("current") + " at " + n.text("distance"))
                 .orElse("");
-        return header ->
-                new DisturbanceInput(header, new AlternatingField(frequency, density), source, saturation);
+        return header -> new DisturbanceInput(header, new AlternatingField(frequency, density), source, saturation);
     }
 
     /** Peak flux density, stated or that of a long straight conductor: mu0 I/(2 pi r). */

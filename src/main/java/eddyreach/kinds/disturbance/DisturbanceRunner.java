@@ -139,8 +139,12 @@ final class DisturbanceRunner {
                 .orElse(new Section(0, radius, back, front));
         double area = Math.PI * (post.r1() * post.r1() - post.r0() * post.r0());
         double own = t.undamped().amplitude()
-                / (2 * Math.PI * t.undamped().frequency() * study.switchModel().winding().turns() * area);
-        return Optional.of(new CoreSaturation(
-                study.saturation(), CoreSaturation.concentration(mu, demagnetising), own));
+                / (2
+                        * Math.PI
+                        * t.undamped().frequency()
+                        * study.switchModel().winding().turns()
+                        * area);
+        return Optional.of(
+                new CoreSaturation(study.saturation(), CoreSaturation.concentration(mu, demagnetising), own));
     }
 }

@@ -29,9 +29,7 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
         if (result.loops().stream().noneMatch(Loop::switches)) {
             return List.of();
         }
-        String places = result.input().machine().places()
-                ? "; bands: where the target stands and shakes"
-                : "";
+        String places = result.input().machine().places() ? "; bands: where the target stands and shakes" : "";
         return List.of(new Picture(
                 "loop",
                 "Output while the target comes and goes",
@@ -47,7 +45,15 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
 
     private Csv table() {
         Csv csv = new Csv(
-                "target", "outcome", "on_mm", "on_error_mm", "off_mm", "off_error_mm", "travel_mm", "travel_of_sr", "repeat_mm");
+                "target",
+                "outcome",
+                "on_mm",
+                "on_error_mm",
+                "off_mm",
+                "off_error_mm",
+                "travel_mm",
+                "travel_of_sr",
+                "repeat_mm");
         for (Loop l : result.loops()) {
             csv.row(
                     l.target().id(),
@@ -64,9 +70,7 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
     }
 
     private double range(Loop l) {
-        return l.repeat()
-                .map(x -> x.range(result.input().machine().repeats()))
-                .orElse(Double.NaN);
+        return l.repeat().map(x -> x.range(result.input().machine().repeats())).orElse(Double.NaN);
     }
 
     @Override
@@ -81,10 +85,16 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
                     .with("off_m", l.distance().off())
                     .with("off_error_m", l.distance().offError())
                     .with("travel_m", l.travel())
-                    .with("verdict", l.verdict().map(v -> HysteresisText.verdict(result, l)).orElse(""))
+                    .with(
+                            "verdict",
+                            l.verdict()
+                                    .map(v -> HysteresisText.verdict(result, l))
+                                    .orElse(""))
                     .with("least_travel_m", l.travels().map(t -> t.least()).orElse(Double.NaN))
                     .with("most_travel_m", l.travels().map(t -> t.most()).orElse(Double.NaN))
-                    .with("repeat_deviation_m", l.repeat().map(x -> x.deviation()).orElse(Double.NaN))
+                    .with(
+                            "repeat_deviation_m",
+                            l.repeat().map(x -> x.deviation()).orElse(Double.NaN))
                     .with("repeat_range_m", range(l))
                     .with("changes_per_cycle", l.inTime().orElse(Double.NaN)));
         }
@@ -140,8 +150,8 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
     private void machine(Page page) {
         Machine m = result.input().machine();
         page.heading("On the machine");
-        page.paragraph("The target goes between " + Labels.millimetres(m.near()) + " and "
-                + Labels.millimetres(m.far()) + " mm and shakes by ±" + Labels.length(m.vibration()) + ".");
+        page.paragraph("The target goes between " + Labels.millimetres(m.near()) + " and " + Labels.millimetres(m.far())
+                + " mm and shakes by ±" + Labels.length(m.vibration()) + ".");
         List<Page.Row> rows = new ArrayList<>();
         for (Loop l : result.loops()) {
             if (l.verdict().isPresent()) {
@@ -157,11 +167,17 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
             }
         }
         page.table(
-                List.of("target", "verdict", "travels of the standard target that serve, of sr", "changes a cycle in time", "changes a passage"),
+                List.of(
+                        "target",
+                        "verdict",
+                        "travels of the standard target that serve, of sr",
+                        "changes a cycle in time",
+                        "changes a passage"),
                 Set.of(2, 3, 4),
                 rows);
         page.paragraph("Changes a cycle: in the middle of the loop, followed in time with a demodulator of "
-                + Labels.frequency(result.input().corner()) + "; 2 is chatter, 0 quiet. Changes a passage: of a slow vibration.");
+                + Labels.frequency(result.input().corner())
+                + "; 2 is chatter, 0 quiet. Changes a passage: of a slow vibration.");
     }
 
     private void repeat(Page page) {
@@ -176,7 +192,8 @@ record HysteresisPresentation(HysteresisResult result) implements Presentation {
                         + Labels.computed(l.repeat().get().deviation()) + ", expected range of " + m.repeats()
                         + " repeats " + Labels.computed(range(l)) + " or "
                         + Labels.percent(range(l) / result.model().effectiveDistance(), 2)
-                        + " of sr; the standard allows " + Labels.percent(StandardQuantities.MAX_REPEAT_ACCURACY, 2) + ".")
+                        + " of sr; the standard allows " + Labels.percent(StandardQuantities.MAX_REPEAT_ACCURACY, 2)
+                        + ".")
                 .toList());
     }
 }

@@ -49,7 +49,10 @@ final class HysteresisRunner {
         ResolutionLadder ladder = new ResolutionLadder(
                 study.setup(),
                 OffAxisLimits.withStandard(
-                        study.standard(), study.targets(), 0, study.switchModel().coreRadius()),
+                        study.standard(),
+                        study.targets(),
+                        0,
+                        study.switchModel().coreRadius()),
                 progress);
         fine = trimmed(ladder.step(ResolutionLadder.FIRST));
         coarse = trimmed(ladder.step(0));
@@ -88,10 +91,8 @@ final class HysteresisRunner {
         double reach = Math.max(
                 StudyInput.defaultReach(study.switchModel()),
                 AccuracyPolicy.SPLINE_REACH * study.switchModel().effectiveDistance() * (1 + study.travel()) / 2);
-        DistanceFinder finder =
-                new DistanceFinder(study.setup(), fine, coarse, reach, AccuracyPolicy.OFFSET_INTERVALS);
-        SwitchPoints points =
-                finder.points(g -> fine.solved().state(effect, g).conductance());
+        DistanceFinder finder = new DistanceFinder(study.setup(), fine, coarse, reach, AccuracyPolicy.OFFSET_INTERVALS);
+        SwitchPoints points = finder.points(g -> fine.solved().state(effect, g).conductance());
         SwitchDistance distance =
                 finder.distance(points, target, field, coarse.solved().target(target));
         if (distance.outcome() != SwitchDistance.Outcome.SWITCHES) {
@@ -128,7 +129,12 @@ final class HysteresisRunner {
         double mean = (loop.onDistance() + loop.offDistance()) / 2;
         if (m.vibration() > mean) {
             throw new UnworkableException(
-                    "the vibration would push the target into the switch", "amplitude of the vibration", m.vibration(), "m", 0, mean);
+                    "the vibration would push the target into the switch",
+                    "amplitude of the vibration",
+                    m.vibration(),
+                    "m",
+                    0,
+                    mean);
         }
         ActiveElement element = study.switchModel().element();
         Timing timing = new Timing(
@@ -139,11 +145,13 @@ final class HysteresisRunner {
     }
 
     private List<Warning> warnings(List<Loop> loops) {
-        List<Warning> list = new ArrayList<>(ValidityLimits.squares(study.targets()).stream().toList());
+        List<Warning> list =
+                new ArrayList<>(ValidityLimits.squares(study.targets()).stream().toList());
         for (Loop l : loops) {
             l.target().body().materials().stream()
                     .distinct()
-                    .forEach(m -> ValidityLimits.permeability(l.target().id(), m).ifPresent(list::add));
+                    .forEach(
+                            m -> ValidityLimits.permeability(l.target().id(), m).ifPresent(list::add));
             if (l.distance().error() > study.accuracy()) {
                 list.add(ValidityLimits.error(l.target().id(), l.distance().error(), study.accuracy()));
             }

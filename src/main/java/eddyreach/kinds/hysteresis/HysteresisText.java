@@ -32,11 +32,9 @@ final class HysteresisText {
                 + Labels.millimetres(l.distance().off()) + " mm, a differential travel of " + share(r, l.travel())
                 + " of sr";
         if (l.verdict().isEmpty()) {
-            return loop + "; it chatters from a vibration of ±"
-                    + Labels.length(l.travel() / 2, 2) + " on.";
+            return loop + "; it chatters from a vibration of ±" + Labels.length(l.travel() / 2, 2) + " on.";
         }
-        return (l.verdict().get() instanceof Hysteresis.Clean ? "Yes: " : "No: ") + loop + "; "
-                + verdict(r, l) + ".";
+        return (l.verdict().get() instanceof Hysteresis.Clean ? "Yes: " : "No: ") + loop + "; " + verdict(r, l) + ".";
     }
 
     private static String outcome(SwitchDistance d) {
@@ -83,8 +81,9 @@ final class HysteresisText {
                 .filter(v -> v instanceof Hysteresis.Chatters)
                 .filter(v -> m.frequency().isPresent() && m.speed().isPresent())
                 .map(v -> (Hysteresis.Chatters) v)
-                .map(c -> "about " + Labels.significant(
-                        c.changes(m.frequency().getAsDouble(), m.speed().getAsDouble()), 2))
+                .map(c -> "about "
+                        + Labels.significant(
+                                c.changes(m.frequency().getAsDouble(), m.speed().getAsDouble()), 2))
                 .orElse("-");
     }
 

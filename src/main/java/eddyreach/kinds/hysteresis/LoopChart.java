@@ -26,12 +26,18 @@ final class LoopChart {
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         List<Loop> loops = r.loops().stream().filter(Loop::switches).toList();
-        double farthest = loops.stream().mapToDouble(l -> l.distance().off()).max().orElse(0);
-        double end = 1.15 * Math.max(farthest, r.input().machine().places() ? r.input().machine().far() : 0) * Labels.MM;
+        double farthest =
+                loops.stream().mapToDouble(l -> l.distance().off()).max().orElse(0);
+        double end = 1.15
+                * Math.max(
+                        farthest,
+                        r.input().machine().places() ? r.input().machine().far() : 0)
+                * Labels.MM;
         for (int t = 0; t < loops.size(); t++) {
             double base = loops.size() - 1 - t;
             Loop l = loops.get(t);
-            data.addSeries(way(2 * t, l.target().label() + " approaching", l.distance().on(), base, end));
+            data.addSeries(
+                    way(2 * t, l.target().label() + " approaching", l.distance().on(), base, end));
             data.addSeries(way(2 * t + 1, "leaving", l.distance().off(), base - APART, end));
             renderer.setSeriesPaint(2 * t, Theme.series(t));
             renderer.setSeriesStroke(2 * t, Theme.line(2));
@@ -69,8 +75,7 @@ final class LoopChart {
     /** Where the target stands, and how far it shakes about that. */
     private static void place(XYPlot plot, double at, double vibration) {
         double half = Math.max(vibration, 0.02e-3);
-        IntervalMarker marker =
-                new IntervalMarker((at - half) * Labels.MM, (at + half) * Labels.MM, Theme.BAND);
+        IntervalMarker marker = new IntervalMarker((at - half) * Labels.MM, (at + half) * Labels.MM, Theme.BAND);
         marker.setAlpha(1);
         plot.addDomainMarker(marker, Layer.BACKGROUND);
     }

@@ -45,7 +45,8 @@ record PrinciplesPresentation(PrinciplesResult result) implements Presentation {
         return List.of(new Picture(
                 "principles",
                 "On distance by principle",
-                result.model().name() + ", " + Labels.frequency(result.undamped().frequency()) + ", trimmed to "
+                result.model().name() + ", "
+                        + Labels.frequency(result.undamped().frequency()) + ", trimmed to "
                         + Labels.millimetres(result.model().effectiveDistance()) + " mm each",
                 result.name(),
                 (g, area) -> PrinciplesChart.of(result).draw(g, area)));
@@ -100,13 +101,13 @@ record PrinciplesPresentation(PrinciplesResult result) implements Presentation {
     public void write(Page page) {
         page.heading("On distance by principle, mm");
         List<String> heads = new ArrayList<>(List.of("target"));
-        List<Switch> shown = result.switches().stream()
-                .filter(s -> s.problem().isEmpty())
-                .toList();
+        List<Switch> shown =
+                result.switches().stream().filter(s -> s.problem().isEmpty()).toList();
         shown.forEach(s -> heads.add(s.evaluated().label()));
         List<Page.Row> rows = new ArrayList<>();
         for (int i = 0; i < result.input().targets().size(); i++) {
-            List<String> cells = new ArrayList<>(List.of(result.input().targets().get(i).id()));
+            List<String> cells =
+                    new ArrayList<>(List.of(result.input().targets().get(i).id()));
             for (Switch s : shown) {
                 cells.add(
                         s.on().get(i) == 0
@@ -116,10 +117,13 @@ record PrinciplesPresentation(PrinciplesResult result) implements Presentation {
             rows.add(new Page.Row(cells, false));
         }
         page.table(heads, IntStream.range(1, heads.size()).boxed().collect(Collectors.toSet()), rows);
-        result.switches().forEach(s -> s.problem()
-                .ifPresent(p -> page.paragraph("Not with this coil, " + s.evaluated().label() + ": " + p + ".")));
-        page.paragraph("The weighted sum is w G/G0 + (1 - w) L0/L, the loss and the fall of the inductance against those without a target; w is found so that "
-                + String.join(", ", result.input().alike()) + " are detected at nearly one distance.");
+        result.switches()
+                .forEach(s -> s.problem()
+                        .ifPresent(p -> page.paragraph(
+                                "Not with this coil, " + s.evaluated().label() + ": " + p + ".")));
+        page.paragraph(
+                "The weighted sum is w G/G0 + (1 - w) L0/L, the loss and the fall of the inductance against those without a target; w is found so that "
+                        + String.join(", ", result.input().alike()) + " are detected at nearly one distance.");
         page.items(List.of(
                 "Loss: steel loses most, because its permeability crowds the current into a thin skin; a good conductor little, because its current"
                         + " meets little resistance.",

@@ -40,7 +40,6 @@ final class PrinciplesReader {
                 .filter(m -> m.muReal() > 1 || m.conductivity20() == 0)
                 .ifPresent(m -> root.problem(
                         "reference", m.name() + " is no non-ferrous metal, on which such a switch could be trimmed"));
-        return header -> new PrinciplesInput(
-                header, targets, alike.isEmpty() ? ids : alike, reference.orElseThrow());
+        return header -> new PrinciplesInput(header, targets, alike.isEmpty() ? ids : alike, reference.orElseThrow());
     }
 }

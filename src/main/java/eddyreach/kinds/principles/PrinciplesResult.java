@@ -20,11 +20,7 @@ import java.util.stream.IntStream;
  * @param warnings limits that are touched
  */
 record PrinciplesResult(
-        PrinciplesInput input,
-        TrimmedSwitch trimmed,
-        List<Switch> switches,
-        double weight,
-        List<Warning> warnings)
+        PrinciplesInput input, TrimmedSwitch trimmed, List<Switch> switches, double weight, List<Warning> warnings)
         implements StudyResult {
 
     PrinciplesResult {

@@ -70,11 +70,7 @@ final class PrinciplesRunner {
             switches.add(new PrinciplesResult.Switch(e, fine.problems().get(e.ordinal()), on, error));
         }
         return new PrinciplesResult(
-                study,
-                TrimmedSwitch.of(step, WorkingPoint.free(step.solved())),
-                switches,
-                fine.weight(),
-                warnings());
+                study, TrimmedSwitch.of(step, WorkingPoint.free(step.solved())), switches, fine.weight(), warnings());
     }
 
     private static double error(int i, List<Double> on, List<Double> rough, double floor) {
@@ -129,7 +125,8 @@ final class PrinciplesRunner {
     }
 
     private List<Warning> warnings() {
-        List<Warning> list = new ArrayList<>(ValidityLimits.squares(study.targets()).stream().toList());
+        List<Warning> list =
+                new ArrayList<>(ValidityLimits.squares(study.targets()).stream().toList());
         for (Target t : study.targets()) {
             t.body().materials().stream()
                     .distinct()

@@ -52,9 +52,6 @@ final class TankCurve implements DoubleFunction<TankState> {
     public TankState apply(double distance) {
         double d = Math.min(reach, distance);
         return new TankState(
-                Math.exp(splines[0].value(d)),
-                splines[1].value(d),
-                Math.exp(splines[2].value(d)),
-                splines[3].value(d));
+                Math.exp(splines[0].value(d)), splines[1].value(d), Math.exp(splines[2].value(d)), splines[3].value(d));
     }
 }

@@ -51,9 +51,7 @@ record Pieces(SeriesInput study, ResolutionLadder.Step step) {
 
     /** What trim, supply and mounting make of a distance, m. */
     static double finished(double distance, double[] deviation) {
-        return Math.max(
-                0,
-                distance * (1 + deviation[Factor.SUPPLY.ordinal()]) + deviation[Factor.MOUNTING.ordinal()]);
+        return Math.max(0, distance * (1 + deviation[Factor.SUPPLY.ordinal()]) + deviation[Factor.MOUNTING.ordinal()]);
     }
 
     private SolvedSwitch piece(double[] d, double celsius) {

@@ -99,7 +99,9 @@ final class SeriesCharts {
     /** Shares of the factors in the variance. */
     static JFreeChart shares(SeriesResult r) {
         DefaultCategoryDataset data = new DefaultCategoryDataset();
-        r.shares().forEach(s -> data.addValue(Math.max(0, 100 * s.share()), "share", s.factor().label()));
+        r.shares()
+                .forEach(s -> data.addValue(
+                        Math.max(0, 100 * s.share()), "share", s.factor().label()));
         BarRenderer bars = new BarRenderer();
         bars.setBarPainter(new StandardBarPainter());
         bars.setShadowVisible(false);

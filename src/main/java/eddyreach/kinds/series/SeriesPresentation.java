@@ -30,8 +30,8 @@ record SeriesPresentation(SeriesResult result) implements Presentation {
     @Override
     public List<Picture> pictures() {
         SeriesInput in = result.input();
-        String subtitle = result.model().name() + ", " + in.target().label() + ", " + in.units() + " units, seed "
-                + in.seed();
+        String subtitle =
+                result.model().name() + ", " + in.target().label() + ", " + in.units() + " units, seed " + in.seed();
         return List.of(
                 new Picture(
                         "histogram",
@@ -155,21 +155,31 @@ record SeriesPresentation(SeriesResult result) implements Presentation {
                 List.of(
                         Page.Row.of(
                                 "nominal unit",
-                                Labels.uncertainCell(result.nominal().on(), result.nominal().onError()),
-                                Labels.uncertainCell(result.nominal().off(), result.nominal().offError())),
+                                Labels.uncertainCell(
+                                        result.nominal().on(), result.nominal().onError()),
+                                Labels.uncertainCell(
+                                        result.nominal().off(), result.nominal().offError())),
                         Page.Row.of("median", cell(result.on(), 0.5), cell(result.off(), 0.5)),
                         Page.Row.of(
                                 SeriesText.share(in.share()) + " of the units",
-                                "up to " + SeriesText.distance(result.assuredOn().value()).replace(" mm", ""),
-                                "beyond " + SeriesText.distance(result.assuredOff().value()).replace(" mm", "")),
+                                "up to "
+                                        + SeriesText.distance(result.assuredOn().value())
+                                                .replace(" mm", ""),
+                                "beyond "
+                                        + SeriesText.distance(
+                                                        result.assuredOff().value())
+                                                .replace(" mm", "")),
                         Page.Row.of(
                                 "95 % interval of that, by the number of units",
-                                SeriesText.interval(result.assuredOn()),
-                                SeriesText.interval(result.assuredOff())),
+                                SeriesText.interval(result.assuredOn()), SeriesText.interval(result.assuredOff())),
                         Page.Row.of(
                                 "worst case of this program's own tolerances together",
-                                "up to " + SeriesText.distance(result.worst().assuredOn()).replace(" mm", ""),
-                                "beyond " + SeriesText.distance(result.worst().assuredOff()).replace(" mm", ""))));
+                                "up to "
+                                        + SeriesText.distance(result.worst().assuredOn())
+                                                .replace(" mm", ""),
+                                "beyond "
+                                        + SeriesText.distance(result.worst().assuredOff())
+                                                .replace(" mm", ""))));
         page.heading("Inside the standard's limits");
         page.items(List.of(
                 "Effective distance on the standard target at 23 °C within 0.9 to 1.1 sn: "
@@ -190,15 +200,17 @@ record SeriesPresentation(SeriesResult result) implements Presentation {
                                 SeriesText.limit(in.tolerances(), s.factor()),
                                 SeriesText.percent(s.share())))
                         .toList());
-        page.paragraph("First-order shares: what the variance of the on distance would lose if that tolerance were 0. What is missing to 100 %"
-                + " comes from tolerances that act together. Deviations are "
-                + (in.tolerances().even()
-                        ? "spread evenly between their limits."
-                        : "normal, a third of the limit being the standard deviation, and cut off at the limits.")
-                + (in.tolerances().trimmed()
-                        ? " Each unit is trimmed on the standard target, which takes most of what its own parts differ by."
-                        : " No unit is trimmed: all have the nominal thresholds."));
-        page.paragraph("Units come from a fitted model of the computed field. " + result.check().units()
+        page.paragraph(
+                "First-order shares: what the variance of the on distance would lose if that tolerance were 0. What is missing to 100 %"
+                        + " comes from tolerances that act together. Deviations are "
+                        + (in.tolerances().even()
+                                ? "spread evenly between their limits."
+                                : "normal, a third of the limit being the standard deviation, and cut off at the limits.")
+                        + (in.tolerances().trimmed()
+                                ? " Each unit is trimmed on the standard target, which takes most of what its own parts differ by."
+                                : " No unit is trimmed: all have the nominal thresholds."));
+        page.paragraph("Units come from a fitted model of the computed field. "
+                + result.check().units()
                 + " of them, computed directly with their own trim, differ by "
                 + Labels.significant(result.check().mean() * Labels.MICROMETRE, 2) + " µm rms and "
                 + Labels.significant(result.check().worst() * Labels.MICROMETRE, 2)

@@ -86,9 +86,11 @@ final class SeriesReader {
             node.problem("at least one tolerance must be above 0, or all units are the same");
         }
         if (!trimmed && limits.containsKey(Factor.TRIM)) {
-            node.problem(Factor.TRIM.label(), "belongs to trimmed: yes; units that are not trimmed have no error of trim");
+            node.problem(
+                    Factor.TRIM.label(), "belongs to trimmed: yes; units that are not trimmed have no error of trim");
         }
-        if (limits.containsKey(Factor.THICKNESS) && target.filter(t -> t.sheet().isEmpty()).isPresent()) {
+        if (limits.containsKey(Factor.THICKNESS)
+                && target.filter(t -> t.sheet().isEmpty()).isPresent()) {
             node.problem(Factor.THICKNESS.label(), "is for sheets and layers; this target is neither");
         }
         context.switchModel().ifPresent(m -> {

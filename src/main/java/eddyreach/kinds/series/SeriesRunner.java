@@ -67,7 +67,12 @@ final class SeriesRunner {
                 .distance();
         if (nominal.outcome() != SwitchDistance.Outcome.SWITCHES) {
             throw new UnworkableException(
-                    "the nominal switch does not switch on and off before this target", "on distance", nominal.on(), "m", 1, 0);
+                    "the nominal switch does not switch on and off before this target",
+                    "on distance",
+                    nominal.on(),
+                    "m",
+                    1,
+                    0);
         }
         Pieces pieces = new Pieces(
                 study,
@@ -158,11 +163,12 @@ final class SeriesRunner {
     }
 
     private List<Warning> warnings() {
-        List<Warning> list =
-                new ArrayList<>(ValidityLimits.squares(List.of(study.target())).stream().toList());
+        List<Warning> list = new ArrayList<>(
+                ValidityLimits.squares(List.of(study.target())).stream().toList());
         study.target().body().materials().stream()
                 .distinct()
-                .forEach(m -> ValidityLimits.permeability(study.target().id(), m).ifPresent(list::add));
+                .forEach(
+                        m -> ValidityLimits.permeability(study.target().id(), m).ifPresent(list::add));
         return list;
     }
 }

@@ -31,7 +31,8 @@ final class SeriesText {
                 + (Double.isInfinite(off)
                         ? ", and no distance beyond which as many are off"
                         : ", and as many are off beyond " + Labels.millimetres(off) + " mm")
-                + " (worst case of all tolerances of this program: " + distance(r.worst().assuredOn()) + " and "
+                + " (worst case of all tolerances of this program: "
+                + distance(r.worst().assuredOn()) + " and "
                 + distance(r.worst().assuredOff()) + ")"
                 + most(r).map(s -> "; " + s).orElse("") + ".";
     }
@@ -62,7 +63,8 @@ final class SeriesText {
 
     /** A quantile with its interval. */
     static String interval(Spread.Quantile q) {
-        return distance(q.low()).replace(" mm", "") + " to " + distance(q.high()).replace(" mm", "");
+        return distance(q.low()).replace(" mm", "") + " to "
+                + distance(q.high()).replace(" mm", "");
     }
 
     /** The limit of a factor as the study states it. */

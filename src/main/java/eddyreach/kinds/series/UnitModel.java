@@ -69,12 +69,14 @@ final class UnitModel {
         });
     }
 
-    private Response fit(
-            Predicate<Factor> counts, Function<double[], double[]> solve) {
+    private Response fit(Predicate<Factor> counts, Function<double[], double[]> solve) {
         List<Response.Axis> axes = new ArrayList<>();
-        study.tolerances().factors().stream().filter(counts).forEach(f -> axes.add(f == Factor.OFFSET
-                ? new Response.Axis(f.ordinal(), 0.5, 1)
-                : new Response.Axis(f.ordinal(), -1, 1)));
+        study.tolerances().factors().stream()
+                .filter(counts)
+                .forEach(f -> axes.add(
+                        f == Factor.OFFSET
+                                ? new Response.Axis(f.ordinal(), 0.5, 1)
+                                : new Response.Axis(f.ordinal(), -1, 1)));
         return Response.fit(Factor.values().length, axes, solve, y -> Math.abs(y[0]), CROSSED);
     }
 
@@ -145,9 +147,7 @@ final class UnitModel {
             }
             double offAt = outwards(distances, y, off, onAt);
             return new Distances(
-                    Pieces.finished(onAt, d),
-                    Double.isInfinite(offAt) ? offAt : Pieces.finished(offAt, d),
-                    effective);
+                    Pieces.finished(onAt, d), Double.isInfinite(offAt) ? offAt : Pieces.finished(offAt, d), effective);
         }
     }
 

@@ -43,7 +43,9 @@ class DisturbanceStudyTest {
         assertThat(r.linkage()).isCloseTo(area, within(1e-3 * area));
         // mu0 I/(2 pi r), and the voltage w lambda B far below resonance
         assertThat(r.input().field().fluxDensity()).isCloseTo(0.04, within(1e-12));
-        assertThat(r.free().voltage()).isCloseTo(2 * Math.PI * 50 * area * 0.04, within(2e-3 * r.free().voltage()));
+        assertThat(r.free().voltage())
+                .isCloseTo(
+                        2 * Math.PI * 50 * area * 0.04, within(2e-3 * r.free().voltage()));
         assertThat(r.core()).isEmpty();
         assertThat(r.presentation().answer())
                 .startsWith("No: a field of 40 mT at 50 Hz may change the output, since what it adds to the oscillation"
@@ -61,7 +63,8 @@ class DisturbanceStudyTest {
         assertThat(ModelFiles.message(e, folder).lines())
                 .hasSize(3)
                 .anyMatch(l -> l.contains("field.frequency: 400 kHz is out of range, needs"))
-                .anyMatch(l -> l.contains("field.distance: 0.1 mm from so large a current gives 20 T, needs at most 10 T"))
+                .anyMatch(l ->
+                        l.contains("field.distance: 0.1 mm from so large a current gives 20 T, needs at most 10 T"))
                 .anyMatch(l -> l.contains("saturation: 9 T is out of range, needs"));
     }
 }

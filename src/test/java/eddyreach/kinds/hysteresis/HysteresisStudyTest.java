@@ -47,13 +47,15 @@ class HysteresisStudyTest {
         assertThat(chatter.farthest()).isCloseTo(5.25e-3, within(1e-9));
         assertThat(loop.inTime().orElseThrow()).isEqualTo(2);
         assertThat(loop.travels().orElseThrow().most()).isCloseTo(2e-3, within(1e-9));
-        // the amplitude rises from one threshold to the other within the loop; the tangent at its near end is a little steeper than this chord
+        // the amplitude rises from one threshold to the other within the loop; the tangent at its near end is a little
+        // steeper than this chord
         double chord = (r.trimmed().offAmplitude() - r.trimmed().onAmplitude()) / loop.travel();
         assertThat(loop.repeat().orElseThrow().deviation()).isBetween(0.85 * 2e-3 / chord, 2e-3 / chord);
         assertThat(r.presentation().answer())
-                .isEqualTo("No: mild steel Fe 360 1 mm goes on at 5.00 mm and off at 5.40 mm, a differential travel of 8 % of sr; it"
-                        + " chatters while the target passes between 5.15 and 5.25 mm, and needs more than 0.5 mm of travel,"
-                        + " about 10 % of sr for the standard target.");
+                .isEqualTo(
+                        "No: mild steel Fe 360 1 mm goes on at 5.00 mm and off at 5.40 mm, a differential travel of 8 % of sr; it"
+                                + " chatters while the target passes between 5.15 and 5.25 mm, and needs more than 0.5 mm of travel,"
+                                + " about 10 % of sr for the standard target.");
         for (Picture picture : r.presentation().pictures()) {
             assertThat(DrawnTexts.of(picture).faults()).as(picture.name()).isEmpty();
         }

@@ -33,7 +33,8 @@ class PrinciplesStudyTest {
         double sr = r.model().effectiveDistance();
         assertThat(loss.get(0)).isCloseTo(sr, within(1e-4 * sr));
         assertThat(sum.get(0)).isCloseTo(sr, within(1e-4 * sr));
-        // by loss steel, stainless, brass, aluminium, copper in falling order; by inductance brass, aluminium and copper within 1 %
+        // by loss steel, stainless, brass, aluminium, copper in falling order; by inductance brass, aluminium and
+        // copper within 1 %
         assertThat(loss.subList(0, 5)).isSortedAccordingTo((a, b) -> Double.compare(b, a));
         assertThat(inductance.get(4)).isCloseTo(inductance.get(2), within(0.01 * inductance.get(2)));
         assertThat(r.most(r.of(Evaluated.WEIGHTED_SUM)) - r.least(r.of(Evaluated.WEIGHTED_SUM)))
@@ -53,8 +54,7 @@ class PrinciplesStudyTest {
     void everythingWrongIsToldAtOnce() {
         InputException e = catchThrowableOfType(
                 InputException.class,
-                () -> StudyReader.read(
-                        ModelFiles.write(folder, "s.yaml", """
+                () -> StudyReader.read(ModelFiles.write(folder, "s.yaml", """
                                 eddyreach: study
                                 name: x
                                 kind: principles
@@ -62,8 +62,7 @@ class PrinciplesStudyTest {
                                 targets: [{name: a, material: zinc}]
                                 alike: [b]
                                 reference: fe360
-                                """),
-                        new Library(Path.of(""))));
+                                """), new Library(Path.of(""))));
         assertThat(ModelFiles.message(e, folder).lines())
                 .hasSize(2)
                 .anyMatch(l -> l.contains("\"b\" is no target of this study, needs one of a"))

@@ -13,8 +13,8 @@ class ResponseTest {
     /** What is quadratic with products of the pairs is met everywhere, not only where it was computed. */
     @Test
     void quadraticFunctionsAreExact() {
-        List<Response.Axis> axes = List.of(
-                new Response.Axis(0, -1, 1), new Response.Axis(2, 0.5, 1), new Response.Axis(3, -1, 1));
+        List<Response.Axis> axes =
+                List.of(new Response.Axis(0, -1, 1), new Response.Axis(2, 0.5, 1), new Response.Axis(3, -1, 1));
         Response r = Response.fit(4, axes, ResponseTest::quadratic, y -> Math.abs(y[0]), 3);
         double[] y = new double[2];
         for (double[] u : new double[][] {{0.3, 0, 0.7, -0.9}, {-1, 0, 0, 1}, {1.2, 0, 0.1, 0.4}}) {

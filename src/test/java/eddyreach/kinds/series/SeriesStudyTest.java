@@ -68,16 +68,19 @@ class SeriesStudyTest {
     void everythingWrongIsToldAtOnce() {
         InputException e = catchThrowableOfType(
                 InputException.class,
-                () -> read(STUDY.replace("units: 4000", "units: 99") + "share: 30 %\ntrimmed: no\n"
-                        + "tolerances: {trim: 3 %, cap thickness: 1 mm, temperature: {from: 70 degC, to: -25 degC}}\n"));
+                () -> read(
+                        STUDY.replace("units: 4000", "units: 99") + "share: 30 %\ntrimmed: no\n"
+                                + "tolerances: {trim: 3 %, cap thickness: 1 mm, temperature: {from: 70 degC, to: -25 degC}}\n"));
         assertThat(ModelFiles.message(e, folder).lines())
                 .anyMatch(l -> l.contains("units: got 99, needs a whole number from 100 to 1000000"))
                 .anyMatch(l -> l.contains("share: 30 % is out of range, needs 50 % to 99.999 %"))
                 .anyMatch(l -> l.contains("tolerances.trim: belongs to trimmed: yes"))
-                .anyMatch(l -> l.contains("tolerances.cap thickness: 1 mm would push parts into each other, needs at most"))
+                .anyMatch(l ->
+                        l.contains("tolerances.cap thickness: 1 mm would push parts into each other, needs at most"))
                 .anyMatch(l -> l.contains("tolerances.temperature.to: must be above from"));
         assertThat(ModelFiles.message(
-                        catchThrowableOfType(InputException.class, () -> read(STUDY + "tolerances: {trim: 0 %}\n")), folder))
+                        catchThrowableOfType(InputException.class, () -> read(STUDY + "tolerances: {trim: 0 %}\n")),
+                        folder))
                 .contains("at least one tolerance must be above 0");
     }
 
@@ -87,15 +90,18 @@ class SeriesStudyTest {
     void theSameOnAnyNumberOfThreads() throws Exception {
         Library library = new Library(Path.of(""));
         StudyInput study = StudyReader.read(library.studyFile("m18-series-foil"), library);
-        SeriesResult one = (SeriesResult) new ForkJoinPool(1).submit(() -> study.run()).get();
-        SeriesResult three = (SeriesResult) new ForkJoinPool(3).submit(() -> study.run()).get();
+        SeriesResult one =
+                (SeriesResult) new ForkJoinPool(1).submit(() -> study.run()).get();
+        SeriesResult three =
+                (SeriesResult) new ForkJoinPool(3).submit(() -> study.run()).get();
         for (double q : new double[] {0.0015, 0.1, 0.5, 0.9, 0.9985}) {
             assertThat(one.on().quantile(q)).isEqualTo(three.on().quantile(q));
             assertThat(one.off().quantile(q)).isEqualTo(three.off().quantile(q));
         }
         assertThat(one.check().worst()).isLessThan(5e-6);
         // untrimmed units differ by what the trim takes away
-        double sum = one.shares().stream().mapToDouble(SeriesResult.Share::share).sum();
+        double sum =
+                one.shares().stream().mapToDouble(SeriesResult.Share::share).sum();
         assertThat(sum).isBetween(0.9, 1.02);
     }
 }

@@ -57,8 +57,9 @@ class SpeedStudyTest {
                 List.of(study.standard(), study.tooth().beside(27e-3)),
                 bytes -> {});
         Teeth teeth = new Row(step, study.tooth(), 50e-3, 2e-3).teeth();
-        PassResult pass = (PassResult) read(STUDY.replace("kind: speed", "kind: pass") + "offsets: {to: 14 mm, points: 11}\n")
-                .run();
+        PassResult pass =
+                (PassResult) read(STUDY.replace("kind: speed", "kind: pass") + "offsets: {to: 14 mm, points: 11}\n")
+                        .run();
         double on = crossing(teeth, step.trim().on());
         double off = crossing(teeth, step.trim().off());
         assertThat(on + off).isCloseTo(pass.targets().get(0).onLength(), within(0.1e-3));

@@ -70,8 +70,7 @@ class TemperatureStudyTest {
     /** A threshold that moves alone moves the distance as the conductance over the distance says; undone by the best compensation. */
     @Test
     void thresholdsThatDriftAreUndoneByCompensation() {
-        String alone = STUDY + "compensation: 0.1 %/K\n"
-                + "follows: {winding: no, housing: no, target: no}\n";
+        String alone = STUDY + "compensation: 0.1 %/K\n" + "follows: {winding: no, housing: no, target: no}\n";
         TemperatureCurve curve = run(alone).curves().get(0);
         assertThat(curve.steps()).hasSize(1);
         // thresholds that rise ask for a nearer target
