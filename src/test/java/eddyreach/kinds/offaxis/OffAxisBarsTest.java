@@ -56,6 +56,22 @@ class OffAxisBarsTest {
         assertThat(shifted.distances()).extracting(SwitchDistance::on).containsExactly(5.0, 4.0, 2.0, Double.NaN);
     }
 
+    /** A quarter of the way to the next offset: 5 to 4.75; 4 to 3.5; 2 to 1.5, or inwards to 2.5. */
+    @Test
+    void aSmallShiftIsWorthItsShare() {
+        ZoneTarget shifted = zone(on(5), on(4), on(2), NEVER).withOutline(0.5);
+        assertThat(shifted.distances().get(0).onError()).isCloseTo(0.01 + 0.25, within(1e-12));
+        assertThat(shifted.distances().get(1).onError()).isCloseTo(0.01 + 0.5, within(1e-12));
+        assertThat(shifted.distances().get(2).onError()).isCloseTo(0.01 + 0.5, within(1e-12));
+        assertThat(zone(on(5), on(4), on(4), on(4))
+                        .withOutline(0.5)
+                        .distances()
+                        .get(3)
+                        .onError())
+                .as("level at the end")
+                .isCloseTo(0.01, within(1e-12));
+    }
+
     @Test
     void aRoundTargetKeepsItsBars() {
         ZoneTarget round = zone(on(5), on(4), NEVER);
@@ -80,13 +96,10 @@ class OffAxisBarsTest {
         assertThat(pass.onLength()).isEqualTo(12);
         assertThat(pass.error()).isEqualTo(0.3);
         PassTarget wide = pass.withOutline(0.5);
-        assertThat(wide.changes())
-                .extracting(PassTarget.Change::error)
-                .containsExactly(0.6, 0.8, 0.7, 0.6);
+        assertThat(wide.changes()).extracting(PassTarget.Change::error).containsExactly(0.6, 0.8, 0.7, 0.6);
         assertThat(wide.changes()).extracting(PassTarget.Change::turnsOn).containsExactly(true, false, true, false);
         assertThat(wide.onLength()).isEqualTo(12);
-        PassTarget never =
-                new PassTarget(null, new double[0], new double[0], new boolean[0], List.of(), List.of());
+        PassTarget never = new PassTarget(null, new double[0], new double[0], new boolean[0], List.of(), List.of());
         assertThat(never.error()).isNaN();
         assertThat(never.onLength()).isZero();
     }
