@@ -19,6 +19,7 @@ import eddyreach.report.words.Terms;
 import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** What a study of targets that come nearer has to say on its pages. */
@@ -26,6 +27,9 @@ final class ApproachPage {
 
     /** Most changes on the sheet; the record has all. */
     private static final int CHANGES = 3;
+
+    /** Most parts of which the sheet says what to change. */
+    private static final int FULL = 3;
 
     private final ApproachResult result;
     private final Page page;
@@ -64,16 +68,22 @@ final class ApproachPage {
     private void brief() {
         bands();
         reasons();
-        for (TargetResult t : asked) {
-            t.assessment()
-                    .flatMap(Assessment::advice)
-                    .filter(a -> !a.changes().isEmpty())
-                    .ifPresent(a -> {
-                        page.heading("To detect it from farther away"
-                                + (asked.size() > 1 ? ": " + t.target().label() : ""));
-                        changes(a.changes().stream().limit(CHANGES).toList());
-                    });
+        if (asked.size() <= FULL) {
+            asked.forEach(t -> gains(t).ifPresent(a -> {
+                page.heading("To detect it from farther away"
+                        + (asked.size() > 1 ? ": " + t.target().label() : ""));
+                changes(a.changes().stream().limit(CHANGES).toList());
+            }));
+        } else if (asked.stream().anyMatch(t -> gains(t).isPresent())) {
+            page.paragraph(
+                    "What would help each part, and how it depends on size, thickness and frequency, is in the record.");
         }
+    }
+
+    private static Optional<Advice> gains(TargetResult t) {
+        return t.assessment()
+                .flatMap(Assessment::advice)
+                .filter(a -> !a.changes().isEmpty());
     }
 
     private void reasons() {

@@ -38,13 +38,42 @@ public final class MountPage {
         page.caution(MountWords.DRAWINGS);
     }
 
-    /** What is said of one mount below its verdict. */
-    public static void single(MountCase c, List<UsualRule> rules, Page page) {
+    /** The sheet to send: all tables, and in words the mounts that are not simply OK; the trial plan and the rest are in the record. */
+    static void brief(MountResult result, Page page) {
+        without(result, page);
+        with(result, page);
+        for (MountCase c : result.cases()) {
+            if (!c.mount().isEmpty()
+                    && (c.judgement().grade() != Grade.OK || result.cases().size() <= 2)) {
+                page.heading(c.mount().id() + ": " + c.mount().name());
+                page.paragraph(MountWords.sentence(c));
+                page.items(items(c, result.rules()));
+            }
+        }
+        close(page);
+    }
+
+    /** How the sheet ends. */
+    public static void close(Page page) {
+        page.heading("What the numbers mean");
+        page.paragraph(MountWords.RESERVE);
+        page.paragraph(MountWords.LIMITS);
+        page.caution(MountWords.DRAWINGS
+                + " The record has the plan for the trial, what each dimension does, and every drawing.");
+    }
+
+    /** What is said of one mount below its verdict, as a list. */
+    public static List<String> items(MountCase c, List<UsualRule> rules) {
         List<String> items = new ArrayList<>();
         c.proposals().forEach(p -> items.add(MountWords.proposal(p)));
         items.addAll(MountWords.notes(c));
         rules.stream().filter(r -> r.mount().equals(c.mount().id())).forEach(r -> items.add(MountWords.rule(r)));
-        page.items(items);
+        return items;
+    }
+
+    /** What is said of one mount below its verdict. */
+    public static void single(MountCase c, List<UsualRule> rules, Page page) {
+        page.items(items(c, rules));
         if (!c.effects().isEmpty()) {
             page.table(
                     List.of("dimension", "value, mm", "on distance per +0.1 mm, mm"),

@@ -240,6 +240,11 @@ public record MountPresentation(MountResult result) implements Presentation {
     }
 
     @Override
+    public void brief(Page page) {
+        MountPage.brief(result, page);
+    }
+
+    @Override
     public void write(Page page) {
         MountPage.write(result, page);
     }

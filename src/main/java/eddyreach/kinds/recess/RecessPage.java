@@ -19,22 +19,7 @@ final class RecessPage {
     private RecessPage() {}
 
     static void write(RecessResult result, Page page) {
-        if (result.partial()) {
-            page.caution("Partial: " + result.done() + " of " + result.cells()
-                    + " cells were computed before the run was stopped. The next run continues from there.");
-        }
-        double[] d = result.diameters();
-        double[] t = result.depths();
-        page.paragraph("The map: recess diameters " + Labels.millimetres(d[0]) + " to "
-                + Labels.millimetres(d[d.length - 1])
-                + " mm, depths " + Labels.millimetres(t[0]) + " to " + Labels.millimetres(t[t.length - 1])
-                + " mm below the surface; wall " + Labels.length(result.input().thickness()) + " thick, hole "
-                + Labels.length(result.input().bore(), 4) + "; " + position(result) + ". In free air on at "
-                + Labels.uncertain(result.free().on(), result.free().onError()) + " mm.");
-        page.table(
-                List.of("wall", "cells OK", "shift over 10 %", "over 50 % of reserve", "latched"),
-                Set.of(1, 2, 3, 4),
-                result.panels().stream().map(RecessPage::row).toList());
+        map(result, page);
         for (RecessResult.Panel p : result.panels()) {
             p.judged().ifPresent(c -> {
                 page.heading(p.material().name() + ", " + judged(result));
@@ -52,6 +37,38 @@ final class RecessPage {
         TrialPlan.of(result.panels().stream().flatMap(p -> p.judged().stream()), result.free())
                 .ifPresent(plan -> TrialWords.write(result.model(), plan, page));
         page.caution(MountWords.DRAWINGS);
+    }
+
+    /** The sheet to send. */
+    static void brief(RecessResult result, Page page) {
+        map(result, page);
+        for (RecessResult.Panel p : result.panels()) {
+            p.judged().ifPresent(c -> {
+                page.heading(p.material().name() + ", " + judged(result));
+                page.paragraph(MountWords.sentence(c));
+                page.items(MountPage.items(c, result.rules()));
+            });
+        }
+        MountPage.close(page);
+    }
+
+    private static void map(RecessResult result, Page page) {
+        if (result.partial()) {
+            page.caution("Partial: " + result.done() + " of " + result.cells()
+                    + " cells were computed before the run was stopped. The next run continues from there.");
+        }
+        double[] d = result.diameters();
+        double[] t = result.depths();
+        page.paragraph("The map: recess diameters " + Labels.millimetres(d[0]) + " to "
+                + Labels.millimetres(d[d.length - 1])
+                + " mm, depths " + Labels.millimetres(t[0]) + " to " + Labels.millimetres(t[t.length - 1])
+                + " mm below the surface; wall " + Labels.length(result.input().thickness()) + " thick, hole "
+                + Labels.length(result.input().bore(), 4) + "; " + position(result) + ". In free air on at "
+                + Labels.uncertain(result.free().on(), result.free().onError()) + " mm.");
+        page.table(
+                List.of("wall", "cells OK", "shift over 10 %", "over 50 % of reserve", "latched"),
+                Set.of(1, 2, 3, 4),
+                result.panels().stream().map(RecessPage::row).toList());
     }
 
     /** The recess on the drawing, in each material. */

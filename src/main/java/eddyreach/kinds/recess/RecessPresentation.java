@@ -156,6 +156,11 @@ public record RecessPresentation(RecessResult result) implements Presentation {
     }
 
     @Override
+    public void brief(Page page) {
+        RecessPage.brief(result, page);
+    }
+
+    @Override
     public void write(Page page) {
         RecessPage.write(result, page);
     }
