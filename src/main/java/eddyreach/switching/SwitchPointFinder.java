@@ -51,8 +51,7 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
      */
     public SwitchPoints find(DoubleUnaryOperator curve, double freeConductance) {
         Require.positive("conductance without a target", freeConductance, "S");
-        DoubleUnaryOperator checked =
-                g -> Require.positive("conductance at distance " + g + " m", curve.applyAsDouble(g), "S");
+        DoubleUnaryOperator checked = g -> checked(g, curve.applyAsDouble(g));
         List<Node> inward = nodes(checked);
         Collections.reverse(inward);
         double far = inward.get(0).conductance;
@@ -76,6 +75,13 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
         return startsOn || endsOn
                 ? new SwitchPoints.OutOfRange(maxDistance, approach, departure)
                 : new SwitchPoints.Switches(approach, departure);
+    }
+
+    /** The words are put together for an error alone: they would take as long as the conductance. */
+    private static double checked(double distance, double conductance) {
+        return conductance > 0 && conductance < Double.POSITIVE_INFINITY
+                ? conductance
+                : Require.positive("conductance at distance " + distance + " m", conductance, "S");
     }
 
     private record Node(double distance, double conductance) {}

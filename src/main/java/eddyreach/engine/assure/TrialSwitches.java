@@ -96,7 +96,7 @@ final class TrialSwitches {
 
     /** A target as it is before the switch as it is. */
     ConductanceCurve curve(Target target) {
-        return ConductanceCurve.of(plain.solved(), target);
+        return new ConductanceCurve(plain.solved(), plain.field(target));
     }
 
     /**

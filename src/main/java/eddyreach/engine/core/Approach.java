@@ -60,8 +60,8 @@ public final class Approach {
             ResolutionLadder.Step step, PlacedTarget field, Curve curve, SwitchDistance distance, double lostNearer) {}
 
     public Outcome of(Target target) {
-        PlacedTarget fineField = fine.solved().target(target);
-        PlacedTarget coarseField = coarse.solved().target(target);
+        PlacedTarget fineField = fine.field(target);
+        PlacedTarget coarseField = coarse.field(target);
         TargetEffect effect = fine.solved().effect(fineField);
         Map<Double, TankState> known = new HashMap<>();
         SwitchPoints points = finder.points(g ->

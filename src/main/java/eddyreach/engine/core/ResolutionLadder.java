@@ -28,8 +28,17 @@ public final class ResolutionLadder {
      *
      * @param solved the switch
      * @param trim its thresholds
+     * @param standard the target on which it is trimmed
+     * @param standardField its field problem
      */
-    public record Step(SolvedSwitch solved, Trim trim) {}
+    public record Step(SolvedSwitch solved, Trim trim, Target standard, PlacedTarget standardField) {
+
+        /** The field problem of a target where it stands; that of the standard target is solved already. */
+        public PlacedTarget field(Target target) {
+            // parts are named after the target's id
+            return target.actsAs(standard) && target.id().equals(standard.id()) ? standardField : solved.target(target);
+        }
+    }
 
     public ResolutionLadder(Setup setup, List<Target> targets, Progress progress) {
         this.setup = setup;
@@ -78,6 +87,6 @@ public final class ResolutionLadder {
                 solved.free().conductance(),
                 model.effectiveDistance(),
                 model.differentialTravel());
-        return new Step(solved, trim);
+        return new Step(solved, trim, standard, field);
     }
 }

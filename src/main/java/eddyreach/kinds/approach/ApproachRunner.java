@@ -102,7 +102,7 @@ public final class ApproachRunner {
         List<TargetResult> results = new Assessor(
                         study.id(),
                         study.setup(),
-                        comparison ? Assessor.Scope.SWITCH_ALONE : Assessor.Scope.WHOLE,
+                        comparison ? Assessor.Scope.BANDS : Assessor.Scope.WHOLE,
                         study.alternatives(),
                         ladder,
                         progress)
