@@ -115,6 +115,7 @@ public record Pulling(double ratio, Complex onFirst, Complex onSecond, double re
      * Angular frequency of the beat, rad/s, not negative; 0 when locked.
      *
      * @param difference free w2 - w1, rad/s
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double beat(double difference) {
         if (locking().holds(difference)) {

@@ -80,7 +80,7 @@ public final class ResultPage {
     }
 
     private static Page start(StudyResult result, Presentation presentation, Stamp stamp) {
-        Page page = new Page(result.name());
+        Page page = new Page(Texts.capitalised(result.name()));
         result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
         page.answer(presentation.answer());
         page.paragraph("Switch: " + SwitchText.name(result.model()) + ". " + stamp.line());

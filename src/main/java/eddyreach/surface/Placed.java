@@ -1,5 +1,6 @@
 package eddyreach.surface;
 
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.join.OffAxisChange;
 import eddyreach.field.join.OffAxisJoin;
@@ -88,12 +89,22 @@ public final class Placed {
         return out;
     }
 
-    /** Change of the coil's impedance, ohm, at a distance between face and nearest point of the body, m. */
+    /**
+     * Change of the coil's impedance, ohm, at a distance between face and nearest point of the body, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex impedance(double gap) {
         return change(gap).dz();
     }
 
-    /** Change of impedance and how it was found, at a distance between face and nearest point of the body, m. */
+    /**
+     * Change of impedance and how it was found, at a distance between face and nearest point of the body, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public OffAxisChange change(double gap) {
         double[] decay = new double[k];
         for (int i = 0; i < k; i++) {

@@ -1,5 +1,6 @@
 package eddyreach.surface;
 
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.DenseSymmetric;
 import eddyreach.materials.Material;
@@ -64,6 +65,8 @@ public final class SurfaceBody {
      * @param basis waves in the gap
      * @param orders highest azimuthal order about that axis
      * @param nearest smallest distance from which waves come, m: of those that die out over it less is kept
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public SurfaceBody(List<Prism> bodies, Fineness fineness, WaveBasis basis, int orders, double nearest) {
         this.bodies = List.copyOf(bodies);
@@ -219,6 +222,7 @@ public final class SurfaceBody {
      * @param omega angular frequency, rad/s
      * @param metal the metal
      * @param celsius its temperature
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public CoupledReflection at(double omega, Material metal, double celsius) {
         SurfaceCondition.Metal condition = new SurfaceCondition.Metal(metal, celsius, omega);

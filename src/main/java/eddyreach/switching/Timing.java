@@ -36,6 +36,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @param free loss conductance before, at which the output is off, S
      * @param damped loss conductance with the target, S
      * @throws UnworkableException when the output is not off before, or does not go on
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double onTime(double free, double damped) {
         requireRelease(free);
@@ -59,6 +60,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @param damped loss conductance with the target, at which the output is on, S
      * @param free loss conductance afterwards, S
      * @throws UnworkableException when the output does not go off, or is not on before
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double offTime(double damped, double free) {
         requireRelease(free);
@@ -80,6 +82,7 @@ public record Timing(Detector detector, OutputStage output) {
      *
      * @param free loss conductance without a target, S
      * @throws UnworkableException when the oscillation never starts, or does not reach the amplitude at which the output goes off
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double startUp(double free) {
         detector.requireStart(free);

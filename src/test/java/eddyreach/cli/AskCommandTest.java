@@ -40,8 +40,8 @@ class AskCommandTest {
         assertThat(s.code()).isZero();
         assertThat(s.out())
                 .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.28 mm.\n\ntarget     ")
-                .contains("\npart                  5.", "\naluminium 10 µm, endless plate, factor 1.06: ")
-                .contains("\nStudy: aluminium 10 µm, endless plate.\nSwitch: M18 flush reference switch, ")
+                .contains("\npart                  5.", "\nAluminium, 10 µm, endless plate, factor 1.06: ")
+                .contains("\nStudy: aluminium, 10 µm, endless plate.\nSwitch: M18 flush reference switch, ")
                 .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
@@ -91,7 +91,7 @@ class AskCommandTest {
                 "a");
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .contains("\nzinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, factor 1.14: the front")
+                .contains("\nZinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, factor 1.14: the front")
                 .contains("\nFiles: a\n")
                 .contains("\nPictures, in a, as png:\n  factors  ");
         assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
@@ -176,7 +176,7 @@ class AskCommandTest {
     void besideTheAxis() {
         Session near = disc("--offset", "6mm");
         assertThat(near.err()).isEmpty();
-        assertThat(near.out()).contains("\nStudy: mild steel Fe 360 1 mm, disc 10 mm, 6 mm off the axis.\n");
+        assertThat(near.out()).contains("\nStudy: mild steel Fe 360, 1 mm, disc 10 mm, 6 mm off the axis.\n");
         assertThat(near.out().replace("\n", " ")).contains(": its axis is 6 mm from that of the switch;");
         assertThat(onDistance(near)).isBetween(0.5, onDistance(disc()));
         Session far = disc("--offset", "80mm");
@@ -206,7 +206,7 @@ class AskCommandTest {
         assertThat(s.out())
                 .contains("\npart                            -            -      -         - never on\n")
                 .startsWith("No: never on, since only metal is detected.\n")
-                .contains("\nair 5 mm, endless plate, never on: it neither conducts nor is magnetic, so the\n");
+                .contains("\nAir, 5 mm, endless plate, never on: it neither conducts nor is magnetic, so the\n");
     }
 
     @Test

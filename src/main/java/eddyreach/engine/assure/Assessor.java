@@ -1,5 +1,7 @@
 package eddyreach.engine.assure;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
@@ -61,6 +63,11 @@ public final class Assessor {
     /**
      * The same results with their assessments, in order; the standard target, to which all else is compared, gets its band alone. When a
      * variant cannot be computed, say because the tank has too much loss when hot, the results stand without, and say so.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public List<TargetResult> assess(List<TargetResult> results) {
         try {

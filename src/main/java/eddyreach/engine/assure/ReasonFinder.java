@@ -1,5 +1,7 @@
 package eddyreach.engine.assure;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
@@ -51,6 +53,8 @@ public final class ReasonFinder {
      * @param factor its factor
      * @param solved the switch
      * @param budget losses at the distance found
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public static Reason of(
             Target target,

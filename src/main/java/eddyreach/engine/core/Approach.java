@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
@@ -59,6 +62,13 @@ public final class Approach {
     public record Outcome(
             ResolutionLadder.Step step, PlacedTarget field, Curve curve, SwitchDistance distance, double lostNearer) {}
 
+    /**
+     * What a target does, at both steps.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Outcome of(Target target) {
         PlacedTarget fineField = fine.field(target);
         PlacedTarget coarseField = coarse.field(target);

@@ -1,5 +1,7 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.PartLoss;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.geometry.Role;
@@ -18,6 +20,7 @@ public final class Budgets {
      *
      * @param at the solved fields
      * @param target name of the target, null without one
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static LossBudget of(WorkingPoint at, String target) {
         SolvedSwitch solved = at.solved();
@@ -49,6 +52,10 @@ public final class Budgets {
     /**
      * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
      * is the target's with what it changes in the switch.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static LossBudget beside(SolvedSwitch solved, PlacedTarget target, double distance, String name) {
         TankState state = solved.state(target, distance);

@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.join.OffAxisTarget;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
@@ -31,7 +34,13 @@ public record DistanceFinder(
                 .find(conductance, fine.solved().free().conductance());
     }
 
-    /** The distances of known points, with their error bars. */
+    /**
+     * The distances of known points, with their error bars.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public SwitchDistance distance(SwitchPoints points, Target target, PlacedTarget field, PlacedTarget coarseField) {
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();

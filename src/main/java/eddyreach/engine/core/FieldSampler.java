@@ -195,7 +195,7 @@ public final class FieldSampler {
                 .map(p -> new CurrentPicture.Skin(
                         p.material().name(), p.section(), p.material().skinDepth(omega, Temperature.AMBIENT)))
                 .toList();
-        return new CurrentPicture(target.id(), target.label(), skins, r, z, density);
+        return new CurrentPicture(target.id(), target.label(), omega / (2 * Math.PI), skins, r, z, density);
     }
 
     /**

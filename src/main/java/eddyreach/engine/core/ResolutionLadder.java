@@ -1,5 +1,9 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.SwitchModel;
@@ -40,6 +44,16 @@ public final class ResolutionLadder {
         }
     }
 
+    /**
+     * Computes the first two steps.
+     *
+     * @param targets the targets that will be put before the switch
+     * @param progress is told of the field problems
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public ResolutionLadder(Setup setup, List<Target> targets, Progress progress) {
         this.setup = setup;
         this.progress = progress;
@@ -54,7 +68,14 @@ public final class ResolutionLadder {
         return steps.length - 1;
     }
 
-    /** A step, computed when it is asked for the first time; for one thread. */
+    /**
+     * A step, computed when it is asked for the first time; for one thread.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Step step(int i) {
         if (steps[i] == null) {
             steps[i] = make(i);
@@ -77,6 +98,10 @@ public final class ResolutionLadder {
      *
      * @param targets the targets that will be put before it
      * @param memory is told the most memory that solving may take, bytes, before it begins
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static Step trimmed(
             SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {

@@ -1,5 +1,6 @@
 package eddyreach.engine.core;
 
+import eddyreach.numerics.SelfCheckException;
 /**
  * The switch as its factory trim leaves it, without a target.
  *
@@ -20,7 +21,11 @@ public record TrimmedSwitch(
         double offAmplitude,
         LossBudget freeBudget) {
 
-    /** A switch with its thresholds and its fields without a target. */
+    /**
+     * A switch with its thresholds and its fields without a target.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
     public static TrimmedSwitch of(ResolutionLadder.Step step, WorkingPoint free) {
         SolvedSwitch solved = step.solved();
         TankState s = solved.free();

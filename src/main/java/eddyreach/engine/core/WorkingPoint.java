@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Solved;
 import eddyreach.field.join.GapState;
 import eddyreach.field.join.TargetField;
@@ -25,7 +28,13 @@ public record WorkingPoint(
         return new WorkingPoint(solved, Double.POSITIVE_INFINITY, solved.free(), field, Optional.empty());
     }
 
-    /** With a target at a distance, m. */
+    /**
+     * With a target at a distance, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static WorkingPoint with(SolvedSwitch solved, TargetField target, double distance) {
         TankState state = solved.state(target, distance);
         GapState gap = solved.gap(target, state.omega(), distance);

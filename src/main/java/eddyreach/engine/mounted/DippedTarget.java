@@ -1,5 +1,7 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.DirectSolve;
@@ -63,12 +65,22 @@ public final class DippedTarget {
         this.to = to;
     }
 
-    /** Change of the impedance by the target, ohm. */
+    /**
+     * Change of the impedance by the target, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex change(double omega, double distance) {
         return interpolated(omega, distance, 1);
     }
 
-    /** What the interpolation may be wrong by, ohm. */
+    /**
+     * What the interpolation may be wrong by, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double error(double omega, double distance) {
         return interpolated(omega, distance, 1)
                 .subtract(interpolated(omega, distance, 2))

@@ -1,5 +1,8 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
@@ -70,7 +73,13 @@ public final class MountedApproach {
         return known.computeIfAbsent(distance, mounted::state);
     }
 
-    /** Where the output switches. */
+    /**
+     * Where the output switches.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public SwitchDistance distance() {
         double floor = mounted.floor();
         SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
@@ -113,6 +122,9 @@ public final class MountedApproach {
      * @param first first distance, m; the nearest possible one where a mount stops the target before
      * @param end last distance, m
      * @param n number of distances
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public Curve curve(double first, double end, int n) {
         Curve.Builder curve = new Curve.Builder(n);

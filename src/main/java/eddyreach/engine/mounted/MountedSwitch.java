@@ -1,5 +1,8 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TankState;
@@ -44,6 +47,9 @@ public final class MountedSwitch {
      * @param target the target
      * @param background what stands behind it
      * @param floor least distance that the mount lets the target have, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public MountedSwitch(SolvedSwitch solved, Target target, Optional<Mount.Standing> background, double floor) {
         this.solved = solved;
@@ -115,7 +121,13 @@ public final class MountedSwitch {
         return without;
     }
 
-    /** The tank with the target at a distance, m. */
+    /**
+     * The tank with the target at a distance, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public TankState state(double distance) {
         if (!acts) {
             return without;
@@ -133,12 +145,22 @@ public final class MountedSwitch {
         return solved.state(field(distance), Math.max(distance, solved.plane()));
     }
 
-    /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
+    /**
+     * What the interpolation inside a recess may be wrong by, ohm; 0 above it.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double interpolation(double omega, double distance) {
         return distance < solved.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
     }
 
-    /** What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above. */
+    /**
+     * What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex stairs(double omega, double distance) {
         return distance < solved.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }

@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.linalg.SmallSymmetric;
@@ -56,6 +57,7 @@ public final class Join {
      *
      * @param target the target's reflection at this frequency
      * @param gap distance between face and target, m
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public Complex impedance(Reflection target, double gap) {
         if (target instanceof Reflection.Diagonal plate) {
@@ -117,6 +119,7 @@ public final class Join {
      *
      * @param target the target's reflection at this frequency
      * @param gap distance between face and target, m
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public GapState solve(Reflection target, double gap) {
         double[] decay = new double[n];

@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.Gmres;
@@ -66,17 +67,32 @@ public final class OffAxisResponse {
         return out;
     }
 
-    /** Change of the coil's impedance, ohm, at a distance between face and target, m. */
+    /**
+     * Change of the coil's impedance, ohm, at a distance between face and target, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex impedance(double gap) {
         return change(gap).dz();
     }
 
-    /** Estimate of what the azimuthal orders left out would add to the impedance at a distance, ohm. */
+    /**
+     * Estimate of what the azimuthal orders left out would add to the impedance at a distance, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double truncation(double gap) {
         return change(gap).truncation();
     }
 
-    /** Change of impedance and how it was found, at a distance between face and target, m. */
+    /**
+     * Change of impedance and how it was found, at a distance between face and target, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public OffAxisChange change(double gap) {
         if (gap != lastGap) {
             last = bessel == null

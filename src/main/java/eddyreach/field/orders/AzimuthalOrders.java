@@ -1,5 +1,7 @@
 package eddyreach.field.orders;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.FieldAccuracy;
@@ -46,6 +48,8 @@ public final class AzimuthalOrders {
      * @param order 1 to {@link FieldAccuracy#HIGHEST_ORDER}
      * @param omega angular frequency, rad/s
      * @return real and imaginary part, row by row, with square roots of the weights
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public double[][] response(int order, double omega) {
         ResponsePair pair = solved.get(order);

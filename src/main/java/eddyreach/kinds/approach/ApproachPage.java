@@ -16,6 +16,7 @@ import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.report.words.Terms;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -78,7 +79,7 @@ final class ApproachPage {
     private void reasons() {
         page.heading("Why");
         page.items(asked.stream()
-                .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
+                .map(t -> Texts.capitalised(t.target().label()) + ", " + ReasonText.of(t.reason()))
                 .toList());
         ReasonText.shared(asked.stream().map(TargetResult::reason).toList()).ifPresent(page::paragraph);
     }
@@ -154,10 +155,10 @@ final class ApproachPage {
     }
 
     private void single(TargetResult t) {
-        page.heading(t.target().label());
+        page.heading(Texts.capitalised(t.target().label()));
         t.assessment().flatMap(Assessment::advice).ifPresent(this::advice);
         page.subheading("Why");
-        page.paragraph(t.target().label() + ", " + ReasonText.of(t.reason()));
+        page.paragraph(Texts.capitalised(t.target().label()) + ", " + ReasonText.of(t.reason()));
         t.assessment().flatMap(Assessment::explanation).ifPresent(e -> explanation(e, t.budget()));
         t.assessment().map(Assessment::assurance).ifPresent(a -> contributions(a));
     }

@@ -68,7 +68,8 @@ public final class ApproachPictures {
             pictures.add(new Picture(
                     "current-" + Picture.fileName(current.id()),
                     "Eddy currents: " + current.title(),
-                    head + (skin.isEmpty() ? "" : " · skin depth " + skin),
+                    result.model().name() + " · " + Labels.frequency(current.frequency()) + " with this target"
+                            + (skin.isEmpty() ? "" : " · skin depth " + skin),
                     result.name(),
                     new CurrentDrawing(current, target(result, current.id()))));
         }

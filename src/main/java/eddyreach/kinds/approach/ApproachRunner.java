@@ -1,5 +1,8 @@
 package eddyreach.kinds.approach;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.assure.Assessor;
 import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.assure.TargetResult;
@@ -75,6 +78,9 @@ public final class ApproachRunner {
      * Runs a study.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static ApproachResult run(ApproachInput study) {
         return run(study, Progress.NONE);
@@ -84,6 +90,9 @@ public final class ApproachRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static ApproachResult run(ApproachInput study, Progress progress) {
         return new ApproachRunner(study, progress).result();

@@ -10,6 +10,7 @@ import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.report.words.Terms;
+import eddyreach.units.Texts;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -31,7 +32,7 @@ final class ApproachText {
         table(result, page);
         bands(result, page);
         for (TargetResult target : result.targets()) {
-            page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
+            page.paragraph(Texts.capitalised(target.target().label()) + ", " + ReasonText.of(target.reason()));
         }
         ReasonText.shared(result.targets().stream().map(TargetResult::reason).toList())
                 .ifPresent(page::paragraph);
@@ -95,7 +96,7 @@ final class ApproachText {
                 .limit(CHANGES)
                 .map(c -> AdviceText.of(c) + ", on at " + AnswerTable.distance(c.on()))
                 .collect(Collectors.joining("; "));
-        page.paragraph(target.target().label() + ", to detect it from farther away: "
+        page.paragraph(Texts.capitalised(target.target().label()) + ", to detect it from farther away: "
                 + (changes.isEmpty() ? AdviceText.NONE_HELPS : changes + "."));
     }
 

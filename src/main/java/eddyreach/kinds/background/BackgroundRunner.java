@@ -1,5 +1,8 @@
 package eddyreach.kinds.background;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -58,6 +61,9 @@ public final class BackgroundRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static BackgroundResult run(BackgroundInput study, Progress progress) {
         return new BackgroundRunner(study, progress).result();

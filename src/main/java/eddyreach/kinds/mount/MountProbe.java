@@ -1,5 +1,9 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -31,6 +35,10 @@ public final class MountProbe {
      * @param study the switch and its standard target
      * @param ladder the switch in free air
      * @param targets what comes nearer
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public MountProbe(StudyInput study, ResolutionLadder ladder, List<Target> targets) {
         this.study = study;
@@ -84,7 +92,13 @@ public final class MountProbe {
         return free.get(ResolutionLadder.FIRST);
     }
 
-    /** A mount at the coarse step, without an error bar worth the name; the worse of its bounds. */
+    /**
+     * A mount at the coarse step, without an error bar worth the name; the worse of its bounds.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Reading coarse(Mount mount) {
         return mount.bounds().stream()
                 .map(m -> {
@@ -96,12 +110,24 @@ public final class MountProbe {
                 .orElseThrow();
     }
 
-    /** A mount at the step that gives results. */
+    /**
+     * A mount at the step that gives results.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Reading fine(Mount mount) {
         return fine(mount, solved(mount, 0), solved(mount, ResolutionLadder.FIRST));
     }
 
-    /** The same with its solved switches. */
+    /**
+     * The same with its solved switches.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Reading fine(Mount mount, SolvedSwitch rough, SolvedSwitch solved) {
         return read(mount, ResolutionLadder.FIRST, rough, solved);
     }

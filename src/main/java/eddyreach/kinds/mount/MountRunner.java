@@ -1,5 +1,8 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
@@ -77,6 +80,9 @@ public final class MountRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountResult run(MountInput study, Progress progress) {
         List<Target> all = new ArrayList<>(study.targets());
@@ -92,6 +98,10 @@ public final class MountRunner {
      * @param ladder the switch in free air, made for these targets
      * @param sinks whether a deeper recess is a switch sunk deeper
      * @param stop whether to leave proposals out from now on
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountResult judge(
             MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {

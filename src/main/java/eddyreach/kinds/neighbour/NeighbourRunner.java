@@ -1,5 +1,9 @@
 package eddyreach.kinds.neighbour;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -77,6 +81,14 @@ public final class NeighbourRunner {
                 List.of(new Layer(other.winding().wire().conductor(), 1e-3)));
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static NeighbourResult run(NeighbourInput study, Progress progress) {
         return new NeighbourRunner(study, progress).result();
     }

@@ -142,7 +142,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
         }
         page.gap();
         for (ZoneTarget t : result.targets()) {
-            page.paragraph(t.target().label() + ": " + sentence(t));
+            page.paragraph(Texts.capitalised(t.target().label()) + ": " + sentence(t));
         }
     }
 
@@ -154,7 +154,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
     @Override
     public void write(Page page) {
         page.items(result.targets().stream()
-                .map(t -> t.target().label() + ": " + sentence(t))
+                .map(t -> Texts.capitalised(t.target().label()) + ": " + sentence(t))
                 .toList());
         page.heading("Distances beside the axis");
         List<Page.Row> rows = new ArrayList<>();

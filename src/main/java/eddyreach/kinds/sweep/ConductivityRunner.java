@@ -1,5 +1,9 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
@@ -16,6 +20,14 @@ public final class ConductivityRunner {
 
     private ConductivityRunner() {}
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static ConductivityResult run(SweepInput.Conductivity study, Progress progress) {
         double[] sigma = study.conductivities().logarithmic();
         double[] mu = study.permeabilities().logarithmic();

@@ -1,5 +1,9 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
@@ -30,6 +34,14 @@ public final class SizeRunner {
         sweep = new Sweep(study, study.searched(), all, progress);
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static SizeResult run(SweepInput.Size study, Progress progress) {
         return new SizeRunner(study, progress).result();
     }
