@@ -93,10 +93,12 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
     /** Samples from contact outward, with the extrema that matter between them. */
     private List<Node> nodes(DoubleUnaryOperator curve) {
         List<Node> samples = new ArrayList<>(intervals + 1);
-        for (int i = 0; i <= intervals; i++) {
+        // from far to near: what a curve needs in contact, most of all, comes little by little
+        for (int i = intervals; i >= 0; i--) {
             double g = maxDistance * i / intervals;
             samples.add(new Node(g, curve.applyAsDouble(g)));
         }
+        Collections.reverse(samples);
         List<Node> nodes = new ArrayList<>(samples);
         for (int i = 0; i <= intervals; i++) {
             int first = Math.max(0, Math.min(i - 1, intervals - 2));

@@ -1,12 +1,12 @@
 package eddyreach.engine.assure;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.Warning;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
@@ -21,6 +21,12 @@ import java.util.function.Supplier;
  * advice.
  */
 public final class Assessor {
+
+    /** Variants that a band takes of most targets. */
+    private static final int BAND = 12;
+
+    /** Variants that explanation and advice try of most targets. */
+    private static final int VARIANTS = 14;
 
     private final String id;
     private final Setup setup;
@@ -79,11 +85,11 @@ public final class Assessor {
     }
 
     private List<TargetResult> assessed(List<TargetResult> results) {
-        progress.at("bands", 0, results.size());
+        Runnable counted = progress.steps("bands", BAND * results.size());
         Allowances allowances = Allowances.of(setup.switchModel());
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
-        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances);
+        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances, counted);
         List<ConductanceCurve> nominal =
                 each(results.size(), i -> trials.curve(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {
@@ -95,7 +101,7 @@ public final class Assessor {
                     results.size(),
                     i -> results.get(i).with(new Assessment(bands.get(i), Optional.empty(), Optional.empty())));
         }
-        progress.at("variants", 0, results.size());
+        Runnable variants = progress.steps("variants", VARIANTS * (results.size() - 1));
         Explanation.Retuned retuned = Explanation.Retuned.of(trials);
         Optional<Advice.Others> others = bands.stream().anyMatch(b -> Advice.needed(setup.switchModel(), b))
                 ? Optional.of(new Advice.Others(alternatives.get(), trials))
@@ -106,7 +112,7 @@ public final class Assessor {
             if (r.target().actsAs(setup.standard())) {
                 return r.with(new Assessment(bands.get(i), Optional.empty(), Optional.empty()));
             }
-            TrialSwitches.Trial trial = trials.of(r.distance(), nominal.get(i));
+            TrialSwitches.Trial trial = trials.of(r.distance(), nominal.get(i), variants);
             Advice advice = Advice.needed(setup.switchModel(), bands.get(i))
                     ? Advice.of(setup, trial, others.orElseThrow(), r.target(), r, omega)
                     : Advice.none();

@@ -1,13 +1,13 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import eddyreach.switching.Trim;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
@@ -37,7 +37,12 @@ public final class ResolutionLadder {
      */
     public record Step(SolvedSwitch solved, Trim trim, Target standard, PlacedTarget standardField) {
 
-        /** The field problem of a target where it stands; that of the standard target is solved already. */
+        /**
+         * The field problem of a target where it stands; that of the standard target is solved already.
+         *
+         * @throws SelfCheckException if it fails its own checks
+         * @throws MemoryException if it may not fit into the heap
+         */
         public PlacedTarget field(Target target) {
             // parts are named after the target's id
             return target.actsAs(standard) && target.id().equals(standard.id()) ? standardField : solved.target(target);

@@ -1,8 +1,5 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
@@ -10,7 +7,10 @@ import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TankState;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;

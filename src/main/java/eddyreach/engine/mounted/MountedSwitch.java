@@ -1,8 +1,5 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TankState;
@@ -12,12 +9,15 @@ import eddyreach.field.targets.ThroughTarget;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

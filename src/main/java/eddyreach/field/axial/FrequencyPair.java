@@ -1,8 +1,8 @@
 package eddyreach.field.axial;
 
+import eddyreach.geometry.Part;
 import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
-import eddyreach.geometry.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
@@ -64,6 +64,11 @@ public final class FrequencyPair {
     /** Response matrix times square roots of the weights on both sides, row by row; real then imaginary part. */
     public double[][] response(double omega) {
         return response.at(omega);
+    }
+
+    /** The same into given arrays. */
+    public void response(double omega, double[][] out) {
+        response.at(omega, out);
     }
 
     /** Emitted waves times square roots of the weights; real then imaginary part. */

@@ -1,7 +1,5 @@
 package eddyreach.field.join;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.FieldAccuracy;
@@ -12,6 +10,8 @@ import eddyreach.field.axial.Solved;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.complex.Complex;
@@ -118,6 +118,14 @@ public final class SwitchField {
     /** The operator at one angular frequency, ready to be joined with targets. */
     public Join at(double omega) {
         return new Join(basis, omega, pair.response(omega), pair.link(omega));
+    }
+
+    /** The same in the scratch space of a join of this switch that has served; for one thread. */
+    public Join at(double omega, Join served) {
+        if (omega != served.omega()) {
+            served.tune(omega, pair);
+        }
+        return served;
     }
 
     /**

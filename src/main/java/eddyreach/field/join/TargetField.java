@@ -2,6 +2,7 @@ package eddyreach.field.join;
 
 import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
+
 /** The target's side of the gap, about its own axis. */
 public non-sealed interface TargetField extends PlacedTarget {
 
@@ -12,6 +13,11 @@ public non-sealed interface TargetField extends PlacedTarget {
      * @throws MemoryException if a field problem may not fit into the heap
      */
     Reflection at(double omega);
+
+    /** The same, where it can in the arrays of a reflection of this target that has served. */
+    default Reflection at(double omega, Reflection served) {
+        return at(omega);
+    }
 
     /**
      * The reflection of waves of an azimuthal order, for targets beside the axis.

@@ -1,7 +1,5 @@
 package eddyreach.field.targets;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
@@ -13,6 +11,8 @@ import eddyreach.field.join.Reflection;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 
 /** A bounded target made of rings, its nearest point in the plane z = 0. */
@@ -42,6 +42,13 @@ public final class BodyTarget implements TargetField {
     public Reflection at(double omega) {
         double[][] t = pair.response(omega);
         return new Reflection.Full(t[0], t[1]);
+    }
+
+    @Override
+    public Reflection at(double omega, Reflection served) {
+        Reflection.Full full = (Reflection.Full) served;
+        pair.response(omega, new double[][] {full.re(), full.im()});
+        return full;
     }
 
     @Override

@@ -1,8 +1,5 @@
 package eddyreach.kinds.approach;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.assure.Assessor;
 import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.assure.TargetResult;
@@ -22,11 +19,14 @@ import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.field.join.TargetField;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -131,19 +131,21 @@ public final class ApproachRunner {
     private List<Found> find() {
         Found[] found = new Found[targets.size()];
         AtomicInteger done = new AtomicInteger();
-        progress.at("targets", 0, targets.size());
         for (int step = ResolutionLadder.FIRST; step <= ladder.last() && done.get() < targets.size(); step++) {
             boolean last = step == ladder.last();
             Approach approach = study.approach(ladder.step(step), ladder.step(step - 1));
+            Runnable counted = progress.steps(
+                    step == ResolutionLadder.FIRST ? "distances" : "distances, finer",
+                    (targets.size() - done.get()) * approach.steps());
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i = 0; i < found.length; i++) {
                 int index = i;
                 if (found[i] == null) {
                     tasks.add(ForkJoinTask.adapt(() -> {
-                        Approach.Outcome o = approach.of(targets.get(index));
+                        Approach.Outcome o = approach.of(targets.get(index), counted);
                         if (last || !(o.distance().error() > study.accuracy())) {
                             found[index] = found(index, o);
-                            progress.at("targets", done.incrementAndGet(), targets.size());
+                            done.incrementAndGet();
                         }
                     }));
                 }

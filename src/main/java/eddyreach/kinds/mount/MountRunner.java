@@ -1,8 +1,5 @@
 package eddyreach.kinds.mount;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
@@ -23,10 +20,13 @@ import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Recess;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -38,7 +38,13 @@ class JudgementTest {
     private static final Library LIBRARY = new Library(Path.of(""));
 
     private static MountTarget target(
-            String id, double floor, SwitchDistance here, SwitchDistance free, double shift, double error, double spread) {
+            String id,
+            double floor,
+            SwitchDistance here,
+            SwitchDistance free,
+            double shift,
+            double error,
+            double spread) {
         return new MountTarget(
                 new Target(id, id, new Body.Ball(1e-2, STEEL)), floor, null, here, free, shift, error, spread);
     }
@@ -48,8 +54,14 @@ class JudgementTest {
     }
 
     private static MountCase mount(
-            Mount mount, List<Part> parts, Verdict verdict, double used, double worst, Verdict corner,
-            List<DimensionEffect> effects, MountTarget... targets) {
+            Mount mount,
+            List<Part> parts,
+            Verdict verdict,
+            double used,
+            double worst,
+            Verdict corner,
+            List<DimensionEffect> effects,
+            MountTarget... targets) {
         return new MountCase(
                 mount,
                 parts,
@@ -108,7 +120,9 @@ class JudgementTest {
         assertThat(released(shifted(0.095)).judgement().grade()).isEqualTo(Grade.OK);
         assertThat(released(shifted(0.11)).judgement().grade()).isEqualTo(Grade.NOT_OK);
         assertThat(released(shifted(-0.11)).judgement().grade()).isEqualTo(Grade.NOT_OK);
-        assertThat(released(target("t", 0, SEEN, SEEN, 0.09, 0, 0.02)).judgement().grade())
+        assertThat(released(target("t", 0, SEEN, SEEN, 0.09, 0, 0.02))
+                        .judgement()
+                        .grade())
                 .as("the edge counts")
                 .isEqualTo(Grade.NOT_OK);
         assertThat(cause(target("t", 0, NEVER, NEVER, NONE, NONE, 0))).contains(Cause.NEVER_DETECTED);
@@ -140,8 +154,7 @@ class JudgementTest {
                         target("lost", 0, NEVER, SEEN, NONE, NONE, 0))
                 .judgement();
         assertThat(j.grade()).isEqualTo(Grade.NOT_OK);
-        assertThat(j.findings().get(0))
-                .isEqualTo(new Judgement.Finding(Cause.LOST, Grade.NOT_OK, "lost", NONE));
+        assertThat(j.findings().get(0)).isEqualTo(new Judgement.Finding(Cause.LOST, Grade.NOT_OK, "lost", NONE));
         assertThat(j.findings()).hasSize(3);
     }
 
@@ -165,8 +178,8 @@ class JudgementTest {
     }
 
     private static Mount walled(String id) {
-        Mount.Wall wall = new Mount.Wall(
-                STEEL, 9e-3, Double.POSITIVE_INFINITY, 20e-3, List.of(), Double.POSITIVE_INFINITY);
+        Mount.Wall wall =
+                new Mount.Wall(STEEL, 9e-3, Double.POSITIVE_INFINITY, 20e-3, List.of(), Double.POSITIVE_INFINITY);
         return new Mount(id, id, "", 0, Optional.of(wall), Optional.empty(), List.of(), Optional.empty());
     }
 
@@ -226,15 +239,22 @@ class JudgementTest {
         assertThat(level.kind()).isEqualTo(UsualRule.Kind.FLUSH_LEVEL);
         assertThat(level.kept()).isTrue();
         assertThat(level.width()).isCloseTo(2 * LIBRARY.switchModel("m18-flush").faceDiameter(), within(1e-15));
-        assertThat(rule("m18-flush", walled("w"), ring(STEEL, 10, -9, 1)).kept()).isFalse();
-        assertThat(rule("m18-flush", walled("w"), ring(STEEL, 18.1, -9, 1)).kept()).isTrue();
-        assertThat(rule("m18-flush", walled("w"), ring(PLASTIC, 10, -9, 1)).kept()).as("no metal").isTrue();
+        assertThat(rule("m18-flush", walled("w"), ring(STEEL, 10, -9, 1)).kept())
+                .isFalse();
+        assertThat(rule("m18-flush", walled("w"), ring(STEEL, 18.1, -9, 1)).kept())
+                .isTrue();
+        assertThat(rule("m18-flush", walled("w"), ring(PLASTIC, 10, -9, 1)).kept())
+                .as("no metal")
+                .isTrue();
         UsualRule around = rule("m18-non-flush", walled("w"), ring(STEEL, 10, -20, -16));
         assertThat(around.kind()).isEqualTo(UsualRule.Kind.CLEAR_AROUND);
         assertThat(around.length()).isCloseTo(16e-3, within(1e-12));
         assertThat(around.kept()).isTrue();
-        assertThat(rule("m18-non-flush", walled("w"), ring(STEEL, 10, -20, -15.9)).kept()).isFalse();
-        assertThat(rule("m18-non-flush", walled("w"), ring(STEEL, 27.1, -20, 0)).kept()).isTrue();
+        assertThat(rule("m18-non-flush", walled("w"), ring(STEEL, 10, -20, -15.9))
+                        .kept())
+                .isFalse();
+        assertThat(rule("m18-non-flush", walled("w"), ring(STEEL, 27.1, -20, 0)).kept())
+                .isTrue();
         assertThat(UsualRules.of(LIBRARY.switchModel("m18-flush"), List.of(released(shifted(0)))))
                 .as("nothing around it")
                 .isEmpty();
@@ -243,15 +263,18 @@ class JudgementTest {
     @Test
     void metalInFrontOfTheFace() {
         Mount.Cover cover = new Mount.Cover(STEEL, 1e-3, 1e-3, Double.POSITIVE_INFINITY);
-        Mount covered =
-                new Mount("c", "c", "", 0, Optional.empty(), Optional.of(cover), List.of(), Optional.empty());
+        Mount covered = new Mount("c", "c", "", 0, Optional.empty(), Optional.of(cover), List.of(), Optional.empty());
         UsualRule front = rule("m18-flush", covered, ring(STEEL, 0, 15, 16));
         assertThat(front.kind()).isEqualTo(UsualRule.Kind.CLEAR_IN_FRONT);
         assertThat(front.length()).as("three rated distances").isCloseTo(15e-3, within(1e-12));
         assertThat(front.kept()).isTrue();
         assertThat(rule("m18-flush", covered, ring(STEEL, 0, 14.9, 16)).kept()).isFalse();
-        assertThat(rule("m18-flush", covered, ring(STEEL, 9.1, 1, 2)).kept()).as("beside the face").isTrue();
-        assertThat(rule("m18-flush", covered, ring(STEEL, 0, -2, 0)).kept()).as("behind it").isTrue();
+        assertThat(rule("m18-flush", covered, ring(STEEL, 9.1, 1, 2)).kept())
+                .as("beside the face")
+                .isTrue();
+        assertThat(rule("m18-flush", covered, ring(STEEL, 0, -2, 0)).kept())
+                .as("behind it")
+                .isTrue();
         assertThat(rule("m18-flush", behind(15)).kept()).isTrue();
         assertThat(rule("m18-flush", behind(14.9)).kept()).isFalse();
     }

@@ -80,13 +80,10 @@ class OffAxisBarsTest {
         assertThat(pass.onLength()).isEqualTo(12);
         assertThat(pass.error()).isEqualTo(0.3);
         PassTarget wide = pass.withOutline(0.5);
-        assertThat(wide.changes())
-                .extracting(PassTarget.Change::error)
-                .containsExactly(0.6, 0.8, 0.7, 0.6);
+        assertThat(wide.changes()).extracting(PassTarget.Change::error).containsExactly(0.6, 0.8, 0.7, 0.6);
         assertThat(wide.changes()).extracting(PassTarget.Change::turnsOn).containsExactly(true, false, true, false);
         assertThat(wide.onLength()).isEqualTo(12);
-        PassTarget never =
-                new PassTarget(null, new double[0], new double[0], new boolean[0], List.of(), List.of());
+        PassTarget never = new PassTarget(null, new double[0], new double[0], new boolean[0], List.of(), List.of());
         assertThat(never.error()).isNaN();
         assertThat(never.onLength()).isZero();
     }

@@ -49,9 +49,7 @@ class SweepCurveTest {
     void fromWhereOnATargetIsSeen() {
         assertThat(value(curve(NONE, NONE, 2, 3).firstSeen())).contains(3.0);
         assertThat(value(curve(NONE, NONE, 2, 3).lastUnseen())).contains(2.0);
-        assertThat(value(curve(1, NONE, 2, 3).firstSeen()))
-                .as("the gap counts")
-                .contains(3.0);
+        assertThat(value(curve(1, NONE, 2, 3).firstSeen())).as("the gap counts").contains(3.0);
         assertThat(value(curve(1, 2).firstSeen())).contains(1.0);
         assertThat(curve(1, 2).lastUnseen()).isEmpty();
         assertThat(curve(1, NONE).firstSeen()).isEmpty();
@@ -61,7 +59,9 @@ class SweepCurveTest {
     @Test
     void fromWhereOnTheDistanceIsLevel() {
         assertThat(value(curve(5, 9, 9.95, 10.09, 10).levelFrom(0.01))).contains(3.0);
-        assertThat(value(curve(5, 9.9, 10).levelFrom(0.01))).as("just a hundredth").contains(2.0);
+        assertThat(value(curve(5, 9.9, 10).levelFrom(0.01)))
+                .as("just a hundredth")
+                .contains(2.0);
         assertThat(value(curve(5, 9.8, 10).levelFrom(0.01))).contains(3.0);
         assertThat(curve(5, NONE).levelFrom(0.01)).isEmpty();
     }
@@ -121,9 +121,7 @@ class SweepCurveTest {
     void thickMetalIsLevelBeyondItsLargestDistance() {
         assertThat(value(metal(curve(5, 12, 10.05, 10)).level())).contains(3.0);
         assertThat(metal(curve(5, 12, 10.5, 10)).level()).isEmpty();
-        assertThat(metal(curve(10, 10, 10)).level())
-                .as("level from the start")
-                .isEmpty();
+        assertThat(metal(curve(10, 10, 10)).level()).as("level from the start").isEmpty();
         assertThat(value(metal(curve(12, 9, 10)).dip())).contains(2.0);
         assertThat(metal(curve(12, 11, 10)).dip()).isEmpty();
         assertThat(metal(curve(NONE, NONE)).dip()).isEmpty();
