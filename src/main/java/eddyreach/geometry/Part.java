@@ -24,6 +24,11 @@ public record Part(String name, Role role, Section section, Material material, b
         this(name, role, section, material, false);
     }
 
+    /** The same part of another material. */
+    public Part of(Material other) {
+        return new Part(name, role, section, other, slit);
+    }
+
     /** The same part moved along the axis by dz metres. */
     public Part shifted(double dz) {
         return new Part(name, role, section.shifted(dz), material, slit);

@@ -7,9 +7,12 @@ import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +21,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
-final class AssuranceFinder {
+public final class AssuranceFinder {
 
     /** A piece may have next to no differential travel: its off threshold is this share of its on threshold. */
     private static final double NO_TRAVEL = 1 - 1e-9;
@@ -50,8 +53,11 @@ final class AssuranceFinder {
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
      * @param step is run after each variant of a target
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
-    AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances, Runnable step) {
+    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances, Runnable step) {
         this.step = step;
         standard = setup.standard();
         nominal = rough;
@@ -110,8 +116,11 @@ final class AssuranceFinder {
      * @param target the target
      * @param plain it before the switch at 23 C
      * @param distance its distances at the fine resolution
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
-    Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
+    public Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
         boolean defined = target.actsAs(standard);
         Shift shift = new Shift(distance, plain.on(nominal.trim()), plain.off(nominal.trim()));
         List<Contribution> contributions = new ArrayList<>();

@@ -4,7 +4,10 @@ import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TargetEffect;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
@@ -18,13 +21,20 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  *
  * <p>The logarithm of the conductance is a cubic spline through {@value AccuracyPolicy#SPLINE_NODES} nodes, closer together near the face.
  */
-final class ConductanceCurve {
+public final class ConductanceCurve {
 
     private final PolynomialSplineFunction logarithm;
     private final double free;
     private final double reach;
 
-    ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
+    /**
+     * Samples a target before a switch, both solved.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
         reach = AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance();
         free = solved.free().conductance();
         double[] g = new double[AccuracyPolicy.SPLINE_NODES];
@@ -38,23 +48,35 @@ final class ConductanceCurve {
         logarithm = new SplineInterpolator().interpolate(g, y);
     }
 
-    static ConductanceCurve of(SolvedSwitch solved, Target target) {
+    /**
+     * Solves a target and samples it before a switch.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public static ConductanceCurve of(SolvedSwitch solved, Target target) {
         return new ConductanceCurve(solved, solved.target(target));
     }
 
     /** Loss conductance of the tank at a distance, S. */
-    double conductance(double distance) {
+    public double conductance(double distance) {
         return Math.exp(logarithm.value(Math.min(reach, distance)));
     }
 
+    /** Loss conductance without a target, S. */
+    public double free() {
+        return free;
+    }
+
     /** What the output does with given thresholds. */
-    SwitchPoints points(Trim trim) {
+    public SwitchPoints points(Trim trim) {
         DoubleUnaryOperator curve = this::conductance;
         return new SwitchPointFinder(trim, reach, AccuracyPolicy.CHEAP_INTERVALS).find(curve, free);
     }
 
     /** Switch-on distance, m; NaN when it does not switch on, infinite when it is on without a target. */
-    double on(Trim trim) {
+    public double on(Trim trim) {
         SwitchPoints points = points(trim);
         if (points instanceof SwitchPoints.NeverReleases never && never.onWithoutTarget()) {
             return Double.POSITIVE_INFINITY;
@@ -72,7 +94,7 @@ final class ConductanceCurve {
     }
 
     /** Switch-off distance, m; 0 when it never switches on, infinite when it does not release within the range. */
-    double off(Trim trim) {
+    public double off(Trim trim) {
         SwitchPoints points = points(trim);
         if (points instanceof SwitchPoints.NeverSwitches) {
             return 0;

@@ -13,13 +13,13 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /** A target with one thing changed. */
-final class Variants {
+public final class Variants {
 
     private Variants() {}
 
     /** With its conductivity times a factor. */
     static Target conductivity(Target target, double factor) {
-        return of(target, m -> conducting(m, factor * m.conductivity20()));
+        return of(target, m -> m.conducting(factor * m.conductivity20()));
     }
 
     /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the switch. */
@@ -29,7 +29,7 @@ final class Variants {
 
     /** With another permeability of its magnetic conductors. */
     static Target permeability(Target target, ToDoubleFunction<Material> permeability) {
-        return of(target, m -> assumed(m) ? permeable(m, permeability.applyAsDouble(m)) : m);
+        return of(target, m -> assumed(m) ? m.magnetic(permeability.applyAsDouble(m), m.muImag()) : m);
     }
 
     /** True when one of its materials has a permeability that is only assumed. */
@@ -67,7 +67,7 @@ final class Variants {
     }
 
     /** With all layers thicker by a factor; empty for what is no sheet. */
-    static Optional<Target> thickness(Target target, double factor) {
+    public static Optional<Target> thickness(Target target, double factor) {
         return target.sheet().map(s -> {
             List<Layer> layers = s.layers().stream()
                     .map(l -> new Layer(l.material(), factor * l.thickness()))
@@ -119,30 +119,6 @@ final class Variants {
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {
-        return with(target, target.body().made(change));
-    }
-
-    private static Material conducting(Material m, double conductivity20) {
-        return new Material(
-                m.id(),
-                m.name(),
-                conductivity20,
-                m.temperatureCoefficient(),
-                m.muReal(),
-                m.muImag(),
-                m.source(),
-                m.specimen());
-    }
-
-    private static Material permeable(Material m, double mu) {
-        return new Material(
-                m.id(),
-                m.name(),
-                m.conductivity20(),
-                m.temperatureCoefficient(),
-                mu,
-                m.muImag(),
-                m.source(),
-                m.specimen());
+        return target.made(change);
     }
 }

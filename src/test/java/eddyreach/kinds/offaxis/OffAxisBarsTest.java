@@ -56,6 +56,22 @@ class OffAxisBarsTest {
         assertThat(shifted.distances()).extracting(SwitchDistance::on).containsExactly(5.0, 4.0, 2.0, Double.NaN);
     }
 
+    /** A quarter of the way to the next offset: 5 to 4.75; 4 to 3.5; 2 to 1.5, or inwards to 2.5. */
+    @Test
+    void aSmallShiftIsWorthItsShare() {
+        ZoneTarget shifted = zone(on(5), on(4), on(2), NEVER).withOutline(0.5);
+        assertThat(shifted.distances().get(0).onError()).isCloseTo(0.01 + 0.25, within(1e-12));
+        assertThat(shifted.distances().get(1).onError()).isCloseTo(0.01 + 0.5, within(1e-12));
+        assertThat(shifted.distances().get(2).onError()).isCloseTo(0.01 + 0.5, within(1e-12));
+        assertThat(zone(on(5), on(4), on(4), on(4))
+                        .withOutline(0.5)
+                        .distances()
+                        .get(3)
+                        .onError())
+                .as("level at the end")
+                .isCloseTo(0.01, within(1e-12));
+    }
+
     @Test
     void aRoundTargetKeepsItsBars() {
         ZoneTarget round = zone(on(5), on(4), NEVER);
