@@ -34,8 +34,7 @@ record Beats(Pulling pulling, double demodulator) {
 
     /** The most that both can do to the difference of the phases, rad/s. */
     private double most() {
-        return pulling.ratio() * pulling.onSecond().abs()
-                + pulling.onFirst().abs() / pulling.ratio();
+        return pulling.ratio() * pulling.onSecond().abs() + pulling.onFirst().abs() / pulling.ratio();
     }
 
     private Pulling.Range range() {

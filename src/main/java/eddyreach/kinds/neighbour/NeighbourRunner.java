@@ -340,8 +340,8 @@ public final class NeighbourRunner {
     private List<Warning> warnings(List<NeighbourResult.Series> series) {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
-        list.add(
-                Warning.of(Warning.Kind.BEATS_WITHOUT_TARGET, "beats").with(Warning.Measure.CORNER, study.demodulator()));
+        list.add(Warning.of(Warning.Kind.BEATS_WITHOUT_TARGET, "beats")
+                .with(Warning.Measure.CORNER, study.demodulator()));
         if (!facing) {
             list.add(Warning.of(Warning.Kind.BESIDE_ESTIMATED, "side by side"));
             // there the bar is the model's, told above
