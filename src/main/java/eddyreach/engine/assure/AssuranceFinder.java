@@ -29,6 +29,7 @@ public final class AssuranceFinder {
     private final Target standard;
     private final Allowances allowances;
     private final ResolutionLadder.Step nominal;
+    private final Runnable step;
     private final Condition ambient;
     private final List<Condition> temperatures;
     private final Trim pieceShort;
@@ -51,11 +52,13 @@ public final class AssuranceFinder {
      * @param setup switch and standard target
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
+     * @param step is run after each variant of a target
      * @throws SelfCheckException if a computation fails its own checks
      * @throws MemoryException if a field problem may not fit into the heap
      * @throws NoOscillationException if the tank finds no frequency
      */
-    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
+    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances, Runnable step) {
+        this.step = step;
         standard = setup.standard();
         nominal = rough;
         this.allowances = allowances;
@@ -65,7 +68,7 @@ public final class AssuranceFinder {
         double travel = allowances.differentialTravel() * longest;
         double least = (1 - allowances.usable()) * shortest;
         double most = (1 + allowances.usable()) * longest;
-        ConductanceCurve trimmed = ConductanceCurve.of(rough.solved(), standard);
+        ConductanceCurve trimmed = new ConductanceCurve(rough.solved(), rough.field(standard));
         pieceShort = weak(trimmed.conductance(shortest));
         pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();
@@ -127,7 +130,7 @@ public final class AssuranceFinder {
                 new Contribution(Cause.OPERATION, shift.on(plain.on(usableShort)), shift.on(plain.on(usableLong))));
         if (allowances.temperature()) {
             List<Double> at = temperatures.stream()
-                    .map(c -> new ConductanceCurve(c.solved(), field(target, c)).on(nominal.trim()))
+                    .map(c -> curve(c.solved(), field(target, c)).on(nominal.trim()))
                     .toList();
             contributions.add(new Contribution(
                     Cause.TEMPERATURE,
@@ -167,7 +170,13 @@ public final class AssuranceFinder {
                 allowances.temperature() ? temperatures.get(1).standard() : Double.NaN);
     }
 
-    /** The target at the temperature of a condition; the waves are those of the nominal switch. */
+    /** The target before a switch at the temperature of a condition; the waves are those of the nominal switch. */
+    private ConductanceCurve curve(SolvedSwitch solved, PlacedTarget field) {
+        ConductanceCurve curve = new ConductanceCurve(solved, field);
+        step.run();
+        return curve;
+    }
+
     private PlacedTarget field(Target target, Condition c) {
         return nominal.solved().target(Variants.at(target, c.celsius()));
     }
@@ -182,9 +191,9 @@ public final class AssuranceFinder {
         for (Condition c : temperatures) {
             PlacedTarget field = field(target, c);
             if (!defined) {
-                all.add(distance(new ConductanceCurve(ambient.solved(), field), ambient, on));
+                all.add(distance(curve(ambient.solved(), field), ambient, on));
             }
-            all.add(distance(new ConductanceCurve(c.solved(), field), c, on));
+            all.add(distance(curve(c.solved(), field), c, on));
         }
         return all.stream().reduce(worse).orElseThrow();
     }
@@ -194,7 +203,7 @@ public final class AssuranceFinder {
     }
 
     private ConductanceCurve curve(Target target) {
-        return ConductanceCurve.of(nominal.solved(), target);
+        return curve(nominal.solved(), nominal.field(target));
     }
 
     /** A property of the target at its lowest and at its highest. */

@@ -11,6 +11,7 @@ import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * A study of the kinds {@code approach} and {@code materials}: targets that come nearer.
@@ -23,7 +24,7 @@ import java.util.Map;
  * @param lastDistance largest distance of the curves, m, above the first
  * @param points number of distances, at least 2
  * @param fieldPictures whether to draw field pictures
- * @param alternatives other switches to try where this one reaches too little
+ * @param alternatives other switches to try where this one reaches too little; read only if they are tried
  */
 public record ApproachInput(
         StudyHeader header,
@@ -33,13 +34,12 @@ public record ApproachInput(
         double lastDistance,
         int points,
         boolean fieldPictures,
-        List<SwitchModel> alternatives)
+        Supplier<List<SwitchModel>> alternatives)
         implements StudyInput {
 
     public ApproachInput {
         targets = List.copyOf(targets);
         usualFactors = Map.copyOf(usualFactors);
-        alternatives = List.copyOf(alternatives);
     }
 
     /** Without other switches. */
@@ -51,11 +51,11 @@ public record ApproachInput(
             double lastDistance,
             int points,
             boolean fieldPictures) {
-        this(header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, List.of());
+        this(header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, List::of);
     }
 
     /** The same with other switches to try. */
-    public ApproachInput withAlternatives(List<SwitchModel> switches) {
+    public ApproachInput withAlternatives(Supplier<List<SwitchModel>> switches) {
         return new ApproachInput(
                 header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, switches);
     }

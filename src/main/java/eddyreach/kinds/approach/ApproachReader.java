@@ -51,8 +51,8 @@ public final class ApproachReader {
                 distances.points(),
                 pictures,
                 kind == ApproachKind.APPROACH
-                        ? AlternativeSwitches.of(header.switchModel(), context.library())
-                        : List.of());
+                        ? () -> AlternativeSwitches.of(header.switchModel(), context.library(), context.materials())
+                        : List::of);
     }
 
     /** The bands that apply: one layer at least as thick as the standard target, with its outline. */

@@ -75,8 +75,9 @@ public final class PartQuestion {
             OffsetLimit.problem(target.get(), model.get()).ifPresent(p -> node.problem("offset", p));
         }
         problems.throwIfAny();
-        return study(id, model.orElseThrow(), target.orElseThrow(), materials)
-                .withAlternatives(AlternativeSwitches.of(model.orElseThrow(), library));
+        SwitchModel known = model.orElseThrow();
+        return study(id, known, target.orElseThrow(), materials)
+                .withAlternatives(() -> AlternativeSwitches.of(known, library, materials));
     }
 
     private static ApproachInput study(String id, SwitchModel model, Target target, Materials materials) {
