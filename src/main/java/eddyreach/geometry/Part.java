@@ -1,6 +1,7 @@
 package eddyreach.geometry;
 
 import eddyreach.materials.Material;
+import java.util.function.UnaryOperator;
 
 /**
  * A named ring of one material.
@@ -22,6 +23,11 @@ public record Part(String name, Role role, Section section, Material material, b
     /** A closed ring. */
     public Part(String name, Role role, Section section, Material material) {
         this(name, role, section, material, false);
+    }
+
+    /** The same part of another material. */
+    public Part made(UnaryOperator<Material> change) {
+        return new Part(name, role, section, change.apply(material), slit);
     }
 
     /** The same part moved along the axis by dz metres. */

@@ -77,7 +77,8 @@ public final class Assessor {
                 single ? Allowances.of(setup.switchModel()) : Allowances.ofSwitchAlone(setup.switchModel());
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
-        AssuranceFinder assurer = new AssuranceFinder(setup, trials.plain(), allowances);
+        SwitchCorners corners = new SwitchCorners(setup, trials.plain(), allowances);
+        AssuranceFinder assurer = new AssuranceFinder(corners, Place.freeAir(corners), allowances);
         List<ConductanceCurve> nominal =
                 each(results.size(), i -> trials.tryout(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {

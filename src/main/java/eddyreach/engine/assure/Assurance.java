@@ -1,6 +1,7 @@
 package eddyreach.engine.assure;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The distances up to which the output is surely on, between which it may be on or off, and beyond which it is surely off.
@@ -16,6 +17,7 @@ import java.util.List;
  *       compensated just so far that it keeps them, as one that meets the standard is;
  *   <li>the target's conductivity and assumed permeability at that end, or at the nominal value, which shortens, or lengthens, the
  *       distance most (near a maximum of the loss both ends may shorten it);
+ *   <li>in a mount the same of its metal; thresholds are those set in free air;
  *   <li>the numerical error bar.
  * </ul>
  *
@@ -48,6 +50,20 @@ public record Assurance(
         contributions = List.copyOf(contributions);
     }
 
+    /** What holds in both of two cases: on no farther than in either, off from the farther on. */
+    public Assurance worse(Assurance other) {
+        List<Contribution> both = IntStream.range(0, contributions.size())
+                .mapToObj(i -> contributions.get(i).widened(other.contributions.get(i)))
+                .toList();
+        return new Assurance(
+                anywhereOn() && other.anywhereOn() ? Math.min(surelyOn, other.surelyOn) : Double.NaN,
+                Math.max(surelyOff, other.surelyOff),
+                allowances,
+                both,
+                standardColdest,
+                standardHottest);
+    }
+
     /** True when there is a distance at which the output is surely on. */
     public boolean anywhereOn() {
         return surelyOn > 0;
@@ -70,6 +86,8 @@ public record Assurance(
         TEMPERATURE("temperature, computed"),
         CONDUCTIVITY("conductivity of the target"),
         PERMEABILITY("permeability of the target"),
+        MOUNT_CONDUCTIVITY("conductivity of the mount"),
+        MOUNT_PERMEABILITY("permeability of the mount"),
         NUMERICAL("numerical error");
 
         private final String label;
@@ -91,5 +109,14 @@ public record Assurance(
      * @param shortest shortest on distance, m; NaN when it would not switch on at all
      * @param longest longest on distance, m; NaN when it would not switch on at all, infinite when it would not release
      */
-    public record Contribution(Cause cause, double shortest, double longest) {}
+    public record Contribution(Cause cause, double shortest, double longest) {
+
+        /** The same cause in either of two cases. */
+        private Contribution widened(Contribution other) {
+            return new Contribution(
+                    cause,
+                    Math.min(shortest, other.shortest),
+                    Double.isNaN(longest) || other.longest > longest ? other.longest : longest);
+        }
+    }
 }

@@ -3,12 +3,14 @@ package eddyreach.engine.assure;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TargetEffect;
+import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
 import eddyreach.switching.Trim;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -17,68 +19,131 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * A target before a switch, sampled once over the distance, so that any thresholds can be tried on it.
  *
  * <p>The logarithm of the conductance is a cubic spline through {@value AccuracyPolicy#SPLINE_NODES} nodes, closer together near the face.
+ * Where the target may dip into a recess, what is above its metal is sampled first; what is below only when the answer may lie there.
  */
 final class ConductanceCurve {
 
     private final PolynomialSplineFunction logarithm;
     private final double free;
+    private final double from;
     private final double reach;
+    private final Optional<MountedSwitch> recess;
+    private PolynomialSplineFunction below;
 
     ConductanceCurve(SolvedSwitch bench, PlacedTarget field) {
+        from = 0;
         reach = AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance();
         free = bench.free().conductance();
-        double[] g = new double[AccuracyPolicy.SPLINE_NODES];
-        double[] y = new double[AccuracyPolicy.SPLINE_NODES];
-        TargetEffect effect = bench.effect(
-                field, AccuracyPolicy.NEAREST_ORDERS * bench.model().ratedDistance());
-        for (int i = 0; i < AccuracyPolicy.SPLINE_NODES; i++) {
-            g[i] = reach * Math.pow(i / (AccuracyPolicy.SPLINE_NODES - 1.0), 1.5);
-            y[i] = Math.log(bench.state(effect, g[i]).conductance());
-        }
-        logarithm = new SplineInterpolator().interpolate(g, y);
+        recess = Optional.empty();
+        TargetEffect effect = bench.effect(field, nearest(bench));
+        logarithm = sampled(from, reach, g -> Math.log(bench.state(effect, g).conductance()));
+    }
+
+    /**
+     * In a mount.
+     *
+     * @param room largest distance that a background leaves, m; infinite without one
+     */
+    ConductanceCurve(MountedSwitch scene, double room) {
+        SolvedSwitch bench = scene.bench();
+        double end = Math.min(
+                room,
+                scene.floor() + AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance());
+        boolean parted = scene.dips() && bench.plane() < end;
+        from = parted ? bench.plane() : scene.floor();
+        reach = end;
+        free = scene.without().conductance();
+        recess = parted ? Optional.of(scene) : Optional.empty();
+        logarithm = sampled(from, reach, g -> Math.log(scene.state(g).conductance()));
     }
 
     static ConductanceCurve of(SolvedSwitch bench, Target target) {
         return new ConductanceCurve(bench, bench.target(target));
     }
 
-    /** Loss conductance of the tank at a distance, S. */
-    double conductance(double distance) {
-        return Math.exp(logarithm.value(Math.min(reach, distance)));
+    /** Distance below which azimuthal orders that matter there alone are left out, m. */
+    static double nearest(SolvedSwitch bench) {
+        return AccuracyPolicy.NEAREST_ORDERS * bench.model().ratedDistance();
     }
 
-    /** What the output does with given thresholds. */
-    SwitchPoints points(Trim trim) {
-        DoubleUnaryOperator curve = this::conductance;
-        return new SwitchPointFinder(trim, reach, AccuracyPolicy.CHEAP_INTERVALS).find(curve, free);
+    private static PolynomialSplineFunction sampled(double from, double to, DoubleUnaryOperator curve) {
+        double[] g = new double[AccuracyPolicy.SPLINE_NODES];
+        double[] y = new double[AccuracyPolicy.SPLINE_NODES];
+        for (int i = 0; i < AccuracyPolicy.SPLINE_NODES; i++) {
+            g[i] = from + (to - from) * Math.pow(i / (AccuracyPolicy.SPLINE_NODES - 1.0), 1.5);
+            y[i] = curve.applyAsDouble(g[i]);
+        }
+        return new SplineInterpolator().interpolate(g, y);
+    }
+
+    /** Loss conductance of the tank at a distance, S. */
+    double conductance(double distance) {
+        if (distance < from && recess.isPresent()) {
+            return Math.exp(below().value(Math.max(recess.get().floor(), distance)));
+        }
+        return Math.exp(logarithm.value(Math.max(from, Math.min(reach, distance))));
+    }
+
+    private synchronized PolynomialSplineFunction below() {
+        if (below == null) {
+            MountedSwitch scene = recess.orElseThrow();
+            below = sampled(scene.floor(), from, g -> Math.log(scene.state(g).conductance()));
+        }
+        return below;
+    }
+
+    /** What the output does with given thresholds above the mount's metal. */
+    private SwitchPoints above(Trim trim) {
+        return points(trim, from);
+    }
+
+    /** What it does down to where the target is stopped. */
+    private SwitchPoints whole(Trim trim) {
+        return points(trim, recess.map(MountedSwitch::floor).orElse(from));
+    }
+
+    private SwitchPoints points(Trim trim, double least) {
+        return new SwitchPointFinder(trim, reach - least, AccuracyPolicy.CHEAP_INTERVALS)
+                .find(g -> conductance(least + g), free);
     }
 
     /** Switch-on distance, m; NaN when it does not switch on, infinite when it is on without a target. */
     double on(Trim trim) {
-        SwitchPoints points = points(trim);
+        SwitchPoints points = above(trim);
         if (points instanceof SwitchPoints.NeverReleases never && never.onWithoutTarget()) {
             return Double.POSITIVE_INFINITY;
         }
-        return points.on().map(Crossing::distance).orElse(Double.NaN);
+        Optional<Crossing> found = points.on();
+        if (found.isPresent() || recess.isEmpty()) {
+            return found.map(c -> from + c.distance()).orElse(Double.NaN);
+        }
+        double floor = recess.get().floor();
+        return whole(trim).on().map(c -> floor + c.distance()).orElse(Double.NaN);
     }
 
     /** Distance up to which the output is on all the way from contact, m, at most the range; NaN when there is none. */
     double steadyOn(Trim trim) {
-        SwitchPoints points = points(trim);
+        SwitchPoints points = whole(trim);
         if (points instanceof SwitchPoints.NeverReleases never && never.onWithoutTarget()) {
             return points.approach().isEmpty() ? reach : Double.NaN;
         }
-        return points.approach().size() == 1 ? points.approach().get(0).distance() : Double.NaN;
+        double floor = recess.map(MountedSwitch::floor).orElse(from);
+        return points.approach().size() == 1 ? floor + points.approach().get(0).distance() : Double.NaN;
     }
 
     /** Switch-off distance, m; 0 when it never switches on, infinite when it does not release within the range. */
     double off(Trim trim) {
-        SwitchPoints points = points(trim);
+        double least = from;
+        SwitchPoints points = above(trim);
+        if (points instanceof SwitchPoints.NeverSwitches && recess.isPresent()) {
+            least = recess.get().floor();
+            points = whole(trim);
+        }
         if (points instanceof SwitchPoints.NeverSwitches) {
             return 0;
         }
         return points instanceof SwitchPoints.Switches
-                ? points.off().orElseThrow().distance()
+                ? least + points.off().orElseThrow().distance()
                 : Double.POSITIVE_INFINITY;
     }
 }

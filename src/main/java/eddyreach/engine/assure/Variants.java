@@ -19,7 +19,7 @@ final class Variants {
 
     /** With its conductivity times a factor. */
     static Target conductivity(Target target, double factor) {
-        return of(target, m -> conducting(m, factor * m.conductivity20()));
+        return of(target, m -> conducting(m, factor));
     }
 
     /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the bench. */
@@ -29,7 +29,7 @@ final class Variants {
 
     /** With another permeability of its magnetic conductors. */
     static Target permeability(Target target, ToDoubleFunction<Material> permeability) {
-        return of(target, m -> assumed(m) ? permeable(m, permeability.applyAsDouble(m)) : m);
+        return of(target, m -> permeable(m, permeability));
     }
 
     /** True when one of its materials has a permeability that is only assumed. */
@@ -37,7 +37,8 @@ final class Variants {
         return target.body().materials().stream().anyMatch(Variants::assumed);
     }
 
-    private static boolean assumed(Material m) {
+    /** True for a magnetic conductor. */
+    static boolean assumed(Material m) {
         return m.muReal() > 1 && m.conductivity20() > 0;
     }
 
@@ -122,11 +123,12 @@ final class Variants {
         return with(target, target.body().made(change));
     }
 
-    private static Material conducting(Material m, double conductivity20) {
+    /** A material with its conductivity times a factor. */
+    static Material conducting(Material m, double factor) {
         return new Material(
                 m.id(),
                 m.name(),
-                conductivity20,
+                factor * m.conductivity20(),
                 m.temperatureCoefficient(),
                 m.muReal(),
                 m.muImag(),
@@ -134,7 +136,12 @@ final class Variants {
                 m.specimen());
     }
 
-    private static Material permeable(Material m, double mu) {
+    /** A material with another permeability if it is a magnetic conductor. */
+    static Material permeable(Material m, ToDoubleFunction<Material> permeability) {
+        if (!assumed(m)) {
+            return m;
+        }
+        double mu = permeability.applyAsDouble(m);
         return new Material(
                 m.id(),
                 m.name(),

@@ -1,5 +1,7 @@
 package eddyreach.engine.core;
 
+import eddyreach.field.join.OffAxisTarget;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.materials.Material;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
@@ -45,6 +47,21 @@ public final class OffAxisLimits {
                     return 0.0;
                 })
                 .orElse(0.0);
+    }
+
+    /** What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S; 0 on it. */
+    public static double outline(
+            SolvedSwitch bench, Target target, PlacedTarget field, TankState here, double distance) {
+        double shift = outlineShift(target);
+        if (!(field instanceof OffAxisTarget b) || shift == 0) {
+            return 0;
+        }
+        double most = 0;
+        for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
+            TankState there = bench.state(new OffAxisTarget(b.about(), offset), distance);
+            most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
+        }
+        return most;
     }
 
     /** Says what a disc in place of the outline means beside the axis. */

@@ -2,13 +2,16 @@ package eddyreach.engine.mounted;
 
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
+import eddyreach.field.axial.Band;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Part;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -20,6 +23,9 @@ import org.apache.commons.math3.complex.Complex;
  *
  * <p>A ball is made of discs here. At the plane the exact ball is known, and its ratio to the discs there is taken below as well. Above the
  * plane the ratio can be followed, and what it changes by as far above as the target dips below tells how far it may change there.
+ *
+ * <p>A variant, of a little other materials or temperature, is followed by its ratio to what it is a variant of, which changes so little over
+ * the depth that every other distance is enough.
  */
 public final class DippedTarget {
 
@@ -29,7 +35,15 @@ public final class DippedTarget {
     private final Optional<TargetField> exact;
     private final double from;
     private final double to;
+    private final Band band;
+
+    /** What this is a variant of; empty when it is none. */
+    private final Optional<DippedTarget> base;
+
     private Complex[][] change;
+
+    /** The same before it is matched to an exact target. */
+    private Complex[][] raw;
 
     /** Relative change of the ratio of the exact target to its discs by as much above the plane as it may dip below; 0 when it is exact. */
     private double drift;
@@ -55,12 +69,30 @@ public final class DippedTarget {
             Optional<TargetField> exact,
             double from,
             double to) {
+        this(bench, fixed, target, exact, from, to, Optional.empty());
+    }
+
+    private DippedTarget(
+            SolvedSwitch bench,
+            List<Part> fixed,
+            List<Part> target,
+            Optional<TargetField> exact,
+            double from,
+            double to,
+            Optional<DippedTarget> base) {
         this.bench = bench;
         this.fixed = List.copyOf(fixed);
         this.target = List.copyOf(target);
         this.exact = exact;
         this.from = from;
         this.to = to;
+        this.base = base;
+        band = base.map(b -> b.band).orElse(bench.band());
+    }
+
+    /** A variant of this one at the same distances, see above. */
+    DippedTarget variant(SolvedSwitch other, List<Part> standing, List<Part> rings) {
+        return new DippedTarget(other, standing, rings, Optional.empty(), from, to, Optional.of(this));
     }
 
     /** Change of the impedance by the target, ohm. */
@@ -90,20 +122,58 @@ public final class DippedTarget {
 
     private synchronized Complex[][] solved() {
         if (change == null) {
-            double[] omega = {bench.band().low(), bench.band().high()};
-            Complex[] all = IntStream.range(0, 2 * (AccuracyPolicy.DIP_INTERVALS + 1))
-                    .parallel()
-                    .mapToObj(i -> direct(omega[i % 2], node(i / 2)))
-                    .toArray(Complex[]::new);
-            Complex[][] byFrequency = new Complex[2][AccuracyPolicy.DIP_INTERVALS + 1];
-            for (int i = 0; i < all.length; i++) {
-                byFrequency[i % 2][i / 2] = all[i];
-            }
-            exact.ifPresent(e -> match(e, omega, byFrequency));
-            change = byFrequency;
+            base.ifPresentOrElse(this::follow, this::solve);
             decay = Math.log(change[0][0].abs() / change[0][AccuracyPolicy.DIP_INTERVALS].abs()) / (to - from);
         }
         return change;
+    }
+
+    /** Both ends of the band at all distances. */
+    private void solve() {
+        double[] omega = {band.low(), band.high()};
+        Complex[] all = IntStream.range(0, 2 * (AccuracyPolicy.DIP_INTERVALS + 1))
+                .parallel()
+                .mapToObj(i -> direct(omega[i % 2], node(i / 2)))
+                .toArray(Complex[]::new);
+        Complex[][] byFrequency = new Complex[2][AccuracyPolicy.DIP_INTERVALS + 1];
+        for (int i = 0; i < all.length; i++) {
+            byFrequency[i % 2][i / 2] = all[i];
+        }
+        raw = Stream.of(byFrequency).map(Complex[]::clone).toArray(Complex[][]::new);
+        exact.ifPresent(e -> match(e, omega, byFrequency));
+        change = byFrequency;
+    }
+
+    /**
+     * The ratio to what this is a variant of, a polynomial through every other distance at the low end of the band; near the face, where the
+     * frequency is high, times what it changes by towards the high end.
+     */
+    private void follow(DippedTarget like) {
+        Complex[][] known = like.solved();
+        int n = AccuracyPolicy.DIP_INTERVALS;
+        Complex[] all = IntStream.rangeClosed(0, n / 2 + 1)
+                .parallel()
+                .mapToObj(i -> i > n / 2
+                        ? direct(band.high(), node(0)).divide(like.raw[1][0])
+                        : direct(band.low(), node(2 * i)).divide(like.raw[0][2 * i]))
+                .toArray(Complex[]::new);
+        Complex[] ratio = Arrays.copyOf(all, n / 2 + 1);
+        Complex higher = all[n / 2 + 1].divide(ratio[0]);
+        change = new Complex[2][n + 1];
+        for (int i = 0; i <= n; i++) {
+            Complex r = Complex.ZERO;
+            for (int j = 0; j < ratio.length; j++) {
+                double weight = 1;
+                for (int k = 0; k < ratio.length; k++) {
+                    if (k != j) {
+                        weight *= (node(i) - node(2 * k)) / (node(2 * j) - node(2 * k));
+                    }
+                }
+                r = r.add(ratio[j].multiply(weight));
+            }
+            change[0][i] = known[0][i].multiply(r);
+            change[1][i] = known[1][i].multiply(r).multiply(higher);
+        }
     }
 
     /** Makes the discs as strong as what they stand for. */
@@ -138,8 +208,8 @@ public final class DippedTarget {
     /** Barycentric interpolation through every stride-th node; dZ / w is linear in w, as everywhere. */
     private Complex interpolated(double omega, double distance, int stride) {
         Complex[][] z = solved();
-        double low = bench.band().low();
-        double high = bench.band().high();
+        double low = band.low();
+        double high = band.high();
         double t = (omega - low) / (high - low);
         Complex sum = Complex.ZERO;
         double weights = 0;

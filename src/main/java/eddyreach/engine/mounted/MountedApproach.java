@@ -100,7 +100,9 @@ public final class MountedApproach {
         return bar.distance(
                 crossing,
                 bar.conductance(there.conductance() - threshold, here, there, scene.interpolation(here.omega(), g))
-                        + stairs);
+                        + stairs
+                        + scene.truncation(g) * here.conductancePerOhm()
+                        + scene.outline(here, g));
     }
 
     private SwitchModel model() {
@@ -128,7 +130,8 @@ public final class MountedApproach {
                     s.inductance() - without.inductance(),
                     ErrorBar.ofDifference(
                                     s.change().subtract(rough.state(g).change()).abs())
-                            + scene.stairs(s.omega(), g).abs(),
+                            + scene.stairs(s.omega(), g).abs()
+                            + scene.truncation(g),
                     model().element().amplitude(s.conductance()));
         }
         return curve.build();

@@ -1,8 +1,11 @@
 package eddyreach.engine.mounted;
 
 import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TankState;
+import eddyreach.engine.core.TargetEffect;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BackedTarget;
 import eddyreach.field.targets.ThroughTarget;
@@ -21,10 +24,10 @@ import java.util.Optional;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * A switch in its mount with one target on the axis and, where there is one, a background behind it, at one resolution: the tank at any
- * distance of the target.
+ * A switch in its mount with one target and, where there is one, a background behind it, at one resolution: the tank at any distance of the
+ * target. For one thread.
  *
- * <p>Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
+ * <p>A target beside the axis stands above the highest metal and before no background. Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
  */
 public final class MountedSwitch {
 
@@ -33,7 +36,8 @@ public final class MountedSwitch {
     private final Optional<Mount.Standing> background;
     private final double floor;
     private final boolean acts;
-    private final Optional<TargetField> alone;
+    private final Optional<PlacedTarget> alone;
+    private final Optional<TargetEffect> effect;
     private final Optional<ThroughTarget> through;
     private final Optional<TargetField> behind;
     private final Optional<DippedTarget> dipped;
@@ -46,6 +50,32 @@ public final class MountedSwitch {
      * @param floor least distance that the mount lets the target have, m
      */
     public MountedSwitch(SolvedSwitch bench, Target target, Optional<Mount.Standing> background, double floor) {
+        this(bench, target, background, floor, 0, Optional.empty());
+    }
+
+    /**
+     * For bands: a variant of another scene, with a little other materials or temperature.
+     *
+     * @param like the scene that it is a variant of; empty for the first
+     * @param nearest distance below which azimuthal orders that matter there alone are left out beside the axis, m
+     */
+    public static MountedSwitch variant(
+            Optional<MountedSwitch> like,
+            SolvedSwitch bench,
+            Target target,
+            Optional<Mount.Standing> background,
+            double floor,
+            double nearest) {
+        return new MountedSwitch(bench, target, background, floor, nearest, like.flatMap(s -> s.dipped));
+    }
+
+    private MountedSwitch(
+            SolvedSwitch bench,
+            Target target,
+            Optional<Mount.Standing> background,
+            double floor,
+            double nearest,
+            Optional<DippedTarget> like) {
         this.bench = bench;
         this.target = target;
         this.background = background;
@@ -53,7 +83,8 @@ public final class MountedSwitch {
         behind = background.map(b -> bench.onAxis(b.plate().asTarget()));
         acts = !target.withoutEffect();
         boolean bounded = acts && !bench.fields().endless(target);
-        alone = background.isEmpty() ? Optional.of(bench.onAxis(target)) : Optional.empty();
+        alone = background.isEmpty() ? Optional.of(bench.target(target)) : Optional.empty();
+        effect = alone.map(field -> bench.effect(field, nearest));
         through = background.isPresent() && bounded
                 ? Optional.of(new ThroughTarget(
                         target.parts(),
@@ -65,7 +96,8 @@ public final class MountedSwitch {
                 : Optional.empty();
         boolean finite = Double.isFinite(target.radius());
         dipped = acts && finite && floor < bench.plane()
-                ? Optional.of(new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane()))
+                ? Optional.of(like.map(d -> d.variant(bench, standing(), rings()))
+                        .orElseGet(() -> new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane())))
                 : Optional.empty();
         without = background
                 .map(b -> bench.state(behind.orElseThrow(), b.distance()))
@@ -97,10 +129,12 @@ public final class MountedSwitch {
     }
 
     private Optional<TargetField> stepped() {
-        return target.body() instanceof Body.Ball ? alone : Optional.empty();
+        return target.body() instanceof Body.Ball
+                ? alone.filter(TargetField.class::isInstance).map(TargetField.class::cast)
+                : Optional.empty();
     }
 
-    SolvedSwitch bench() {
+    public SolvedSwitch bench() {
         return bench;
     }
 
@@ -110,7 +144,7 @@ public final class MountedSwitch {
     }
 
     /** The tank without the target, but with the background. */
-    TankState without() {
+    public TankState without() {
         return without;
     }
 
@@ -129,7 +163,8 @@ public final class MountedSwitch {
                     (omega, g) -> d.change(omega, g).add(bench.change(behind.orElseThrow(), omega, at)), distance);
         }
         // contact with the highest metal where rounding puts the target a hair below it
-        return bench.state(field(distance), Math.max(distance, bench.plane()));
+        double above = Math.max(distance, bench.plane());
+        return effect.isPresent() ? bench.state(effect.get(), above) : bench.state(backed(distance), above);
     }
 
     /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
@@ -142,11 +177,24 @@ public final class MountedSwitch {
         return distance < bench.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }
 
-    /** The target together with what stands behind it. */
-    TargetField field(double distance) {
-        if (alone.isPresent()) {
-            return alone.get();
-        }
+    /** What orders about the axis that are left out may add to the change of impedance, ohm; 0 on the axis. */
+    double truncation(double distance) {
+        return effect.map(e -> e.truncation(distance)).orElse(0.0);
+    }
+
+    /** What a disc in place of the target's real outline may change of the conductance beside the axis, S; 0 on it. */
+    double outline(TankState here, double distance) {
+        return alone.map(field -> OffAxisLimits.outline(bench, target, field, here, distance))
+                .orElse(0.0);
+    }
+
+    /** True when a target may dip below the plane in which it and the switch are joined. */
+    public boolean dips() {
+        return dipped.isPresent();
+    }
+
+    /** The target together with the background behind it. */
+    private TargetField backed(double distance) {
         Mount.Standing b = background.orElseThrow();
         double gap = b.distance() - distance - target.thickness();
         if (through.isPresent()) {

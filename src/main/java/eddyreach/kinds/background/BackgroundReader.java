@@ -65,7 +65,7 @@ final class BackgroundReader {
     /** The farthest background must leave room for each target, or nothing can be told of it. */
     private static void checkRoom(Node root, Mount mount, List<Target> targets, DistanceRange distances) {
         for (Target t : targets) {
-            double least = mount.floor(Mount.halfWidth(t)) + t.thickness() + LEAST_ROOM;
+            double least = mount.floor(t) + t.thickness() + LEAST_ROOM;
             if (distances.last() < least) {
                 root.problem(
                         "distances",

@@ -125,7 +125,7 @@ public final class MountProbe {
 
     private Sight sight(Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench, int i) {
         Target target = targets.get(i);
-        double floor = mount.floor(Mount.halfWidth(target));
+        double floor = mount.floor(target);
         // a target that switches before it dips into a recess need not be followed down there
         double from = Math.max(floor, bench.plane());
         SwitchDistance d = search(target, mount, step, rough, bench, from);

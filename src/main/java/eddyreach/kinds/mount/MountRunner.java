@@ -1,5 +1,6 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.assure.MountedAssurer;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
@@ -48,6 +49,7 @@ public final class MountRunner {
 
     private final WorstDamping corners;
     private final MountProbe probe;
+    private final Optional<MountedAssurer> assurer;
     private final SafeDimensions safe;
 
     /** Whether a deeper recess is a switch sunk deeper. */
@@ -57,6 +59,7 @@ public final class MountRunner {
             MountInput study,
             ResolutionLadder ladder,
             Predicate<Mount> sinks,
+            boolean assured,
             BooleanSupplier stop,
             Progress progress) {
         this.study = study;
@@ -68,6 +71,7 @@ public final class MountRunner {
         benches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
         corners = new WorstDamping(study, ladder);
         probe = new MountProbe(study, ladder, study.targets());
+        assurer = assured ? Optional.of(new MountedAssurer(study.setup(), study.targets())) : Optional.empty();
         safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
         this.sinks = sinks;
     }
@@ -81,11 +85,11 @@ public final class MountRunner {
         List<Target> all = new ArrayList<>(study.targets());
         all.add(study.standard());
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), all, progress);
-        return new MountRunner(study, ladder, m -> m.surface() > 0, () -> false, progress).result();
+        return new MountRunner(study, ladder, m -> m.surface() > 0, true, () -> false, progress).result();
     }
 
     /**
-     * The mounts of another study.
+     * The mounts of another study, without assured distances.
      *
      * @param study mounts and targets
      * @param ladder the switch in free air, made for these targets
@@ -94,7 +98,7 @@ public final class MountRunner {
      */
     public static MountResult judge(
             MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
-        return new MountRunner(study, ladder, m -> sinks, stop, progress).result();
+        return new MountRunner(study, ladder, m -> sinks, false, stop, progress).result();
     }
 
     private MountResult result() {
@@ -193,7 +197,7 @@ public final class MountRunner {
 
     private Found encounter(int step, int m, Target target) {
         Mount mount = mounts.get(m);
-        double floor = mount.floor(Mount.halfWidth(target));
+        double floor = mount.floor(target);
         double last =
                 Math.max(study.distances().last(), floor + study.switchModel().ratedDistance());
         if (mount.background().isPresent()) {
@@ -231,7 +235,8 @@ public final class MountRunner {
                     before,
                     (f.distance().on() - before.on()) / sr,
                     error / sr,
-                    0));
+                    0,
+                    assurer.map(a -> a.of(mount, f.target(), f.distance()))));
         }
         List<MountCase.Corner> all = corners.of(bench, benches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(

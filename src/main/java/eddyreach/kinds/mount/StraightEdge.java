@@ -123,7 +123,8 @@ final class StraightEdge {
                 a.free(),
                 middle(a.shift(), b.shift()),
                 bar(a.shift(), b.shift(), a.shiftError(), b.shiftError()),
-                apart(a.shift(), b.shift()));
+                apart(a.shift(), b.shift()),
+                a.assurance().flatMap(x -> b.assurance().map(x::worse)));
     }
 
     /** One that does not switch tells what the other is worth. */

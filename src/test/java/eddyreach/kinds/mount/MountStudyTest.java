@@ -195,7 +195,7 @@ class MountStudyTest {
         assertThat(d.onError()).isCloseTo((a.on() - b.on()) / 2, within(a.onError() + b.onError()));
         assertThat(t.shift() + t.spread()).isCloseTo(whole.targets().get(0).shift(), within(1e-12));
         assertThat(t.within()).isTrue();
-        assertThat(new MountTarget(t.target(), 0, t.curve(), d, d, 0.09, 0.02, 0.02).within())
+        assertThat(new MountTarget(t.target(), 0, t.curve(), d, d, 0.09, 0.02, 0.02, Optional.empty()).within())
                 .as("the worse bound counts")
                 .isFalse();
         assertThat(bracket.reserve().used() + bracket.reserve().spread())
