@@ -12,6 +12,7 @@ import java.util.function.LongSupplier;
 final class ProgressLine implements Progress, AutoCloseable {
 
     private static final int CELLS = 20;
+    private static final double MEGABYTE = 1e6;
 
     /** No estimate before this time has passed in a stage, ns. */
     private static final long PATIENCE = 2_000_000_000L;
@@ -51,6 +52,11 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     static ProgressLine on(Terminal terminal, String name) {
         return new ProgressLine(terminal.err(), name, terminal.interactive() ? terminal.width() : 0, System::nanoTime);
+    }
+
+    @Override
+    public void solving(String id, long bytes) {
+        at("field of " + id + ", at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1);
     }
 
     @Override

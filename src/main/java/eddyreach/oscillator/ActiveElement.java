@@ -8,13 +8,13 @@ import java.util.List;
  */
 public interface ActiveElement {
 
-    /** The name under which a switch model asks for it. */
+    /** The word of the file format under which a switch model asks for it, the same in results. */
     String name();
 
     /**
      * A parameter of an element.
      *
-     * @param name its name in words
+     * @param name its key in the file format
      * @param value its value, SI
      * @param unit symbol of its SI unit
      */

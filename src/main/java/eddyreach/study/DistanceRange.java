@@ -42,10 +42,7 @@ public record DistanceRange(double first, double last, int points) {
         if (from >= to) {
             distances
                     .orElseThrow()
-                    .problem(
-                            "to",
-                            Units.text(to, Dimension.LENGTH) + " must be larger than from, "
-                                    + Units.text(from, Dimension.LENGTH));
+                    .problem("to", Units.length(to) + " must be larger than from, " + Units.length(from));
         }
         return new DistanceRange(from, to, points);
     }

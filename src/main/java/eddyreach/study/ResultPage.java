@@ -12,6 +12,7 @@ import eddyreach.report.page.Page;
 import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
+import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -42,7 +43,7 @@ public final class ResultPage {
         Cautions.PAGE.forEach(page::caution);
         page.heading("Inputs in brief");
         SwitchModel m = result.model();
-        page.paragraph("Switch: " + SwitchText.name(m) + ", " + m.mounting().label() + ", sn "
+        page.paragraph("Switch: " + SwitchText.name(m) + ", " + Terms.of(m.mounting()) + ", sn "
                 + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
                 + ", oscillating at " + Labels.frequency(result.undamped().frequency()) + ", trimmed to sr "
                 + Labels.length(m.effectiveDistance()) + " on the standard target ("
@@ -101,7 +102,7 @@ public final class ResultPage {
         Operating free = result.undamped();
         List<Page.Row> rows = new ArrayList<>();
         rows.add(Page.Row.of("name", m.name()));
-        rows.add(Page.Row.of("mounting", m.mounting().label()));
+        rows.add(Page.Row.of("mounting", Terms.of(m.mounting())));
         rows.add(Page.Row.of("rated distance sn", Labels.millimetres(m.ratedDistance()) + " mm"));
         rows.add(Page.Row.of("trimmed to sr", Labels.millimetres(m.effectiveDistance()) + " mm"));
         rows.add(Page.Row.of("active face", Labels.length(m.faceDiameter())));
@@ -123,7 +124,7 @@ public final class ResultPage {
                         .collect(Collectors.joining(", "))));
         rows.add(Page.Row.of("oscillator", m.element().name()));
         rows.add(Page.Row.of("differential travel", Labels.significant(100 * m.differentialTravel(), 3) + " % of sr"));
-        rows.add(Page.Row.of("output", m.output().label()));
+        rows.add(Page.Row.of("output", Terms.of(m.output())));
         page.table(List.of("switch", ""), Set.of(), rows);
         if (!m.note().isBlank()) {
             page.paragraph("About the switch: " + m.note());

@@ -6,6 +6,7 @@ import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Cautions;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
+import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
 import java.nio.file.Path;
 import java.util.List;
@@ -72,7 +73,7 @@ public final class TextReport {
         page.paragraph("Study: " + result.name() + ".");
         page.paragraph("Switch: " + SwitchText.name(result.model()) + ", trimmed to "
                 + Labels.millimetres(result.model().effectiveDistance()) + " mm, output "
-                + result.model().output().label() + "; " + Labels.frequency(free.frequency()) + ", "
+                + Terms.of(result.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
                 + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
                 + Labels.significant(free.quality(), 3) + " without a target.");
     }

@@ -2,19 +2,8 @@ package eddyreach.switching;
 
 /** Whether the output conducts with or without a target. */
 public enum OutputFunction {
-    NORMALLY_OPEN("normally open"),
-    NORMALLY_CLOSED("normally closed");
-
-    private final String label;
-
-    OutputFunction(String label) {
-        this.label = label;
-    }
-
-    /** The words used in files and tables. */
-    public String label() {
-        return label;
-    }
+    NORMALLY_OPEN,
+    NORMALLY_CLOSED;
 
     /**
      * Whether the output conducts.

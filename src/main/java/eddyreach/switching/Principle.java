@@ -15,7 +15,7 @@ public interface Principle {
     /** The signal. */
     double signal(TankState state);
 
-    /** What the signal is, as the subject of a sentence. */
+    /** What the signal is, for the sentence that a failed trim is told in ({@link NoTrimException}). */
     String name();
 
     /** Unit of the signal; empty for a pure number. */

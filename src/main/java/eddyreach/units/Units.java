@@ -109,6 +109,11 @@ public final class Units {
         return Numbers.shortest(si / factor, 6) + " " + symbol;
     }
 
+    /** A length in a message or a name, m, as {@link #text} has it: "0.6 mm", "35 um". */
+    public static String length(double metres) {
+        return text(metres, Dimension.LENGTH);
+    }
+
     /** The same as it is printed in results: with the sign for micro instead of the letter that is typed for it. */
     public static String printed(double si, Dimension dimension) {
         return text(si, dimension).replace(" u", " \u00b5");

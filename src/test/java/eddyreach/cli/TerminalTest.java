@@ -46,7 +46,7 @@ class TerminalTest {
                 .isZero();
         assertThat(out.toString()).startsWith("\u001b[1mYes: on at ");
         assertThat(err.toString())
-                .startsWith("\rquick [                    ] field of the switch, at most ")
+                .startsWith("\rquick [                    ] field of p14-reference, at most ")
                 .contains(" MB 0/1")
                 .contains("\rquick [####################] targets 2/2")
                 .endsWith(" \r")

@@ -28,12 +28,6 @@ class StandardQuantitiesTest {
     }
 
     @Test
-    void outputsHaveTheNamesOfTheTrade() {
-        assertThat(OutputFunction.NORMALLY_OPEN.label()).isEqualTo("normally open");
-        assertThat(OutputFunction.NORMALLY_CLOSED.label()).isEqualTo("normally closed");
-    }
-
-    @Test
     void rejectsNonsense() {
         assertThatIllegalArgumentException().isThrownBy(() -> new StandardQuantities(0, 18e-3));
         assertThatIllegalArgumentException().isThrownBy(() -> new StandardQuantities(5e-3, Double.NaN));

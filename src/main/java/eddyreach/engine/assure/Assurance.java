@@ -81,25 +81,14 @@ public record Assurance(
 
     /** What is allowed for. */
     public enum Cause {
-        SPREAD("spread of single pieces"),
-        OPERATION("temperature and supply, limits"),
-        TEMPERATURE("temperature, computed"),
-        CONDUCTIVITY("conductivity of the target"),
-        PERMEABILITY("permeability of the target"),
-        MOUNT_CONDUCTIVITY("conductivity of the mount"),
-        MOUNT_PERMEABILITY("permeability of the mount"),
-        NUMERICAL("numerical error");
-
-        private final String label;
-
-        Cause(String label) {
-            this.label = label;
-        }
-
-        /** The words shown to the user. */
-        public String label() {
-            return label;
-        }
+        SPREAD,
+        OPERATION,
+        TEMPERATURE,
+        CONDUCTIVITY,
+        PERMEABILITY,
+        MOUNT_CONDUCTIVITY,
+        MOUNT_PERMEABILITY,
+        NUMERICAL
     }
 
     /**

@@ -28,7 +28,7 @@ public final class Budgets {
                 .filter(p -> p.role() == Role.WINDING)
                 .mapToDouble(PartLoss::resistance)
                 .sum();
-        shares.add(new LossBudget.Share(Role.WINDING.label(), "winding", proximity + beside));
+        shares.add(new LossBudget.Share(Role.WINDING, "winding", proximity + beside));
         for (PartLoss p : losses) {
             if (p.role() != Role.WINDING) {
                 shares.add(share(p));
@@ -39,8 +39,7 @@ public final class Budgets {
         } else if (target != null) {
             // an endless plate has no mesh: its loss is what the other parts leave of the resistance
             double others = losses.stream().mapToDouble(PartLoss::resistance).sum();
-            shares.add(
-                    new LossBudget.Share(Role.TARGET.label(), target, at.state().resistance() - beside - others));
+            shares.add(new LossBudget.Share(Role.TARGET, target, at.state().resistance() - beside - others));
         }
         LossBudget budget = new LossBudget(at.distance(), shares);
         balanced(budget, at.state());
@@ -56,8 +55,7 @@ public final class Budgets {
         List<LossBudget.Share> shares =
                 new ArrayList<>(of(WorkingPoint.free(bench), null).shares());
         double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
-        shares.add(new LossBudget.Share(
-                Role.TARGET.label(), name + ", with what it changes in the switch", state.resistance() - free));
+        shares.add(new LossBudget.Share(Role.TARGET, name, true, state.resistance() - free));
         return new LossBudget(distance, shares);
     }
 
@@ -76,6 +74,6 @@ public final class Budgets {
     }
 
     private static LossBudget.Share share(PartLoss p) {
-        return new LossBudget.Share(p.role().label(), p.name(), p.resistance());
+        return new LossBudget.Share(p.role(), p.name(), p.resistance());
     }
 }

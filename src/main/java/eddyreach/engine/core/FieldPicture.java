@@ -11,7 +11,7 @@ import java.util.Optional;
  * {@code [iz][ir]}.
  *
  * @param id short name used in file names, such as {@code without-target} or the target's id
- * @param title readable title
+ * @param target name of the target; empty without one
  * @param r radii of the grid, m, ascending from 0
  * @param z heights of the grid, m, ascending
  * @param flux flux 2 pi r A through the circle at each point in phase with the coil current, Wb
@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 public record FieldPicture(
         String id,
-        String title,
+        Optional<String> target,
         double[] r,
         double[] z,
         double[][] flux,

@@ -40,7 +40,7 @@ public final class FieldSampler {
         SwitchModel model = at.bench().model();
         double[] r = radii(model, 0);
         double[] z = heights(model, 1.2 * model.faceDiameter() / 2);
-        return picture(at, "without-target", "without a target", r, z, List.of(), Optional.empty());
+        return picture(at, "without-target", Optional.empty(), r, z, List.of(), Optional.empty());
     }
 
     /**
@@ -58,7 +58,7 @@ public final class FieldSampler {
                 : mount.background().stream()
                         .flatMap(b -> b.plate().asTarget().parts().stream().map(p -> p.shifted(b.distance())))
                         .toList();
-        return picture(at, mount.id(), mount.name(), r, z, background, Optional.empty());
+        return picture(at, mount.id(), Optional.empty(), r, z, background, Optional.empty());
     }
 
     /** The field with a bounded target. */
@@ -77,7 +77,7 @@ public final class FieldSampler {
                         b.radius(),
                         b.material().permeability().abs()))
                 : Optional.empty();
-        return picture(at, target.id(), "with " + target.label(), r, z, parts, ball);
+        return picture(at, target.id(), Optional.of(target.label()), r, z, parts, ball);
     }
 
     private static double[] radii(SwitchModel model, double target) {
@@ -100,7 +100,7 @@ public final class FieldSampler {
     private static FieldPicture picture(
             WorkingPoint at,
             String id,
-            String title,
+            Optional<String> name,
             double[] r,
             double[] z,
             List<Part> target,
@@ -129,7 +129,7 @@ public final class FieldSampler {
                     strength);
         }
         return new FieldPicture(
-                id, title, r, z, flux, strength, parts, model.winding().section(), ball);
+                id, name, r, z, flux, strength, parts, model.winding().section(), ball);
     }
 
     private static void fill(

@@ -1,5 +1,6 @@
 package eddyreach.engine.core;
 
+import eddyreach.geometry.Role;
 import java.util.List;
 
 /**
@@ -17,21 +18,28 @@ public record LossBudget(double distance, List<Share> shares) {
     /**
      * One part's share.
      *
-     * @param group winding, core, housing, mount or target
+     * @param role what the part is there for
      * @param part the part's name
+     * @param withItsEffect true when the share includes what the part changes in the others
      * @param resistance loss resistance, ohm
      */
-    public record Share(String group, String part, double resistance) {}
+    public record Share(Role role, String part, boolean withItsEffect, double resistance) {
+
+        /** What is lost in the part itself. */
+        public Share(Role role, String part, double resistance) {
+            this(role, part, false, resistance);
+        }
+    }
 
     /** Sum of all shares, ohm. */
     public double total() {
         return shares.stream().mapToDouble(Share::resistance).sum();
     }
 
-    /** Sum of one group's shares, ohm. */
-    public double of(String group) {
+    /** Sum of the shares of the parts of one role, ohm. */
+    public double of(Role role) {
         return shares.stream()
-                .filter(s -> s.group().equals(group))
+                .filter(s -> s.role() == role)
                 .mapToDouble(Share::resistance)
                 .sum();
     }

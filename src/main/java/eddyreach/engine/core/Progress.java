@@ -13,4 +13,12 @@ public interface Progress {
      * @param total steps of the stage
      */
     void at(String stage, int done, int total);
+
+    /**
+     * A field problem is about to be solved.
+     *
+     * @param id identifier of the switch or mount whose field it is
+     * @param bytes most memory that it may take
+     */
+    default void solving(String id, long bytes) {}
 }

@@ -15,8 +15,6 @@ import java.util.function.LongConsumer;
  */
 public final class ResolutionLadder {
 
-    private static final double MEGABYTE = 1e6;
-
     /** The first step that gives results. */
     public static final int FIRST = 1;
 
@@ -55,11 +53,6 @@ public final class ResolutionLadder {
         return steps[i];
     }
 
-    /** Tells what a field problem may take. */
-    public static LongConsumer memory(Progress progress, String what) {
-        return bytes -> progress.at("field of " + what + ", at most " + Math.round(bytes / MEGABYTE) + " MB", 0, 1);
-    }
-
     private Step make(int i) {
         Resolution resolution = Resolution.LADDER.get(i);
         return trimmed(
@@ -67,7 +60,7 @@ public final class ResolutionLadder {
                 setup.standard(),
                 i < FIRST ? resolution.withoutFields() : resolution,
                 targets,
-                memory(progress, "the switch"));
+                bytes -> progress.solving(setup.switchModel().id(), bytes));
     }
 
     /**

@@ -19,23 +19,12 @@ public record SwitchDistance(Outcome outcome, double on, double off, double onEr
     /** What a target does to the output. */
     public enum Outcome {
         /** Switches on and off. */
-        SWITCHES("switches"),
+        SWITCHES,
         /** The damping never reaches the on threshold. */
-        NEVER_ON("never on"),
+        NEVER_ON,
         /** It switches somewhere beyond the range of distances that was asked for. */
-        BEYOND_RANGE("beyond range"),
+        BEYOND_RANGE,
         /** Once on, the output does not release within the range. */
-        NEVER_OFF("does not release");
-
-        private final String label;
-
-        Outcome(String label) {
-            this.label = label;
-        }
-
-        /** The words shown to the user. */
-        public String label() {
-            return label;
-        }
+        NEVER_OFF
     }
 }

@@ -6,6 +6,7 @@ import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -112,14 +113,14 @@ final class AnswerTable {
     static String single(TargetResult t) {
         Optional<Assurance> band = t.assessment().map(Assessment::assurance);
         if (!Double.isFinite(t.distance().on())) {
-            return "No: " + t.distance().outcome().label() + ", "
+            return "No: " + Terms.of(t.distance().outcome()) + ", "
                     + (t.reason().cause() instanceof Reason.NoEffect
                             ? "since only metal is detected."
                             : "not even at the active face.");
         }
         String on = "on at " + distance(t.distance().on()) + " (factor " + Labels.fixed(t.factor(), 2) + ")";
         if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
-            return "Not OK: " + on + ", but it " + t.distance().outcome().label() + ".";
+            return "Not OK: " + on + ", but it " + Terms.of(t.distance().outcome()) + ".";
         }
         if (band.isEmpty()) {
             return "Yes: " + on + ".";

@@ -12,6 +12,7 @@ import eddyreach.report.page.JsonParts;
 import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.ReasonText;
+import eddyreach.report.words.Terms;
 import java.util.Map;
 
 /** Targets and what was found for them as JSON. */
@@ -23,7 +24,7 @@ final class ApproachJson {
         SwitchDistance d = t.distance();
         Curve c = t.curve();
         return parts.target(t.target())
-                .with("outcome", d.outcome().label())
+                .with("outcome", Terms.of(d.outcome()))
                 .with("on_m", d.on())
                 .with("on_error_m", d.onError())
                 .with("off_m", d.off())
@@ -79,7 +80,7 @@ final class ApproachJson {
                         "contributions",
                         a.contributions().stream()
                                 .map(c -> new JsonNode()
-                                        .with("cause", c.cause().label())
+                                        .with("cause", Terms.of(c.cause()))
                                         .with("shortest_m", c.shortest())
                                         .with("longest_m", c.longest()))
                                 .toList())

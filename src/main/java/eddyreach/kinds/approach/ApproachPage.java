@@ -15,6 +15,7 @@ import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -90,9 +91,7 @@ final class ApproachPage {
                     t.target().label(),
                     Labels.uncertain(d.on(), d.onError()),
                     Labels.uncertain(d.off(), d.offError()),
-                    Double.isFinite(t.factor())
-                            ? Labels.fixed(t.factor(), 2)
-                            : d.outcome().label()));
+                    Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : Terms.of(d.outcome())));
             cells.addAll(
                     t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-", "-")));
             rows.add(new Page.Row(
@@ -213,7 +212,8 @@ final class ApproachPage {
         page.subheading("What the assured distances allow for");
         List<Page.Row> rows = new ArrayList<>();
         for (Contribution c : assurance.contributions()) {
-            rows.add(Page.Row.of(c.cause().label(), AnswerTable.number(c.shortest()), AnswerTable.number(c.longest())));
+            rows.add(Page.Row.of(
+                    Terms.of(c.cause()), AnswerTable.number(c.shortest()), AnswerTable.number(c.longest())));
         }
         page.table(List.of("this alone", "shortest on distance, mm", "longest, mm"), Set.of(1, 2), rows);
         page.paragraph("All together: " + AnswerTable.onWords(assurance) + "; with the differential travel, "

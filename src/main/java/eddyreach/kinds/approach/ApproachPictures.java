@@ -11,6 +11,7 @@ import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.ShadeScale;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +55,7 @@ public final class ApproachPictures {
         for (FieldPicture field : result.fields()) {
             pictures.add(new Picture(
                     "field-" + Picture.fileName(field.id()),
-                    "Magnetic field: " + field.title(),
+                    "Magnetic field: " + Terms.of(field),
                     head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
                     new FieldDrawing(field, ramp, flux)));

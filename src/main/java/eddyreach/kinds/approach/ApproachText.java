@@ -9,6 +9,7 @@ import eddyreach.report.page.TextPage;
 import eddyreach.report.words.AdviceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
+import eddyreach.report.words.Terms;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -108,7 +109,7 @@ final class ApproachText {
 
     /** Against the typical range the numerical error counts in favour. */
     private static Verdict verdict(TargetResult t) {
-        String outcome = t.distance().outcome().label();
+        String outcome = Terms.of(t.distance().outcome());
         if (t.distance().outcome() != SwitchDistance.Outcome.SWITCHES) {
             return new Verdict(outcome, TextPage.RED);
         }

@@ -2,15 +2,18 @@ package eddyreach.kinds.approach;
 
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.LossBudget;
+import eddyreach.geometry.Role;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.geom.Rectangle2D;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -39,13 +42,12 @@ import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 final class BarCharts {
 
     private static final Color BAR = new Color(0x5b98c0);
-    private static final List<String> GROUPS = List.of("winding", "core", "housing", "mount", "target");
-    private static final Map<String, Color> GROUP_COLORS = Map.of(
-            "winding", new Color(0x24405e),
-            "core", new Color(0x7f9fbd),
-            "housing", new Color(0xbccbd8),
-            "mount", new Color(0xe6dcc2),
-            "target", new Color(0xb4472b));
+    private static final Map<Role, Color> ROLE_COLORS = Map.of(
+            Role.WINDING, new Color(0x24405e),
+            Role.CORE, new Color(0x7f9fbd),
+            Role.HOUSING, new Color(0xbccbd8),
+            Role.MOUNT, new Color(0xe6dcc2),
+            Role.TARGET, new Color(0xb4472b));
 
     /** Below this part of the longest bar a segment is too short for its number. */
     private static final double LABELLED_SHARE = 0.06;
@@ -80,9 +82,8 @@ final class BarCharts {
                     has ? target.factor() + target.factorError() : 0,
                     target.band().map(FactorBand::high).orElse(0.0));
             end = Math.max(end, right);
-            String text = has
-                    ? shown(target.factor(), 2)
-                    : target.distance().outcome().label();
+            String text =
+                    has ? shown(target.factor(), 2) : Terms.of(target.distance().outcome());
             plot.addAnnotation(note(has ? text : " " + text, key, has ? right : 0));
         }
         DefaultIntervalCategoryDataset bands =
@@ -118,7 +119,7 @@ final class BarCharts {
         }
         double end =
                 budgets.values().stream().mapToDouble(LossBudget::total).max().orElse(1);
-        List<String> groups = GROUPS.stream()
+        List<Role> roles = Stream.of(Role.values())
                 .filter(g -> budgets.values().stream().anyMatch(b -> Math.abs(b.of(g)) > VISIBLE_SHARE * end))
                 .toList();
         int decimals = Math.max(0, Math.min(6, 2 - (int) Math.floor(Math.log10(end))));
@@ -126,9 +127,9 @@ final class BarCharts {
         CategoryPlot plot = new CategoryPlot();
         budgets.forEach((key, budget) -> {
             double positive = 0;
-            for (String group : groups) {
-                data.addValue(budget.of(group), group, key);
-                positive += Math.max(0, budget.of(group));
+            for (Role role : roles) {
+                data.addValue(budget.of(role), Terms.of(role), key);
+                positive += Math.max(0, budget.of(role));
             }
             plot.addAnnotation(note(shown(budget.total(), decimals) + " Ω", key, positive));
         });
@@ -148,14 +149,14 @@ final class BarCharts {
         bar.setDefaultPositiveItemLabelPosition(new ItemLabelPosition(ItemLabelAnchor.CENTER, TextAnchor.CENTER));
         bar.setDrawBarOutline(true);
         LegendItemCollection legend = new LegendItemCollection();
-        for (int g = 0; g < groups.size(); g++) {
-            Color color = GROUP_COLORS.get(groups.get(g));
+        for (int g = 0; g < roles.size(); g++) {
+            Color color = ROLE_COLORS.get(roles.get(g));
             boolean dark = color.getRed() + color.getGreen() + color.getBlue() < 380;
             bar.setSeriesPaint(g, color);
             bar.setSeriesOutlinePaint(g, Color.WHITE);
             bar.setSeriesOutlineStroke(g, Theme.line(0.8));
             bar.setSeriesItemLabelPaint(g, dark ? Color.WHITE : Theme.INK);
-            legend.add(box(groups.get(g), color));
+            legend.add(box(Terms.of(roles.get(g)), color));
         }
         arrange(plot, data, bar, Labels.LOSS_RESISTANCE, end * 1.16);
         plot.setFixedLegendItems(legend);

@@ -6,6 +6,7 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.draw.DistanceCharts;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
@@ -115,7 +116,7 @@ public final class CurveCharts {
         SwitchDistance d = target.distance();
         String where = switch (d.outcome()) {
             case SWITCHES -> "on at " + Labels.millimetres(d.on()) + " mm";
-            case NEVER_ON, NEVER_OFF, BEYOND_RANGE -> d.outcome().label();
+            case NEVER_ON, NEVER_OFF, BEYOND_RANGE -> Terms.of(d.outcome());
         };
         return target.target().label() + ": " + where;
     }

@@ -9,6 +9,7 @@ import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -70,7 +71,7 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
                 csv.row(
                         s.target().id(),
                         result.distance()[i] * Labels.MM,
-                        d.outcome().label(),
+                        Terms.of(d.outcome()),
                         d.on() * Labels.MM,
                         d.off() * Labels.MM,
                         d.onError() * Labels.MM,

@@ -11,7 +11,6 @@ import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
-import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.List;
 import java.util.Optional;
@@ -39,7 +38,7 @@ final class BackgroundReader {
                 .ifPresent(m -> root.problem(
                         "mount",
                         "ends at a straight edge "
-                                + Units.text(m.wall().orElseThrow().edge(), Dimension.LENGTH)
+                                + Units.length(m.wall().orElseThrow().edge())
                                 + " beside the switch, which only studies of the kind mount can describe"));
         Optional<Mount.Background> background = root.map("background").flatMap(named::background);
         List<Target> targets = context.targets().bindOnAxis(root);
@@ -69,10 +68,10 @@ final class BackgroundReader {
             if (distances.last() < least) {
                 root.problem(
                         "distances",
-                        "the farthest background, " + Units.text(distances.last(), Dimension.LENGTH)
+                        "the farthest background, " + Units.length(distances.last())
                                 + " before the active face, leaves no room for the target \"" + t.id()
                                 + "\", needs at least "
-                                + Units.text(least, Dimension.LENGTH));
+                                + Units.length(least));
             }
         }
     }

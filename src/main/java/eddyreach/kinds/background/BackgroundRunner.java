@@ -55,7 +55,7 @@ public final class BackgroundRunner {
                     .bench()
                     .in(
                             study.mount().parts(scale, CONE_STEPS[s]),
-                            ResolutionLadder.memory(progress, study.mount().id()));
+                            bytes -> progress.solving(study.mount().id(), bytes));
         }
     }
 

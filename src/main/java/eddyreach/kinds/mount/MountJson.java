@@ -5,6 +5,7 @@ import eddyreach.geometry.Part;
 import eddyreach.model.values.Mount;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
+import eddyreach.report.words.Terms;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -109,7 +110,7 @@ public final class MountJson {
         return new JsonNode()
                 .with("target", json.target(t.target()))
                 .with("stopped_at_m", t.floor())
-                .with("outcome", d.outcome().label())
+                .with("outcome", Terms.of(d.outcome()))
                 .with("on_m", d.on())
                 .with("off_m", d.off())
                 .with("on_error_m", d.onError())

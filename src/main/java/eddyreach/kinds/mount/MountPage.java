@@ -3,6 +3,7 @@ package eddyreach.kinds.mount;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -90,9 +91,7 @@ public final class MountPage {
                                 Labels.uncertain(d.on(), d.onError()),
                                 Labels.uncertain(d.off(), d.offError()),
                                 Double.isFinite(t.shift()) ? MountWords.signed(t.shift()) : "-",
-                                switches
-                                        ? t.within() ? "" : "over 10 %"
-                                        : d.outcome().label()),
+                                switches ? t.within() ? "" : "over 10 %" : Terms.of(d.outcome())),
                         !t.within() && !c.mount().isEmpty()));
             }
         }

@@ -17,6 +17,7 @@ import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -68,7 +69,8 @@ public record MountPresentation(MountResult result) implements Presentation {
         for (FieldPair field : result.fields()) {
             pictures.add(new Picture(
                     "field-" + field.id(),
-                    "Flux lines, " + field.leftName() + " and " + field.rightName() + ": " + field.title(),
+                    "Flux lines, " + Terms.left(field.comparison()) + " and " + Terms.right(field.comparison()) + ": "
+                            + field.title(),
                     head + " · no target · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
                     new FieldDrawing(field, ramp, flux)));
@@ -97,7 +99,7 @@ public record MountPresentation(MountResult result) implements Presentation {
     private static String where(MountTarget t) {
         return t.distance().outcome() == SwitchDistance.Outcome.SWITCHES
                 ? "on at " + Labels.millimetres(t.distance().on()) + " mm"
-                : t.distance().outcome().label();
+                : Terms.of(t.distance().outcome());
     }
 
     /** Section and effect of each dimension of one mount. */

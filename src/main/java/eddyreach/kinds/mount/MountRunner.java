@@ -6,6 +6,7 @@ import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.FieldPair;
+import eddyreach.engine.core.FieldPair.Comparison;
 import eddyreach.engine.core.FieldPicture;
 import eddyreach.engine.core.FieldSampler;
 import eddyreach.engine.core.Operating;
@@ -184,9 +185,8 @@ public final class MountRunner {
         for (int s = step - 1; s <= step; s++) {
             if (benches[s][m] == null) {
                 SolvedSwitch bench = ladder.step(s).bench();
-                benches[s][m] = bench.in(
-                        parts(m, s),
-                        ResolutionLadder.memory(progress, mounts.get(m).id()));
+                String id = mounts.get(m).id();
+                benches[s][m] = bench.in(parts(m, s), bytes -> progress.solving(id, bytes));
             }
         }
     }
@@ -257,9 +257,8 @@ public final class MountRunner {
     /** The field in free air beside that in a mount; beside a straight edge the two that it lies between. */
     private static FieldPair pair(Mount mount, FieldPicture free, List<FieldPicture> bounds) {
         return mount.edged()
-                ? new FieldPair(
-                        mount.id(), mount.name(), bounds.get(0), "without the edge", bounds.get(1), "ending all round")
-                : new FieldPair(mount.id(), mount.name(), free, "free air", bounds.get(0), "in the mount");
+                ? new FieldPair(mount.id(), mount.name(), Comparison.BOUNDS_OF_EDGE, bounds.get(0), bounds.get(1))
+                : new FieldPair(mount.id(), mount.name(), Comparison.FREE_AIR_AND_MOUNT, free, bounds.get(0));
     }
 
     /** With the effects of its dimensions and, where it is not safe, the nearest safe ones. */

@@ -8,7 +8,6 @@ import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
-import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,17 +74,17 @@ public final class MountStudyReader {
             context.root()
                     .problem(
                             "distances",
-                            "from " + text(distances.first()) + ": target \"" + target.id() + "\" measures "
-                                    + (Double.isInfinite(radius) ? "endlessly" : text(2 * radius))
+                            "from " + Units.length(distances.first()) + ": target \"" + target.id() + "\" measures "
+                                    + (Double.isInfinite(radius) ? "endlessly" : Units.length(2 * radius))
                                     + " across and mount \"" + mount.id() + "\" leaves "
-                                    + (clear > 0 ? text(clear) : "nothing") + " there; it comes no nearer than "
-                                    + text(floor));
+                                    + (clear > 0 ? Units.length(clear) : "nothing") + " there; it comes no nearer than "
+                                    + Units.length(floor));
         }
         if (target.offset() > 0 && (floor < mount.top() || mount.background().isPresent())) {
             context.root()
                     .problem(
                             context.root().has("mount") ? "mount" : "mounts",
-                            "target \"" + target.id() + "\" stands " + text(target.offset())
+                            "target \"" + target.id() + "\" stands " + Units.length(target.offset())
                                     + " beside the axis: that cannot be computed inside the metal of mount \""
                                     + mount.id() + "\" nor before a background");
         }
@@ -103,15 +102,11 @@ public final class MountStudyReader {
                 context.root()
                         .problem(
                                 context.root().has("mount") ? "mount" : "mounts",
-                                "the background of mount \"" + mount.id() + "\" stands at " + text(b.distance())
+                                "the background of mount \"" + mount.id() + "\" stands at " + Units.length(b.distance())
                                         + ", which leaves no room for target \"" + target.id() + "\", "
-                                        + text(target.thickness()) + " thick, at "
-                                        + text(Math.max(floor, distances.first())));
+                                        + Units.length(target.thickness()) + " thick, at "
+                                        + Units.length(Math.max(floor, distances.first())));
             }
         });
-    }
-
-    private static String text(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
     }
 }

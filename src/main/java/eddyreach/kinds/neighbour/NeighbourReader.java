@@ -131,9 +131,9 @@ public final class NeighbourReader {
         if (!facing && range.first() < touching * (1 - 1e-9)) {
             root.problem(
                     "spacings",
-                    "from " + Units.text(range.first(), Dimension.LENGTH) + ": the axes of two bodies of "
-                            + Units.text(2 * touching, Dimension.LENGTH) + " together are at least "
-                            + Units.text(touching, Dimension.LENGTH) + " apart");
+                    "from " + Units.length(range.first()) + ": the axes of two bodies of "
+                            + Units.length(2 * touching) + " together are at least "
+                            + Units.length(touching) + " apart");
         }
         return range;
     }
@@ -149,11 +149,7 @@ public final class NeighbourReader {
         int points = node.map(n -> n.integer("points", FEWEST_POINTS, MOST_POINTS, USUAL_POINTS))
                 .orElse(USUAL_POINTS);
         if (from >= to) {
-            node.orElseThrow()
-                    .problem(
-                            "to",
-                            Units.text(to, Dimension.LENGTH) + " must be larger than from, "
-                                    + Units.text(from, Dimension.LENGTH));
+            node.orElseThrow().problem("to", Units.length(to) + " must be larger than from, " + Units.length(from));
         }
         return new DistanceRange(from, to, points);
     }
@@ -168,11 +164,9 @@ public final class NeighbourReader {
             root.problem(
                     "targets",
                     "\"" + target.id() + "\" measures "
-                            + (Double.isInfinite(target.radius())
-                                    ? "endlessly"
-                                    : Units.text(2 * target.radius(), Dimension.LENGTH))
+                            + (Double.isInfinite(target.radius()) ? "endlessly" : Units.length(2 * target.radius()))
                             + " across; between two switches face to face at most "
-                            + Units.text(2 * limit, Dimension.LENGTH) + ", six diameters of the core");
+                            + Units.length(2 * limit) + ", six diameters of the core");
         }
     }
 

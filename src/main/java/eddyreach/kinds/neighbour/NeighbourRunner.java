@@ -55,7 +55,7 @@ public final class NeighbourRunner {
                         study.other(),
                         first.resolution().withoutFields(),
                         List.of(),
-                        ResolutionLadder.memory(progress, "the other switch"));
+                        bytes -> progress.solving(study.other().id(), bytes));
         for (int i = 0; i < partners.length; i++) {
             partners[i] = new NeighbourSwitch(ladder.step(i).bench(), study.other(), other.capacitance(), !facing);
         }

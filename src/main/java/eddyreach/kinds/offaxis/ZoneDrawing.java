@@ -9,6 +9,7 @@ import eddyreach.report.draw.Ruler;
 import eddyreach.report.draw.SectionView;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
@@ -225,7 +226,7 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
     private static String where(ZoneTarget zone) {
         double on = zone.distances().get(0).on();
         if (!Double.isFinite(on)) {
-            return "on the axis " + zone.distances().get(0).outcome().label();
+            return "on the axis " + Terms.of(zone.distances().get(0).outcome());
         }
         String edge = zone.onEdge().found()
                 ? String.format(

@@ -9,6 +9,7 @@ import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         d.onError() * Labels.MM,
                         d.off() * Labels.MM,
                         d.offError() * Labels.MM,
-                        d.outcome().label());
+                        Terms.of(d.outcome()));
             }
         }
         return csv;
@@ -80,7 +81,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                             t.distances().stream().map(SwitchDistance::offError).toList())
                     .with(
                             "outcome",
-                            t.distances().stream().map(d -> d.outcome().label()).toList())
+                            t.distances().stream()
+                                    .map(d -> Terms.of(d.outcome()))
+                                    .toList())
                     .with("on_edge_at_contact_m", t.onEdge().offset())
                     .with("on_edge_at_contact_error_m", t.onEdge().error())
                     .with("off_edge_at_contact_m", t.offEdge().offset())
@@ -113,7 +116,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
         }
         String start = Double.isFinite(axis.on())
                 ? "is on at " + Labels.millimetres(axis.on()) + " mm on the axis"
-                : "on the axis: " + axis.outcome().label();
+                : "on the axis: " + Terms.of(axis.outcome());
         return start
                 + (t.onEdge().found()
                         ? " and within " + Labels.millimetres(t.onEdge().offset()) + " mm of it in contact"
@@ -133,9 +136,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         COLUMNS,
                         k < name.size() ? name.get(k) : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
-                                : d.outcome().label(),
+                        Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome()),
                         Labels.uncertain(d.off(), d.offError())));
             }
         }
@@ -165,9 +166,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                 rows.add(Page.Row.of(
                         k == 0 ? t.target().label() : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on())
-                                ? Labels.uncertain(d.on(), d.onError())
-                                : d.outcome().label(),
+                        Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome()),
                         Labels.uncertain(d.off(), d.offError())));
             }
         }
@@ -191,7 +190,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
         }
         String start = Double.isFinite(axis.on())
                 ? "on at " + Labels.millimetres(axis.on()) + " mm on the axis; "
-                : "on the axis " + axis.outcome().label() + "; ";
+                : "on the axis " + Terms.of(axis.outcome()) + "; ";
         if (!t.onEdge().found()) {
             return start + "in contact it is detected at every offset examined.";
         }

@@ -11,6 +11,7 @@ import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -87,7 +88,7 @@ public record RecessPresentation(RecessResult result) implements Presentation {
                             p.material().id(),
                             result.diameters()[c.diameter()] * Labels.MM,
                             result.depths()[c.depth()] * Labels.MM,
-                            c.distance().outcome().label(),
+                            Terms.of(c.distance().outcome()),
                             c.verdict().label(),
                             c.distance().on() * Labels.MM,
                             c.distance().off() * Labels.MM,
@@ -137,7 +138,7 @@ public record RecessPresentation(RecessResult result) implements Presentation {
         return new JsonNode()
                 .with("diameter_m", result.diameters()[c.diameter()])
                 .with("depth_m", result.depths()[c.depth()])
-                .with("outcome", c.distance().outcome().label())
+                .with("outcome", Terms.of(c.distance().outcome()))
                 .with("verdict", c.verdict().label())
                 .with("on_m", c.distance().on())
                 .with("off_m", c.distance().off())

@@ -90,10 +90,10 @@ public final class RecessReader {
             return new RecessInput.Size(diameter, depth);
         });
         if (diameters.last() <= diameters.first() && !root.has("diameters")) {
-            root.problem("diameters", "the wall, " + text(outer) + " across, leaves no room for a recess");
+            root.problem("diameters", "the wall, " + Units.length(outer) + " across, leaves no room for a recess");
         }
         if (depths.last() <= depths.first() && !root.has("depths")) {
-            root.problem("depths", "the wall, " + text(thickness) + " thick, leaves no room for a recess");
+            root.problem("depths", "the wall, " + Units.length(thickness) + " thick, leaves no room for a recess");
         }
         List<Target> targets = context.targets().bindOnAxis(root);
         if (targets.size() > 1) {
@@ -136,16 +136,18 @@ public final class RecessReader {
         if (proud > 0 && sunk > 0) {
             root.problem(
                     "sunk by",
-                    text(sunk) + " beside proud by " + text(proud) + ": a switch is one or the other, or level");
+                    Units.length(sunk) + " beside proud by " + Units.length(proud)
+                            + ": a switch is one or the other, or level");
         }
         if (bottom && (proud > 0 || sunk > 0)) {
             root.problem(
                     "at the bottom",
-                    "stands beside " + (sunk > 0 ? "sunk by " + text(sunk) : "proud by " + text(proud))
+                    "stands beside " + (sunk > 0 ? "sunk by " + Units.length(sunk) : "proud by " + Units.length(proud))
                             + "; at the bottom the face is sunk as far as the recess is deep");
         }
         if (proud >= -rear()) {
-            root.problem("proud by", text(proud) + " but the switch is only " + text(-rear()) + " long");
+            root.problem(
+                    "proud by", Units.length(proud) + " but the switch is only " + Units.length(-rear()) + " long");
         }
         return sunk - proud;
     }
@@ -177,14 +179,14 @@ public final class RecessReader {
             if (diameter <= bore) {
                 node.problem(
                         key,
-                        text(diameter) + " is not wider than the bore, " + text(bore)
+                        Units.length(diameter) + " is not wider than the bore, " + Units.length(bore)
                                 + ", in which the body of the switch sits");
             }
         }
 
         void wide(Node node, String key, double diameter) {
             if (diameter >= outer) {
-                node.problem(key, text(diameter) + " is not narrower than the wall, " + text(outer));
+                node.problem(key, Units.length(diameter) + " is not narrower than the wall, " + Units.length(outer));
             }
         }
 
@@ -192,19 +194,17 @@ public final class RecessReader {
             String at = node.has(key) ? key : "from";
             if (depth >= thickness) {
                 node.problem(
-                        at, text(depth) + ": the recess is not shallower than the wall is thick, " + text(thickness));
+                        at,
+                        Units.length(depth) + ": the recess is not shallower than the wall is thick, "
+                                + Units.length(thickness));
             }
             double behind = depth - surface;
             if (!bottom && behind > -rear) {
                 node.problem(
                         at,
-                        text(depth) + " reaches " + text(behind) + " behind the active face, but the switch ends at "
-                                + text(-rear));
+                        Units.length(depth) + " reaches " + Units.length(behind)
+                                + " behind the active face, but the switch ends at " + Units.length(-rear));
             }
         }
-    }
-
-    private static String text(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
     }
 }

@@ -10,6 +10,7 @@ import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
@@ -188,7 +189,7 @@ public record LayersPresentation(LayersResult result) implements Presentation {
     private String introduction() {
         String bare = result.againstBare()
                 ? "on at " + SweepParts.on(result.bare()) + " mm, off at " + SweepParts.off(result.bare()) + " mm"
-                : result.bare().outcome().label();
+                : Terms.of(result.bare().outcome());
         return "Base " + base() + ", bare: " + bare + ". The table gives the on distance over "
                 + (result.againstBare() ? "that of the bare base" : "sr, since the bare base has none")
                 + ", by thickness of the coating.";

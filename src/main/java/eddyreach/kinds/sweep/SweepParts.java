@@ -7,6 +7,7 @@ import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.Page;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,7 +39,7 @@ final class SweepParts {
     static Object[] row(SwitchDistance d, double effective, Object... first) {
         Object[] cells = Arrays.copyOf(first, first.length + DISTANCE_COLUMNS.size());
         int n = first.length;
-        cells[n++] = d.outcome().label();
+        cells[n++] = Terms.of(d.outcome());
         cells[n++] = d.on() * Labels.MM;
         cells[n++] = d.onError() * Labels.MM;
         cells[n++] = d.off() * Labels.MM;
@@ -49,7 +50,7 @@ final class SweepParts {
 
     static JsonNode distance(SwitchDistance d) {
         return new JsonNode()
-                .with("outcome", d.outcome().label())
+                .with("outcome", Terms.of(d.outcome()))
                 .with("on_m", d.on())
                 .with("on_error_m", d.onError())
                 .with("off_m", d.off())
@@ -67,9 +68,7 @@ final class SweepParts {
     }
 
     static String on(SwitchDistance d) {
-        return Double.isFinite(d.on())
-                ? Labels.uncertain(d.on(), d.onError())
-                : d.outcome().label();
+        return Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome());
     }
 
     static String off(SwitchDistance d) {

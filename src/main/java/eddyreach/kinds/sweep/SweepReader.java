@@ -130,8 +130,7 @@ public final class SweepReader {
                 root, "coating thickness", Dimension.LENGTH, new ValueRange(0, THICKEST, MOST_POINTS), COATINGS);
         if (thicknesses.first() > 0 && thicknesses.first() < THINNEST
                 || thicknesses.last() > 0 && thicknesses.last() < THINNEST) {
-            root.problem(
-                    "coating thickness", "a coating is at least " + Units.text(THINNEST, Dimension.LENGTH) + " thick");
+            root.problem("coating thickness", "a coating is at least " + Units.length(THINNEST) + " thick");
         }
         double reach = reach();
         return header -> new SweepInput.Layers(header, layers, coatings, outline.orElseThrow(), thicknesses, reach);

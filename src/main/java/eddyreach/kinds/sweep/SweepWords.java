@@ -2,6 +2,7 @@ package eddyreach.kinds.sweep;
 
 import eddyreach.materials.Material;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -118,7 +119,7 @@ final class SweepWords {
     private static String standard(SizeResult.Item item) {
         String name = item.material().name() + " ";
         if (!Double.isFinite(item.standard().on())) {
-            return name + item.standard().outcome().label();
+            return name + Terms.of(item.standard().outcome());
         }
         return name + "on at " + mm(item.standard().on())
                 + item.curve()
@@ -224,7 +225,7 @@ final class SweepWords {
     static String answer(LayersResult result, double usual) {
         String base = result.againstBare()
                 ? "The bare base is on at " + mm(result.bare().on())
-                : "The bare base is " + result.bare().outcome().label();
+                : "The bare base is " + Terms.of(result.bare().outcome());
         List<String> parts = result.coatings().stream()
                 .flatMap(i -> nearest(i, usual).stream().map(p -> i.material().name() + " " + coated(result, p)))
                 .toList();
@@ -250,7 +251,7 @@ final class SweepWords {
 
     private static String coated(LayersResult result, SweepPoint p) {
         if (!Double.isFinite(p.on())) {
-            return p.distance().outcome().label();
+            return Terms.of(p.distance().outcome());
         }
         double change = 100 * (p.on() / result.reference() - 1);
         String sign = change < 0 ? "-" : "+";

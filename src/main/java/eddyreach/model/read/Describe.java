@@ -18,10 +18,6 @@ final class Describe {
 
     private Describe() {}
 
-    static String length(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
-    }
-
     static String layers(List<Layer> layers) {
         return layers.stream()
                 .map(l -> l.material().name() + " " + Units.printed(l.thickness(), Dimension.LENGTH))
@@ -39,13 +35,14 @@ final class Describe {
         if (sections.size() == 2) {
             return IntStream.range(0, 2)
                     .mapToObj(i -> round.names().get(i) + " "
-                            + length(2 * sections.get(i).r1()) + " by "
-                            + length(sections.get(i).z1() - sections.get(i).z0()))
+                            + Units.length(2 * sections.get(i).r1()) + " by "
+                            + Units.length(
+                                    sections.get(i).z1() - sections.get(i).z0()))
                     .collect(Collectors.joining(", "));
         }
         Section s = sections.get(0);
-        return length(2 * s.r1()) + (s.r0() > 0 ? " / " + length(2 * s.r0()) : "") + " by " + length(s.z1() - s.z0())
-                + (round.slit() ? ", slit" : "");
+        return Units.length(2 * s.r1()) + (s.r0() > 0 ? " / " + Units.length(2 * s.r0()) : "") + " by "
+                + Units.length(s.z1() - s.z0()) + (round.slit() ? ", slit" : "");
     }
 
     /** Rings of no named shape. */
@@ -54,8 +51,8 @@ final class Describe {
         String materials =
                 rings.stream().map(r -> r.material().name()).distinct().collect(Collectors.joining(" and "));
         boolean slit = rings.stream().anyMatch(Ring::slit);
-        return materials + ", " + (slit ? "slit, " : "") + length(2 * body.radius()) + " wide and "
-                + length(body.thickness()) + " deep";
+        return materials + ", " + (slit ? "slit, " : "") + Units.length(2 * body.radius()) + " wide and "
+                + Units.length(body.thickness()) + " deep";
     }
 
     /** The temperature of a part that is not at that of the switch, degrees Celsius. */
@@ -65,18 +62,18 @@ final class Describe {
 
     /** Nothing on the axis. */
     static String offset(double offset) {
-        return offset > 0 ? ", " + length(offset) + " off the axis" : "";
+        return offset > 0 ? ", " + Units.length(offset) + " off the axis" : "";
     }
 
     private static String outline(Target.Outline outline, double standardSide) {
         if (outline instanceof Target.Outline.Square s) {
-            return s.side() == standardSide ? "" : ", square " + length(s.side());
+            return s.side() == standardSide ? "" : ", square " + Units.length(s.side());
         }
         if (outline instanceof Target.Outline.Rectangle r) {
-            return ", rectangle " + length(r.width()) + " by " + length(r.height());
+            return ", rectangle " + Units.length(r.width()) + " by " + Units.length(r.height());
         }
         if (outline instanceof Target.Outline.Disc d) {
-            return ", disc " + length(d.diameter());
+            return ", disc " + Units.length(d.diameter());
         }
         return ", endless plate";
     }

@@ -114,8 +114,8 @@ public final class MountReader {
             if (b.distance() <= front) {
                 node.problem(
                         "background",
-                        "stands " + length(b.distance()) + " before the face, inside the mount, which reaches up to "
-                                + length(front));
+                        "stands " + Units.length(b.distance())
+                                + " before the face, inside the mount, which reaches up to " + Units.length(front));
             }
         });
         return Optional.of(mount);
@@ -128,12 +128,13 @@ public final class MountReader {
         if (proud > 0 && sunk > 0) {
             node.problem(
                     "sunk by",
-                    length(sunk) + " beside proud by " + length(proud) + ": a switch is one or the other, or flush");
+                    Units.length(sunk) + " beside proud by " + Units.length(proud)
+                            + ": a switch is one or the other, or flush");
         }
         double end =
                 model.flatMap(m -> m.rearEnd().stream().boxed().findFirst()).orElse(-LARGEST);
         if (proud >= -end) {
-            node.problem("proud by", length(proud) + " but the switch is only " + length(-end) + " long");
+            node.problem("proud by", Units.length(proud) + " but the switch is only " + Units.length(-end) + " long");
         }
         return sunk - proud;
     }
@@ -147,7 +148,8 @@ public final class MountReader {
         double edge = bindEdge(node, diameter, bore, openings);
         if (openings.isEmpty()) {
             if (diameter <= bore) {
-                node.problem("diameter", length(diameter) + " must be larger than the bore, " + length(bore));
+                node.problem(
+                        "diameter", Units.length(diameter) + " must be larger than the bore, " + Units.length(bore));
             }
             return wall(material, thickness, diameter, bore, openings, edge);
         }
@@ -155,18 +157,20 @@ public final class MountReader {
         Mount.Opening last = openings.get(openings.size() - 1);
         if (diameter <= first.front()) {
             node.problem(
-                    "diameter", length(diameter) + " must be larger than the opening in it, " + length(first.front()));
+                    "diameter",
+                    Units.length(diameter) + " must be larger than the opening in it, " + Units.length(first.front()));
         }
         if (thickness <= last.to()) {
             node.problem(
                     "thickness",
-                    length(thickness) + ": the plate is not thicker than its recess is deep, " + length(last.to()));
+                    Units.length(thickness) + ": the plate is not thicker than its recess is deep, "
+                            + Units.length(last.to()));
         }
         double depth = last.to() - surface;
         model.flatMap(m -> m.rearEnd().stream().boxed().findFirst()).ifPresent(end -> {
             if (depth > -end) {
-                node.problem("the recess reaches " + length(depth) + " behind the active face, but the switch ends at "
-                        + length(-end));
+                node.problem("the recess reaches " + Units.length(depth)
+                        + " behind the active face, but the switch ends at " + Units.length(-end));
             }
         });
         return wall(material, thickness, diameter, bore, openings, edge);
@@ -185,7 +189,8 @@ public final class MountReader {
         double fits = tapped ? body : model.map(SwitchModel::clearanceHole).orElse(Double.NaN);
         double bore = node.quantity("bore", Dimension.LENGTH, LEAST, widest(), fits);
         if (bore < body * (1 - 1e-9)) {
-            node.problem("bore", length(bore) + " is narrower than the body of the switch, " + length(body));
+            node.problem(
+                    "bore", Units.length(bore) + " is narrower than the body of the switch, " + Units.length(body));
         }
         return bore;
     }
@@ -209,20 +214,20 @@ public final class MountReader {
         if (edge <= bore / 2) {
             node.problem(
                     "edge",
-                    length(edge) + " from the axis, but the bore of " + length(bore) + " reaches " + length(bore / 2)
-                            + " from it");
+                    Units.length(edge) + " from the axis, but the bore of " + Units.length(bore) + " reaches "
+                            + Units.length(bore / 2) + " from it");
         } else if (edge <= widest / 2) {
             node.problem(
                     "edge",
-                    length(edge) + " from the axis, but the opening of " + length(widest) + " reaches "
-                            + length(widest / 2) + " from it; an opening that breaks through the edge cannot be"
+                    Units.length(edge) + " from the axis, but the opening of " + Units.length(widest) + " reaches "
+                            + Units.length(widest / 2) + " from it; an opening that breaks through the edge cannot be"
                             + " described");
         }
         if (Double.isFinite(edge) && edge >= diameter / 2) {
             node.problem(
                     "edge",
-                    length(edge) + " from the axis lies outside the wall, whose diameter of " + length(diameter)
-                            + " ends at " + length(diameter / 2));
+                    Units.length(edge) + " from the axis lies outside the wall, whose diameter of "
+                            + Units.length(diameter) + " ends at " + Units.length(diameter / 2));
         }
         return edge;
     }
@@ -249,7 +254,7 @@ public final class MountReader {
         double diameter = length(node, "diameter");
         double depth = length(node, "depth");
         if (diameter <= bore) {
-            node.problem("diameter", length(diameter) + " must be larger than the bore, " + length(bore));
+            node.problem("diameter", Units.length(diameter) + " must be larger than the bore, " + Units.length(bore));
             return;
         }
         double from = 0;
@@ -259,10 +264,13 @@ public final class MountReader {
             if (diameter >= before.back()) {
                 node.problem(
                         "diameter",
-                        length(diameter) + " must be smaller than that of the step above, " + length(before.back()));
+                        Units.length(diameter) + " must be smaller than that of the step above, "
+                                + Units.length(before.back()));
             }
             if (depth <= from) {
-                node.problem("depth", length(depth) + " must be larger than that of the step above, " + length(from));
+                node.problem(
+                        "depth",
+                        Units.length(depth) + " must be larger than that of the step above, " + Units.length(from));
             }
         }
         if (depth > from) {
@@ -275,10 +283,11 @@ public final class MountReader {
         double depth = length(node, "depth");
         double back = node.quantity("to", Dimension.LENGTH, LEAST, LARGEST, bore);
         if (front <= back) {
-            node.problem("diameter", length(front) + " must be larger than what it narrows to, " + length(back));
+            node.problem(
+                    "diameter", Units.length(front) + " must be larger than what it narrows to, " + Units.length(back));
         }
         if (back < bore) {
-            node.problem("to", length(back) + " must not be smaller than the bore, " + length(bore));
+            node.problem("to", Units.length(back) + " must not be smaller than the bore, " + Units.length(bore));
         }
         // without a switch the bore may be unknown
         if (!(front <= back) && !(back < bore) && depth > 0) {
@@ -320,7 +329,9 @@ public final class MountReader {
         double outer = length(node, across);
         double height = length(node, along);
         if (outer <= inner) {
-            node.problem(across, length(outer) + " must be larger than the body of the switch, " + length(inner));
+            node.problem(
+                    across,
+                    Units.length(outer) + " must be larger than the body of the switch, " + Units.length(inner));
         }
         if (material.isEmpty() || !(outer > inner && height > 0) || Double.isNaN(back)) {
             return back;
@@ -340,10 +351,12 @@ public final class MountReader {
         double front = node.quantity("front", Dimension.LENGTH, -LARGEST, LARGEST);
         double back = node.quantity("back", Dimension.LENGTH, -LARGEST, LARGEST);
         if (inner >= outer) {
-            node.problem("outer diameter", length(outer) + " must be larger than inner diameter, " + length(inner));
+            node.problem(
+                    "outer diameter",
+                    Units.length(outer) + " must be larger than inner diameter, " + Units.length(inner));
         }
         if (front >= back) {
-            node.problem("back", length(back) + " must be larger than front, " + length(front));
+            node.problem("back", Units.length(back) + " must be larger than front, " + Units.length(front));
         }
         if (material.isPresent() && outer > inner && back > front) {
             rings.add(
@@ -382,12 +395,12 @@ public final class MountReader {
 
     private static String named(Part part) {
         Section s = part.section();
-        return "\"" + part.name() + "\" (diameter " + length(2 * s.r0()) + " to " + length(2 * s.r1()) + ", "
-                + height(s.z1()) + " to " + height(s.z0()) + ")";
+        return "\"" + part.name() + "\" (diameter " + Units.length(2 * s.r0()) + " to " + Units.length(2 * s.r1())
+                + ", " + height(s.z1()) + " to " + height(s.z0()) + ")";
     }
 
     private static String height(double z) {
-        return z > 0 ? length(z) + " in front of the face" : length(0 - z) + " behind the face";
+        return z > 0 ? Units.length(z) + " in front of the face" : Units.length(0 - z) + " behind the face";
     }
 
     private double widest() {
@@ -396,9 +409,5 @@ public final class MountReader {
 
     private static double length(Node node, String key) {
         return node.quantity(key, Dimension.LENGTH, LEAST, LARGEST);
-    }
-
-    private static String length(double metres) {
-        return Units.text(metres, Dimension.LENGTH);
     }
 }

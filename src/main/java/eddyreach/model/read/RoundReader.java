@@ -8,6 +8,7 @@ import eddyreach.model.values.Ring;
 import eddyreach.model.values.Round;
 import eddyreach.model.yaml.Node;
 import eddyreach.units.Dimension;
+import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,7 @@ final class RoundReader {
         if (shape == Shape.SPHERE) {
             double diameter = length(node, "diameter", TargetReader.SMALLEST, LARGEST_BALL);
             return material.filter(m -> diameter > 0)
-                    .map(m -> new Bound(new Body.Ball(diameter, m), m.name() + " sphere " + Describe.length(diameter)));
+                    .map(m -> new Bound(new Body.Ball(diameter, m), m.name() + " sphere " + Units.length(diameter)));
         }
         Optional<Round> round = switch (shape) {
             case DISC -> cylinder(node, "thickness", TargetReader.THINNEST);
@@ -81,7 +82,7 @@ final class RoundReader {
         if (shank >= head) {
             node.problem(
                     "shank diameter",
-                    Describe.length(shank) + " must be smaller than the head diameter, " + Describe.length(head));
+                    Units.length(shank) + " must be smaller than the head diameter, " + Units.length(head));
         }
         if (!(shank < head && height > 0 && length > 0)) {
             return Optional.empty();
@@ -99,7 +100,7 @@ final class RoundReader {
         if (inner >= outer) {
             node.problem(
                     "inner",
-                    Describe.length(inner) + " must be smaller than outer, " + Describe.length(outer)
+                    Units.length(inner) + " must be smaller than outer, " + Units.length(outer)
                             + ": nothing is left between them");
         }
         return inner > 0 && inner < outer && length > 0
@@ -124,8 +125,8 @@ final class RoundReader {
         if (wall >= outer / 2) {
             node.problem(
                     "wall",
-                    Describe.length(wall) + " is too thick for an outer diameter of " + Describe.length(outer)
-                            + ", needs less than " + Describe.length(outer / 2)
+                    Units.length(wall) + " is too thick for an outer diameter of " + Units.length(outer)
+                            + ", needs less than " + Units.length(outer / 2)
                             + "; a solid rod is shape: cylinder");
             return Double.NaN;
         }
@@ -140,8 +141,8 @@ final class RoundReader {
             if (thickness >= most) {
                 coat.problem(
                         "thickness",
-                        Describe.length(thickness) + " on every side leaves nothing of the part, needs less than "
-                                + Describe.length(most) + "; the part's sizes include its coating");
+                        Units.length(thickness) + " on every side leaves nothing of the part, needs less than "
+                                + Units.length(most) + "; the part's sizes include its coating");
                 return Optional.empty();
             }
             return material.filter(m -> thickness > 0).map(m -> new Layer(m, thickness));
@@ -176,11 +177,11 @@ final class RoundReader {
         boolean slit = node.flag("slit", false);
         boolean sound = true;
         if (inner >= outer) {
-            node.problem("inner", Describe.length(inner) + " must be smaller than outer, " + Describe.length(outer));
+            node.problem("inner", Units.length(inner) + " must be smaller than outer, " + Units.length(outer));
             sound = false;
         }
         if (from >= to) {
-            node.problem("to", Describe.length(to) + " must be larger than from, " + Describe.length(from));
+            node.problem("to", Units.length(to) + " must be larger than from, " + Units.length(from));
             sound = false;
         }
         if (slit && inner == 0) {
@@ -200,7 +201,7 @@ final class RoundReader {
         if (front > 0) {
             node.problem(
                     "rings",
-                    "the nearest begins at " + Describe.length(front)
+                    "the nearest begins at " + Units.length(front)
                             + ": one must begin at 0, from where the distance counts");
             sound = false;
         }
@@ -251,7 +252,7 @@ final class RoundReader {
             double axial = Math.max(0, Math.max(a.z0() - b.z1(), b.z0() - a.z1()));
             if (other != ring && Math.hypot(radial, axial) < least) {
                 least = Math.hypot(radial, axial);
-                name = other.name() + ", " + Describe.length(least) + " away";
+                name = other.name() + ", " + Units.length(least) + " away";
             }
         }
         return name;

@@ -40,12 +40,9 @@ public final class SwitchReader {
     private static final double LEAST_TRAVEL = 1e-4;
 
     private static final Map<String, Mounting> MOUNTINGS =
-            Map.of(Mounting.FLUSH.label(), Mounting.FLUSH, Mounting.NON_FLUSH.label(), Mounting.NON_FLUSH);
-    private static final Map<String, OutputFunction> OUTPUTS = Map.of(
-            OutputFunction.NORMALLY_OPEN.label(),
-            OutputFunction.NORMALLY_OPEN,
-            OutputFunction.NORMALLY_CLOSED.label(),
-            OutputFunction.NORMALLY_CLOSED);
+            Map.of("flush", Mounting.FLUSH, "non-flush", Mounting.NON_FLUSH);
+    private static final Map<String, OutputFunction> OUTPUTS =
+            Map.of("normally open", OutputFunction.NORMALLY_OPEN, "normally closed", OutputFunction.NORMALLY_CLOSED);
 
     /** A part as far as it could be bound, with the place that tells of it. */
     private record Ring(Node node, String name, Role role, Section section, Optional<Material> material) {}
@@ -144,10 +141,10 @@ public final class SwitchReader {
         thread.filter(t -> outer < t.minor() || outer > t.nominal() * (1 + 1e-9))
                 .ifPresent(t -> root.problem(
                         "thread",
-                        t.text() + " but the housing measures " + Units.text(outer, Dimension.LENGTH)
+                        t.text() + " but the housing measures " + Units.length(outer)
                                 + ": it is taken as a smooth tube of the pitch diameter, between "
-                                + Units.text(t.minor(), Dimension.LENGTH) + " and "
-                                + Units.text(t.nominal(), Dimension.LENGTH)));
+                                + Units.length(t.minor()) + " and "
+                                + Units.length(t.nominal())));
         return thread;
     }
 
@@ -248,7 +245,7 @@ public final class SwitchReader {
         if (depth < 0) {
             node.problem(
                     key,
-                    Units.text(depth, Dimension.LENGTH)
+                    Units.length(depth)
                             + " lies in front of the active face; depths count backwards from the face, from 0 mm");
             return Double.NaN;
         }
@@ -259,9 +256,7 @@ public final class SwitchReader {
     private static boolean ordered(Node node, String smallKey, double small, String largeKey, double large) {
         if (small >= large) {
             node.problem(
-                    largeKey,
-                    Units.text(large, Dimension.LENGTH) + " must be larger than " + smallKey + ", "
-                            + Units.text(small, Dimension.LENGTH));
+                    largeKey, Units.length(large) + " must be larger than " + smallKey + ", " + Units.length(small));
         }
         return small < large;
     }
@@ -295,8 +290,7 @@ public final class SwitchReader {
         if (face < coil * (1 - ROUNDING)) {
             root.problem(
                     "active face",
-                    Units.text(face, Dimension.LENGTH) + " is smaller than the coil behind it, "
-                            + Units.text(coil, Dimension.LENGTH) + " across");
+                    Units.length(face) + " is smaller than the coil behind it, " + Units.length(coil) + " across");
         }
     }
 
@@ -314,8 +308,8 @@ public final class SwitchReader {
 
     /** Diameters and depths as the file gives them. */
     private static String place(Section s) {
-        return "diameter " + Units.text(2 * s.r0(), Dimension.LENGTH) + " to "
-                + Units.text(2 * s.r1(), Dimension.LENGTH) + ", depth " + Units.text(0 - s.z1(), Dimension.LENGTH)
-                + " to " + Units.text(-s.z0(), Dimension.LENGTH);
+        return "diameter " + Units.length(2 * s.r0()) + " to "
+                + Units.length(2 * s.r1()) + ", depth " + Units.length(0 - s.z1())
+                + " to " + Units.length(-s.z0());
     }
 }

@@ -10,6 +10,7 @@ import eddyreach.model.values.Texture;
 import eddyreach.model.yaml.Node;
 import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
+import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -188,9 +189,9 @@ public final class TargetReader {
             if (rectangle.aspect() > LONGEST * (1 + 1e-9)) {
                 node.problem(
                         width > height ? "width" : "height",
-                        Describe.length(Math.max(width, height)) + " is more than " + LONGEST
+                        Units.length(Math.max(width, height)) + " is more than " + LONGEST
                                 + " times the other side, "
-                                + Describe.length(Math.min(width, height))
+                                + Units.length(Math.min(width, height))
                                 + ": no disc stands for so long a strip; if both sides are far wider than the switch,"
                                 + " shape: plate does");
                 return Optional.empty();
@@ -246,8 +247,8 @@ public final class TargetReader {
             if (wire >= pitch) {
                 mesh.problem(
                         "pitch",
-                        Describe.length(pitch) + " from wire to wire leaves no opening between wires of "
-                                + Describe.length(wire) + ", needs more");
+                        Units.length(pitch) + " from wire to wire leaves no opening between wires of "
+                                + Units.length(wire) + ", needs more");
             }
             return wire < pitch ? Optional.of(new Texture.Mesh(wire, pitch)) : Optional.empty();
         });

@@ -1,6 +1,5 @@
 package eddyreach.model.values;
 
-import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.Collections;
 import java.util.NavigableMap;
@@ -55,7 +54,6 @@ public record MetricThread(double nominal, double pitch) {
 
     /** Its designation. */
     public String text() {
-        return "M" + Math.round(nominal * 1e3) + " x "
-                + Units.text(pitch, Dimension.LENGTH).replace(" mm", "");
+        return "M" + Math.round(nominal * 1e3) + " x " + Units.length(pitch).replace(" mm", "");
     }
 }

@@ -1,6 +1,5 @@
 package eddyreach.model.values;
 
-import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.Optional;
 
@@ -51,6 +50,6 @@ public final class OffsetLimit {
     }
 
     private static String length(double metres) {
-        return Units.text(Math.rint(metres * 1e5) / 1e5, Dimension.LENGTH);
+        return Units.length(Math.rint(metres * 1e5) / 1e5);
     }
 }

@@ -2,7 +2,6 @@ package eddyreach.model.values;
 
 import eddyreach.materials.Material;
 import eddyreach.materials.Specimen;
-import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.Locale;
 
@@ -47,7 +46,7 @@ public sealed interface Texture {
             return m;
         }
         String what = this instanceof Mesh mesh
-                ? "mesh, pitch " + Units.text(mesh.pitch(), Dimension.LENGTH)
+                ? "mesh, pitch " + Units.length(mesh.pitch())
                 : String.format(Locale.ROOT, "%.0f %% open", 100 * ((Perforated) this).openArea());
         return m.in(
                 String.format(Locale.ROOT, "%s-times-%.4f", m.id(), conductivityRatio()),

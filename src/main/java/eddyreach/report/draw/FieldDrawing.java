@@ -4,6 +4,7 @@ import eddyreach.engine.core.FieldPair;
 import eddyreach.engine.core.FieldPicture;
 import eddyreach.geometry.Part;
 import eddyreach.report.words.Labels;
+import eddyreach.report.words.Terms;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
@@ -45,7 +46,7 @@ public record FieldDrawing(
 
     /** Two fields, one on either side. */
     public FieldDrawing(FieldPair pair, ShadeScale ramp, double step) {
-        this(pair.right(), pair.left(), pair.leftName(), pair.rightName(), ramp, step);
+        this(pair.right(), pair.left(), Terms.left(pair.comparison()), Terms.right(pair.comparison()), ramp, step);
     }
 
     /** Flux between neighbouring lines, Wb, that suits a picture. */

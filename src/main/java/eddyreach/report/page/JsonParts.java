@@ -16,6 +16,7 @@ import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
 import eddyreach.oscillator.ActiveElement;
+import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,7 +51,7 @@ public final class JsonParts {
                 .with("id", m.id())
                 .with("name", m.name())
                 .with("note", m.note())
-                .with("mounting", m.mounting().label())
+                .with("mounting", Terms.of(m.mounting()))
                 .with("rated_distance_m", m.ratedDistance())
                 .with("effective_distance_m", m.effectiveDistance())
                 .with("face_diameter_m", m.faceDiameter())
@@ -67,7 +68,7 @@ public final class JsonParts {
                 .with("parts", parts(m.parts()))
                 .with("oscillator", oscillator(m.element()))
                 .with("differential_travel_share", m.differentialTravel())
-                .with("output", m.output().label());
+                .with("output", Terms.of(m.output()));
     }
 
     /** The element's name and its parameters, each key ending with its SI unit. */
@@ -84,7 +85,7 @@ public final class JsonParts {
         for (Part p : parts) {
             list.add(new JsonNode()
                     .with("name", p.name())
-                    .with("role", p.role().label())
+                    .with("role", Terms.of(p.role()))
                     .with("section", section(p.section()))
                     .with("material", material(p.material())));
         }
@@ -124,8 +125,8 @@ public final class JsonParts {
         List<Object> shares = new ArrayList<>();
         for (LossBudget.Share s : budget.shares()) {
             shares.add(new JsonNode()
-                    .with("group", s.group())
-                    .with("part", s.part())
+                    .with("group", Terms.of(s.role()))
+                    .with("part", Terms.of(s))
                     .with("resistance_ohm", s.resistance()));
         }
         return new JsonNode()

@@ -70,10 +70,10 @@ public final class ExplanationText {
     private static String losses(LossBudget budget) {
         double total = budget.total();
         String shares = budget.shares().stream()
-                .map(LossBudget.Share::group)
+                .map(LossBudget.Share::role)
                 .distinct()
                 .filter(g -> Math.abs(budget.of(g)) >= SMALL_SHARE * total)
-                .map(g -> g + " " + fixed(100 * budget.of(g) / total, 0) + " %")
+                .map(g -> Terms.of(g) + " " + fixed(100 * budget.of(g) / total, 0) + " %")
                 .collect(Collectors.joining(", "));
         return "With the target at " + Labels.millimetres(budget.distance()) + " mm the loss divides into " + shares
                 + ".";

@@ -23,9 +23,8 @@ public final class ReasonText {
 
     /** One sentence or a few, starting with the factor or the outcome, to stand behind the target's name and a comma. */
     public static String of(Reason r) {
-        String start = Double.isFinite(r.factor())
-                ? "factor " + fixed(r.factor(), 2) + ": "
-                : r.outcome().label() + ": ";
+        String start =
+                Double.isFinite(r.factor()) ? "factor " + fixed(r.factor(), 2) + ": " : Terms.of(r.outcome()) + ": ";
         String offset = r.offset() > 0 ? "its axis is " + length(r.offset()) + " from that of the switch; " : "";
         return start + offset + cause(r.cause()) + ".";
     }

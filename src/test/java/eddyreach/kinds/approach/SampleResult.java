@@ -139,9 +139,9 @@ public final class SampleResult {
                         free),
                 targets,
                 List.of(
-                        field("without-target", "without target", model, 0),
-                        field("steel", "mild steel 1 mm at 5.00 mm", model, 0.25),
-                        field("foil", "aluminium foil 10 µm at 5.20 mm", model, -0.8)),
+                        field("without-target", Optional.empty(), model, 0),
+                        field("steel", Optional.of("mild steel 1 mm"), model, 0.25),
+                        field("foil", Optional.of("aluminium foil 10 µm"), model, -0.8)),
                 List.of(
                         current("steel", "mild steel 1 mm at 5.00 mm", 1e-3, 38e-6),
                         current("stainless", "austenitic stainless 1 mm at 4.20 mm", 1e-3, 0.95e-3),
@@ -221,12 +221,12 @@ public final class SampleResult {
         return new LossBudget(
                 distance,
                 List.of(
-                        new LossBudget.Share("winding", "winding", 1.164),
-                        new LossBudget.Share("core", "core back", 0.081),
-                        new LossBudget.Share("core", "core post", 0.11),
-                        new LossBudget.Share("housing", "tube", 0.745),
-                        new LossBudget.Share("mount", "none", 0),
-                        new LossBudget.Share("target", "target", target)));
+                        new LossBudget.Share(Role.WINDING, "winding", 1.164),
+                        new LossBudget.Share(Role.CORE, "core back", 0.081),
+                        new LossBudget.Share(Role.CORE, "core post", 0.11),
+                        new LossBudget.Share(Role.HOUSING, "tube", 0.745),
+                        new LossBudget.Share(Role.MOUNT, "none", 0),
+                        new LossBudget.Share(Role.TARGET, "target", target)));
     }
 
     static SwitchModel model() {
@@ -252,7 +252,7 @@ public final class SampleResult {
                 Optional.empty());
     }
 
-    private static FieldPicture field(String id, String title, SwitchModel model, double image) {
+    private static FieldPicture field(String id, Optional<String> name, SwitchModel model, double image) {
         int nr = 90;
         int nz = 110;
         double[] r = new double[nr];
@@ -281,7 +281,7 @@ public final class SampleResult {
             parts.add(new Part(id, Role.TARGET, new Section(0, 10.2e-3, 5e-3, 6e-3), STEEL));
         }
         return new FieldPicture(
-                id, title, r, z, flux, strength, parts, model.winding().section(), ball(id));
+                id, name, r, z, flux, strength, parts, model.winding().section(), ball(id));
     }
 
     /** One picture has a ball, which is drawn apart from the parts. */
