@@ -46,6 +46,7 @@ public final class TextReport {
                     .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
         }
         page.gap();
+        result.presentation().inputs().forEach(page::paragraph);
         inputs(result, page);
         folder.ifPresent(f -> page.line("Files: " + f));
         folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
@@ -62,19 +63,21 @@ public final class TextReport {
             return Optional.empty();
         }
         String all = assumed.stream()
-                .map(w -> w.subject() + " " + Labels.significant(w.value(Warning.Measure.PERMEABILITY), 3))
+                .map(w -> w.subject() + " " + WarningText.permeability(w))
                 .collect(Collectors.joining(", "));
         return Optional.of("Note, relative permeability assumed (" + all
                 + "): it varies from piece to piece and falls with frequency.");
     }
 
     private static void inputs(StudyResult result, TextPage page) {
-        Operating free = result.undamped();
         page.paragraph("Study: " + result.name() + ".");
-        page.paragraph("Switch: " + SwitchText.name(result.model()) + ", trimmed to "
-                + Labels.millimetres(result.model().effectiveDistance()) + " mm, output "
-                + Terms.of(result.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
+        for (StudyResult r : result.members()) {
+            Operating free = r.undamped();
+            page.paragraph("Switch: " + SwitchText.name(r.model()) + ", trimmed to "
+                + Labels.millimetres(r.model().effectiveDistance()) + " mm, output "
+                + Terms.of(r.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
                 + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
                 + Labels.significant(free.quality(), 3) + " without a target.");
+        }
     }
 }

@@ -5,6 +5,8 @@ import eddyreach.engine.assure.Assurance.Contribution;
 import eddyreach.engine.assure.SwitchCorners.Condition;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.Material;
+import eddyreach.materials.Temperature;
+import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
@@ -14,9 +16,16 @@ import java.util.function.BinaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
 final class AssuranceFinder {
+
+    /** Layers of this many skin depths hold all of the current, whatever their tolerance. */
+    private static final double DEEP = 8;
+
+    /** Steps of a range of permeabilities in which an extremum is looked for: distances have one at most over it. */
+    private static final int STEPS = 6;
 
     /** Width of what a mount's metal does alone, in rated distances, below which it is left out of the combination. */
     private static final double NEGLIGIBLE = 1e-3;
@@ -110,9 +119,12 @@ final class AssuranceFinder {
         return new Contribution(cause, shift.on(plain.on(thresholds.get(0))), shift.on(plain.on(thresholds.get(1))));
     }
 
-    /** What is varied of the material: the target's unless it defines the distances, and the mount's. */
+    /** What is varied of material and thickness: the target's unless it defines the distances, and the mount's metal. */
     private List<Varied> varied(Target target, boolean defined) {
         List<Varied> all = new ArrayList<>();
+        if (!defined && Variants.assumed(target) && (allowances.material() || Variants.ranged(target))) {
+            all.add(new Varied(Cause.PERMEABILITY, permeabilities(target)));
+        }
         if (!allowances.material()) {
             return all;
         }
@@ -123,13 +135,7 @@ final class AssuranceFinder {
                     List.of(
                             c -> c.of(t -> Variants.conductivity(t, 1 - x)),
                             c -> c.of(t -> Variants.conductivity(t, 1 + x)))));
-            if (Variants.assumed(target)) {
-                all.add(new Varied(
-                        Cause.PERMEABILITY,
-                        List.of(
-                                c -> c.of(t -> Variants.permeability(t, allowances::least)),
-                                c -> c.of(t -> Variants.permeability(t, allowances::most)))));
-            }
+            thicknesses(target, all);
         }
         if (place.metals().stream().anyMatch(m -> m.conductivity20() > 0)) {
             all.add(new Varied(
@@ -146,6 +152,58 @@ final class AssuranceFinder {
                             c -> c.in(m -> Variants.permeable(m, allowances::most)))));
         }
         return all;
+    }
+
+    /**
+     * The permeabilities to try: both ends and, of a range that is stated, where the distance is largest in between if it is. What is not stated
+     * as a range varies only where the material is allowed for.
+     */
+    private List<UnaryOperator<Case>> permeabilities(Target target) {
+        List<UnaryOperator<Case>> values = new ArrayList<>(List.of(permeability(0), permeability(1)));
+        if (Variants.ranged(target)) {
+            Case stated = new Case(target, Place.AS_STATED);
+            double[] on = IntStream.rangeClosed(0, STEPS)
+                    .mapToDouble(i -> curve(permeability(i / (double) STEPS).apply(stated)).on(nominal))
+                    .toArray();
+            for (int i = 1; i < STEPS; i++) {
+                double left = on[i] - on[i - 1];
+                double right = on[i] - on[i + 1];
+                if (left * right > 0) {
+                    // the vertex of the parabola through the three
+                    values.add(permeability((i + (left - right) / (2 * (left + right))) / STEPS));
+                }
+            }
+        }
+        return values;
+    }
+
+    /** A permeability between the lowest and the highest at even ratios, 0 to 1. */
+    private UnaryOperator<Case> permeability(double share) {
+        return c -> c.of(t -> Variants.permeability(
+                t,
+                m -> allowances.material() || m.range().isPresent()
+                        ? Math.pow(allowances.least(m), 1 - share) * Math.pow(allowances.most(m), share)
+                        : m.muReal()));
+    }
+
+    /** Of each layer but those so thick that the field ends in them. */
+    private void thicknesses(Target target, List<Varied> all) {
+        List<Layer> layers = target.layers();
+        double omega = corners.nominal().bench().free().omega();
+        for (int i = 0; i < target.tolerances().size(); i++) {
+            Layer layer = layers.get(i);
+            double share = target.tolerances().get(i).share();
+            int index = i;
+            boolean deep = layer.thickness() > DEEP * layer.material().skinDepth(omega, Temperature.AMBIENT);
+            all.add(new Varied(
+                    Cause.THICKNESS,
+                    layers.size() > 1 ? layer.material().name() : "",
+                    deep || share == 0
+                            ? List.of()
+                            : List.of(
+                                    c -> c.of(t -> Variants.layer(t, index, 1 - share)),
+                                    c -> c.of(t -> Variants.layer(t, index, 1 + share)))));
+        }
     }
 
     /** The worst distance of a target: at the limits of s_u, and at each temperature at those limits and with the switch itself cold or hot. */
@@ -180,13 +238,18 @@ final class AssuranceFinder {
     }
 
     /** A property at the values that it may have beside the stated one. */
-    private record Varied(Cause cause, List<UnaryOperator<Case>> values) {}
+    private record Varied(Cause cause, String about, List<UnaryOperator<Case>> values) {
+
+        Varied(Cause cause, List<UnaryOperator<Case>> values) {
+            this(cause, "", values);
+        }
+    }
 
     /** What a property does alone: a curve for each of its values, and the distances with the stated thresholds. */
     private record Spread(Varied varied, List<ConductanceCurve> curves, double shortest, double longest) {
 
         Contribution contribution(Shift shift) {
-            return new Contribution(varied.cause(), shift.on(shortest), shift.on(longest));
+            return new Contribution(varied.cause(), varied.about(), shift.on(shortest), shift.on(longest));
         }
 
         /** True for a mount's metal that hardly matters alone: it does not matter more for other targets either. */

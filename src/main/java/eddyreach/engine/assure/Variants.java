@@ -7,6 +7,7 @@ import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
 import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -42,6 +43,11 @@ final class Variants {
         return m.muReal() > 1 && m.conductivity20() > 0;
     }
 
+    /** True when the permeability of one of its materials is stated as a range. */
+    static boolean ranged(Target target) {
+        return target.body().materials().stream().anyMatch(m -> m.range().isPresent());
+    }
+
     /** Its only layer, if it is a sheet of one layer. */
     static Optional<Layer> single(Target target) {
         return target.layers().size() == 1 ? Optional.of(target.layers().get(0)) : Optional.empty();
@@ -75,6 +81,18 @@ final class Variants {
                     .toList();
             return with(target, new Body.Sheet(s.outline(), layers, s.texture()));
         });
+    }
+
+    /** With one of its layers thicker by a factor; as it is where that is no sheet. */
+    static Target layer(Target target, int index, double factor) {
+        return target.sheet()
+                .map(s -> {
+                    List<Layer> layers = new ArrayList<>(s.layers());
+                    Layer l = layers.get(index);
+                    layers.set(index, new Layer(l.material(), factor * l.thickness()));
+                    return with(target, new Body.Sheet(s.outline(), layers, s.texture()));
+                })
+                .orElse(target);
     }
 
     /** Wider by a factor, a ball larger; empty for what is endless. */
@@ -116,7 +134,7 @@ final class Variants {
     }
 
     private static Target with(Target target, Body body) {
-        return new Target(target.id(), target.label(), body, target.offset());
+        return new Target(target.id(), target.label(), body, target.offset(), target.tolerances());
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {
@@ -133,7 +151,8 @@ final class Variants {
                 m.muReal(),
                 m.muImag(),
                 m.source(),
-                m.specimen());
+                m.specimen(),
+                m.range());
     }
 
     /** A material with another permeability if it is a magnetic conductor. */

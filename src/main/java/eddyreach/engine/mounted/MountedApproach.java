@@ -5,9 +5,12 @@ import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
 import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TankState;
+import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
@@ -20,6 +23,9 @@ import org.apache.commons.math3.complex.Complex;
  * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
  */
 public final class MountedApproach {
+
+    /** A target is followed no farther, in the usual range of distances. */
+    private static final double FARTHEST = 4;
 
     private final ResolutionLadder.Step fine;
     private final ResolutionLadder.Step coarse;
@@ -64,6 +70,47 @@ public final class MountedApproach {
         this.last = last;
         bar = ErrorBar.of(model(), trimmedHere);
         this.intervals = intervals;
+    }
+
+    /** How far a target is followed and what it does there. What is drawn plays no part in it. */
+    public record Found(MountedApproach approach, SwitchDistance distance) {}
+
+    /**
+     * A target that comes nearer from as far as it takes: where it switches within the usual range, or, while the output has not gone off
+     * yet at its end, within twice and four times that.
+     *
+     * @param setup the switch and its standard target
+     * @param usual usual range of distances, m
+     * @param fine step of the ladder that gives the result
+     * @param coarse the step before
+     * @param scene the scene at the finer step
+     * @param rough the scene at the coarser step
+     * @param intervals intervals in which the switch points are looked for
+     */
+    public static Found search(
+            Setup setup,
+            double usual,
+            Mount mount,
+            Target target,
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch scene,
+            MountedSwitch rough,
+            int intervals) {
+        // the switch is trimmed on the standard target in free air: there the errors are one and the same
+        boolean trimmed = mount.isEmpty() && target.actsAs(setup.standard());
+        double room =
+                mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
+        double reach = Math.max(usual, scene.floor() + setup.switchModel().ratedDistance());
+        while (true) {
+            double last = Math.min(reach, room);
+            MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
+            SwitchDistance d = a.distance();
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
+                return new Found(a, d);
+            }
+            reach *= 2;
+        }
     }
 
     private TankState state(double distance) {

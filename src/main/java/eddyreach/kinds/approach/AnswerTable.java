@@ -5,6 +5,7 @@ import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.Terms;
 import java.util.Comparator;
@@ -16,34 +17,6 @@ import java.util.stream.Collectors;
 final class AnswerTable {
 
     private AnswerTable() {}
-
-    /** Assured on, assured off, up to where to work, and where there is reserve, each in mm. */
-    static List<String> band(Assurance a) {
-        return List.of(assuredOn(a), assuredOff(a), work(a.recommended()), work(a.comfortable()));
-    }
-
-    /** Rounded down, in mm. */
-    static String assuredOn(Assurance a) {
-        return a.anywhereOn() ? down(a.surelyOn()) : "-";
-    }
-
-    private static String down(double metres) {
-        return Labels.fixed(Math.floor(metres * Labels.MM * 100) / 100, 2);
-    }
-
-    /** Rounded up, in mm. */
-    private static String up(double metres) {
-        return Labels.fixed(Math.ceil(metres * Labels.MM * 100) / 100, 2);
-    }
-
-    /** Rounded up, in mm, or in words. */
-    static String assuredOff(Assurance a) {
-        return Double.isInfinite(a.surelyOff()) ? "beyond range" : a.surelyOff() == 0 ? "anywhere" : up(a.surelyOff());
-    }
-
-    private static String work(double metres) {
-        return Double.isFinite(metres) ? down(metres) : "-";
-    }
 
     /** What the columns of the band are called: one that allows for the switch alone must not look like one that allows for all. */
     static String bandTitle(ApproachResult result) {
@@ -61,18 +34,11 @@ final class AnswerTable {
     static String bandNote(ApproachResult result) {
         return (whole(result)
                         ? "All units: every switch of this type, over its tolerances, temperature and supply, and over the tolerances of"
-                                + " the target's material."
+                                + " the target's material and thickness."
                         : "All units, ideal target: every switch of this type over its tolerances, but a target of exactly the material"
-                                + " stated, at 23 °C. The ask command also allows for the target's material and temperature.")
+                                + " stated, at 23 °C, a stated range of permeability included. The ask command also allows for the target's material and temperature.")
                 + " Between on and off the output may be either. Plan to work up to four fifths of the assured distance; half of it"
                 + " leaves reserve for wear, dirt and misalignment. Nearer is also on.";
-    }
-
-    /** An on distance in mm without its unit, or what there is instead. */
-    static String number(double metres) {
-        return Double.isNaN(metres)
-                ? "never on"
-                : Double.isInfinite(metres) ? "no release" : Labels.millimetres(metres);
     }
 
     /** A distance with its unit. */
@@ -82,6 +48,9 @@ final class AnswerTable {
 
     /** The answer in one sentence. */
     static String sentence(ApproachResult result) {
+        if (result.mounted().isPresent()) {
+            return new MountWords(result, result.mounted().get()).answer();
+        }
         List<TargetResult> others = result.targets().stream().skip(1).toList();
         List<TargetResult> asked = others.isEmpty() ? result.targets() : others;
         return asked.size() == 1 ? single(asked.get(0)) : several(asked);
@@ -126,22 +95,7 @@ final class AnswerTable {
             return "Yes: " + on + ".";
         }
         return band.get().anywhereOn()
-                ? "Yes: " + on + "; every unit is on up to " + assuredOn(band.get()) + " mm."
+                ? "Yes: " + on + "; every unit is on up to " + AssuranceText.assuredOn(band.get()) + " mm."
                 : "Not reliably: " + on + ", but some units may miss it even at the active face.";
-    }
-
-    /** How far it is assured to be on, in words. */
-    static String onWords(Assurance a) {
-        return a.anywhereOn() ? "every unit is on up to " + assuredOn(a) + " mm" : "on nowhere for every unit";
-    }
-
-    /** From where it is assured to be off, in words. */
-    static String offWords(Assurance a) {
-        if (a.surelyOff() == 0) {
-            return "every unit is off everywhere";
-        }
-        return Double.isInfinite(a.surelyOff())
-                ? "off is not assured anywhere within the computed range"
-                : "every unit is off beyond " + assuredOff(a) + " mm";
     }
 }

@@ -12,6 +12,7 @@ import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
@@ -83,7 +84,8 @@ final class ApproachPage {
     }
 
     private void bands() {
-        page.heading("Distances");
+        result.mounted().ifPresent(m -> new MountWords(result, m).write(page));
+        page.heading(result.mounted().isPresent() ? "Distances in free air" : "Distances");
         List<Page.Row> rows = new ArrayList<>();
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
@@ -91,9 +93,14 @@ final class ApproachPage {
                     t.target().label(),
                     Labels.uncertain(d.on(), d.onError()),
                     Labels.uncertain(d.off(), d.offError()),
-                    Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : Terms.of(d.outcome())));
+                    Double.isFinite(t.factor())
+                            ? Labels.fixed(t.factor(), 2)
+                                    + Factors.of(t, result.model().effectiveDistance())
+                                            .map(r -> " (" + r + ")")
+                                            .orElse("")
+                            : Terms.of(d.outcome())));
             cells.addAll(
-                    t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-", "-")));
+                    t.assessment().map(a -> AssuranceText.cells(a.assurance())).orElse(List.of("-", "-", "-", "-")));
             rows.add(new Page.Row(
                     cells, t.assessment().map(a -> !a.assurance().anywhereOn()).orElse(false)));
         }
@@ -110,6 +117,9 @@ final class ApproachPage {
                         "with reserve, mm"),
                 Set.of(1, 2, 3, 4, 5, 6, 7),
                 rows);
+        page.items(result.targets().stream()
+                .flatMap(t -> Factors.words(t, result.model().effectiveDistance()).stream())
+                .toList());
         page.paragraph(
                 "On and off are nominal distances with their numerical error; the factor is the on distance over that of the"
                         + " standard target. " + AnswerTable.bandNote(result));
@@ -133,7 +143,8 @@ final class ApproachPage {
                         + percent(a.conductivity()) + "; and, where its permeability is assumed, "
                         + Labels.significant(a.leastPermeability(), 3) + " to "
                         + Labels.significant(a.mostPermeability(), 3)
-                        + " (a factor of two where it lies outside). Conductivity and permeability spreads are common practice, not from a"
+                        + " (a factor of two where it lies outside; where a material states a range, that); the thickness of flat parts by the"
+                        + " tolerance stated among the inputs. Conductivity and permeability spreads are common practice, not from a"
                         + " standard"
                 : ". The target is exactly as stated, at 23 °C";
         return "The worst combination of all tolerances, recomputed rather than multiplied: ± " + percent(a.effective())
@@ -211,12 +222,11 @@ final class ApproachPage {
     private void contributions(Assurance assurance) {
         page.subheading("What the assured distances allow for");
         List<Page.Row> rows = new ArrayList<>();
-        for (Contribution c : assurance.contributions()) {
-            rows.add(Page.Row.of(
-                    Terms.of(c.cause()), AnswerTable.number(c.shortest()), AnswerTable.number(c.longest())));
+        for (Contribution c : AssuranceText.ranked(assurance)) {
+            rows.add(Page.Row.of(Terms.of(c), AssuranceText.number(c.shortest()), AssuranceText.number(c.longest())));
         }
         page.table(List.of("this alone", "shortest on distance, mm", "longest, mm"), Set.of(1, 2), rows);
-        page.paragraph("All together: " + AnswerTable.onWords(assurance) + "; with the differential travel, "
-                + AnswerTable.offWords(assurance) + ".");
+        page.paragraph("All together: " + AssuranceText.onWords(assurance) + "; with the differential travel, "
+                + AssuranceText.offWords(assurance) + ".");
     }
 }

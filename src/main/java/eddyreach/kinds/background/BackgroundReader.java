@@ -1,6 +1,5 @@
 package eddyreach.kinds.background;
 
-import eddyreach.kinds.mount.NamedMounts;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.Body;
@@ -8,6 +7,7 @@ import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.Node;
 import eddyreach.study.DistanceRange;
+import eddyreach.study.NamedMounts;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;

@@ -22,9 +22,6 @@ import org.apache.commons.math3.complex.Complex;
 /** Looks at one mount after another: what is left without a target and where targets switch. For several threads. */
 public final class MountProbe {
 
-    /** A target is followed no farther, in the usual range of distances. */
-    private static final double FARTHEST = 4;
-
     private final StudyInput study;
     private final ResolutionLadder.Step[] steps;
     private final List<Target> targets;
@@ -147,8 +144,9 @@ public final class MountProbe {
 
     private SwitchDistance search(
             Target target, Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench, double floor) {
-        return approach(
-                        study,
+        return MountedApproach.search(
+                        study.setup(),
+                        StudyInput.defaultReach(study.switchModel()),
                         mount,
                         target,
                         steps[step],
@@ -157,45 +155,6 @@ public final class MountProbe {
                         new MountedSwitch(rough, target, mount.background(), floor),
                         step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
                 .distance();
-    }
-
-    /** How far a target is followed and what it does there. What is drawn plays no part in it. */
-    record Approached(MountedApproach approach, SwitchDistance distance) {}
-
-    /**
-     * A target that comes nearer from as far as it takes: where it switches within the usual range, or, while the output has not gone off
-     * yet at its end, within twice and four times that.
-     *
-     * @param fine step of the ladder that gives the result
-     * @param coarse the step before
-     * @param scene the scene at the finer step
-     * @param rough the scene at the coarser step
-     * @param intervals intervals in which the switch points are looked for
-     */
-    static Approached approach(
-            StudyInput study,
-            Mount mount,
-            Target target,
-            ResolutionLadder.Step fine,
-            ResolutionLadder.Step coarse,
-            MountedSwitch scene,
-            MountedSwitch rough,
-            int intervals) {
-        // the switch is trimmed on the standard target in free air: there the errors are one and the same
-        boolean trimmed = mount.isEmpty() && target.actsAs(study.standard());
-        double usual = StudyInput.defaultReach(study.switchModel());
-        double room =
-                mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
-        double reach = Math.max(usual, scene.floor() + study.switchModel().ratedDistance());
-        while (true) {
-            double last = Math.min(reach, room);
-            MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
-            SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
-                return new Approached(a, d);
-            }
-            reach *= 2;
-        }
     }
 
     /**

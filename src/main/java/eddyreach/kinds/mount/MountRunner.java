@@ -1,5 +1,6 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.MountedAssurer;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
@@ -19,12 +20,14 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
+import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Recess;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.study.StudyInput;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -50,7 +53,8 @@ public final class MountRunner {
 
     private final WorstDamping corners;
     private final MountProbe probe;
-    private final Optional<MountedAssurer> assurer;
+    private final MountedAssurer assurer;
+    private final Predicate<Mount> assured;
     private final SafeDimensions safe;
 
     /** Whether a deeper recess is a switch sunk deeper. */
@@ -60,7 +64,7 @@ public final class MountRunner {
             MountInput study,
             ResolutionLadder ladder,
             Predicate<Mount> sinks,
-            boolean assured,
+            Predicate<Mount> assured,
             BooleanSupplier stop,
             Progress progress) {
         this.study = study;
@@ -72,7 +76,8 @@ public final class MountRunner {
         benches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
         corners = new WorstDamping(study, ladder);
         probe = new MountProbe(study, ladder, study.targets());
-        assurer = assured ? Optional.of(new MountedAssurer(study.setup(), study.targets())) : Optional.empty();
+        assurer = new MountedAssurer(study.setup(), study.targets());
+        this.assured = assured;
         safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
         this.sinks = sinks;
     }
@@ -83,10 +88,15 @@ public final class MountRunner {
      * @throws SelfCheckException if a computation fails its own checks
      */
     public static MountResult run(MountInput study, Progress progress) {
+        return run(study, m -> true, progress);
+    }
+
+    /** The same with assured distances in some of the mounts, which take most of the time where targets dip into a recess. */
+    public static MountResult run(MountInput study, Predicate<Mount> assured, Progress progress) {
         List<Target> all = new ArrayList<>(study.targets());
         all.add(study.standard());
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), all, progress);
-        return new MountRunner(study, ladder, m -> m.surface() > 0, true, () -> false, progress).result();
+        return new MountRunner(study, ladder, m -> m.surface() > 0, assured, () -> false, progress).result();
     }
 
     /**
@@ -99,7 +109,7 @@ public final class MountRunner {
      */
     public static MountResult judge(
             MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
-        return new MountRunner(study, ladder, m -> sinks, false, stop, progress).result();
+        return new MountRunner(study, ladder, m -> sinks, m -> false, stop, progress).result();
     }
 
     private MountResult result() {
@@ -110,7 +120,7 @@ public final class MountRunner {
         int m = 0;
         for (Mount mount : Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
                 .toList()) {
-            progress.at("safe dimensions", m, mounts.size());
+            progress.at("safe dimensions and bands", m, mounts.size());
             int n = mount.bounds().size();
             List<MountCase> bounds = new ArrayList<>();
             List<FieldPicture> pictures = new ArrayList<>();
@@ -203,8 +213,9 @@ public final class MountRunner {
         if (mount.background().isPresent()) {
             last = Math.min(last, mount.background().get().distance() - target.thickness());
         }
-        MountProbe.Approached found = MountProbe.approach(
-                study,
+        MountedApproach.Found found = MountedApproach.search(
+                study.setup(),
+                StudyInput.defaultReach(study.switchModel()),
                 mount,
                 target,
                 ladder.step(step),
@@ -236,7 +247,7 @@ public final class MountRunner {
                     (f.distance().on() - before.on()) / sr,
                     error / sr,
                     0,
-                    assurer.map(a -> a.of(mount, f.target(), f.distance()))));
+                    assured(mount, f)));
         }
         List<MountCase.Corner> all = corners.of(bench, benches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(
@@ -252,6 +263,13 @@ public final class MountRunner {
                 List.of(),
                 List.of(),
                 warnings(mount, found));
+    }
+
+    /** The band of a target; none where nothing is switched. */
+    private Optional<Assurance> assured(Mount mount, Found f) {
+        return assured.test(mount) && f.distance().outcome() == SwitchDistance.Outcome.SWITCHES
+                ? assurer.of(mount, f.target(), f.distance())
+                : Optional.empty();
     }
 
     /** The field in free air beside that in a mount; beside a straight edge the two that it lies between. */
@@ -335,6 +353,7 @@ public final class MountRunner {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
         list.add(Warning.of(Warning.Kind.ROUND_MOUNT, "mounts"));
+        assurer.missing(study.id()).ifPresent(list::add);
         return list;
     }
 }

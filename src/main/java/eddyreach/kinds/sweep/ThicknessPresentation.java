@@ -32,6 +32,10 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
 
     @Override
     public List<Picture> pictures() {
+        return SweepCharts.sheets(result.metals(), some -> new ThicknessPresentation(result.of(some)).sheet());
+    }
+
+    private List<Picture> sheet() {
         String head = SweepCharts.heading(result) + " · "
                 + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
         return List.of(
