@@ -58,7 +58,8 @@ final class AskCommand implements Callable<Integer> {
             names = "--switch",
             required = true,
             paramLabel = "SWITCH",
-            description = "id of a switch (see: eddyreach list) or the path of its file; more than once to compare switches")
+            description =
+                    "id of a switch (see: eddyreach list) or the path of its file; more than once to compare switches")
     private List<String> switches;
 
     @Option(
@@ -120,8 +121,7 @@ final class AskCommand implements Callable<Integer> {
         for (String reference : switches) {
             ApproachInput one = study(reference);
             if (!ids.add(one.switchModel().id())) {
-                throw new InputException(
-                        "--switch", "\"" + one.switchModel().id() + "\" is given twice");
+                throw new InputException("--switch", "\"" + one.switchModel().id() + "\" is given twice");
             }
             each.add(one);
         }

@@ -41,16 +41,7 @@ public record Material(
             double muImag,
             String source,
             Specimen specimen) {
-        this(
-                id,
-                name,
-                conductivity20,
-                temperatureCoefficient,
-                muReal,
-                muImag,
-                source,
-                specimen,
-                Optional.empty());
+        this(id, name, conductivity20, temperatureCoefficient, muReal, muImag, source, specimen, Optional.empty());
     }
 
     /** Plain: solid and as warm as what is around it. */
@@ -79,15 +70,7 @@ public record Material(
     /** The same in another state, under names that tell of it. */
     public Material in(String otherId, String otherName, String otherSource, Specimen state) {
         return new Material(
-                otherId,
-                otherName,
-                conductivity20,
-                temperatureCoefficient,
-                muReal,
-                muImag,
-                otherSource,
-                state,
-                range);
+                otherId, otherName, conductivity20, temperatureCoefficient, muReal, muImag, otherSource, state, range);
     }
 
     /** Conductivity in effect, S/m, in surroundings of a temperature in degrees Celsius. */

@@ -43,12 +43,12 @@ public final class ResultPage {
         Cautions.PAGE.forEach(page::caution);
         page.heading("Inputs in brief");
         for (StudyResult r : result.members()) {
-        SwitchModel m = r.model();
-        page.paragraph("Switch: " + SwitchText.name(m) + ", " + Terms.of(m.mounting()) + ", sn "
-                + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
-                + ", oscillating at " + Labels.frequency(r.undamped().frequency()) + ", trimmed to sr "
-                + Labels.length(m.effectiveDistance()) + " on the standard target ("
-                + r.header().standard().label() + ", " + Labels.length(m.standardSide()) + " square).");
+            SwitchModel m = r.model();
+            page.paragraph("Switch: " + SwitchText.name(m) + ", " + Terms.of(m.mounting()) + ", sn "
+                    + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
+                    + ", oscillating at " + Labels.frequency(r.undamped().frequency()) + ", trimmed to sr "
+                    + Labels.length(m.effectiveDistance()) + " on the standard target ("
+                    + r.header().standard().label() + ", " + Labels.length(m.standardSide()) + " square).");
         }
         if (!result.note().isBlank()) {
             page.paragraph("Study: " + result.note());

@@ -74,10 +74,10 @@ public final class TextReport {
         for (StudyResult r : result.members()) {
             Operating free = r.undamped();
             page.paragraph("Switch: " + SwitchText.name(r.model()) + ", trimmed to "
-                + Labels.millimetres(r.model().effectiveDistance()) + " mm, output "
-                + Terms.of(r.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
-                + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
-                + Labels.significant(free.quality(), 3) + " without a target.");
+                    + Labels.millimetres(r.model().effectiveDistance()) + " mm, output "
+                    + Terms.of(r.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
+                    + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
+                    + Labels.significant(free.quality(), 3) + " without a target.");
         }
     }
 }

@@ -163,7 +163,8 @@ final class AssuranceFinder {
         if (Variants.ranged(target)) {
             Case stated = new Case(target, Place.AS_STATED);
             double[] on = IntStream.rangeClosed(0, STEPS)
-                    .mapToDouble(i -> curve(permeability(i / (double) STEPS).apply(stated)).on(nominal))
+                    .mapToDouble(i -> curve(permeability(i / (double) STEPS).apply(stated))
+                            .on(nominal))
                     .toArray();
             for (int i = 1; i < STEPS; i++) {
                 double left = on[i] - on[i - 1];

@@ -66,8 +66,7 @@ public record TargetResult(
     /** The same without a limit of one kind. */
     public TargetResult without(Warning.Kind kind) {
         List<Warning> left = warnings.stream().filter(w -> w.kind() != kind).toList();
-        return new TargetResult(
-                target, curve, distance, factor, factorError, band, budget, reason, left, assessment);
+        return new TargetResult(target, curve, distance, factor, factorError, band, budget, reason, left, assessment);
     }
 
     /** The same with one more limit that is touched. */

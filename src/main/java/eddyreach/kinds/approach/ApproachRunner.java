@@ -107,10 +107,10 @@ public final class ApproachRunner {
                         ladder,
                         progress)
                 .assess(found.stream().map(Found::result).toList()).stream()
-                .map(t -> Factors.overlaps(t, study.switchModel().effectiveDistance())
-                        ? t.without(Warning.Kind.OUTSIDE_USUAL_BAND)
-                        : t)
-                .toList();
+                        .map(t -> Factors.overlaps(t, study.switchModel().effectiveDistance())
+                                ? t.without(Warning.Kind.OUTSIDE_USUAL_BAND)
+                                : t)
+                        .toList();
         return new ApproachResult(
                 study.header(),
                 TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), free),

@@ -60,7 +60,8 @@ final class ApproachText {
             name.stream().skip(1).forEach(page::line);
         }
         result.targets()
-                .forEach(t -> Factors.words(t, result.model().effectiveDistance()).ifPresent(page::paragraph));
+                .forEach(t ->
+                        Factors.words(t, result.model().effectiveDistance()).ifPresent(page::paragraph));
         page.gap();
     }
 

@@ -84,8 +84,7 @@ final class BarCharts {
             bars.add(has ? target.factor() : null, has ? target.factorError() : null, "factor", key);
             low[0][t] = target.band().map(FactorBand::low).orElse(null);
             high[0][t] = target.band().map(FactorBand::high).orElse(null);
-            Optional<Factors.Range> range =
-                    Factors.of(target, result.model().effectiveDistance());
+            Optional<Factors.Range> range = Factors.of(target, result.model().effectiveDistance());
             from[0][t] = range.map(Factors.Range::low).orElse(null);
             to[0][t] = range.map(Factors.Range::high).orElse(null);
             double right = Math.max(

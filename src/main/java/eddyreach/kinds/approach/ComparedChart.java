@@ -55,20 +55,24 @@ final class ComparedChart {
         int n = lines.size();
         for (int i = 0; i < n; i++) {
             ComparedPresentation.Line l = lines.get(i);
-            BarCharts.Key key =
-                    new BarCharts.Key(i, l.target().target().label() + ", " + l.switchId());
+            BarCharts.Key key = new BarCharts.Key(i, l.target().target().label() + ", " + l.switchId());
             double distance = l.distance().on();
             boolean has = Double.isFinite(distance);
             on.addValue(has ? distance * Labels.MM : null, "on", key);
             assured.addValue(
-                    l.band().filter(Assurance::anywhereOn).map(a -> a.surelyOn() * Labels.MM).orElse(null),
+                    l.band()
+                            .filter(Assurance::anywhereOn)
+                            .map(a -> a.surelyOn() * Labels.MM)
+                            .orElse(null),
                     "assured",
                     key);
             end = Math.max(end, has ? distance * Labels.MM : 0);
             plot.addAnnotation(BarCharts.note(
                     has
                             ? Labels.millimetres(distance)
-                                    + l.band().map(a -> " / " + AssuranceText.assuredOn(a)).orElse("")
+                                    + l.band()
+                                            .map(a -> " / " + AssuranceText.assuredOn(a))
+                                            .orElse("")
                             : Terms.of(l.distance().outcome()),
                     key,
                     has ? distance * Labels.MM : 0));

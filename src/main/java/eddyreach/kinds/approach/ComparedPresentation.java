@@ -30,7 +30,8 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
 
     private static final int[] COLUMNS = {-18, -19, 13, 6, 9, 10};
 
-    private static final String NOTE = "A target of the shape standard is as wide as the standard target of each switch.";
+    private static final String NOTE =
+            "A target of the shape standard is as wide as the standard target of each switch.";
 
     /**
      * One target before one switch.
@@ -82,8 +83,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
         List<Picture> all = new ArrayList<>(ComparedChart.of(result, lines(result)));
         for (ApproachResult r : result.each()) {
             for (Picture p : r.presentation().pictures()) {
-                all.add(new Picture(
-                        p.name() + "-" + r.model().id(), p.title(), p.subtitle(), p.source(), p.content()));
+                all.add(new Picture(p.name() + "-" + r.model().id(), p.title(), p.subtitle(), p.source(), p.content()));
             }
         }
         return all;
@@ -255,7 +255,10 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
             cells.addAll(l.band().map(AssuranceText::cells).orElse(List.of("-", "-", "-", "-")));
             before = label;
             rows.add(new Page.Row(
-                    cells, l.band().map(a -> !a.anywhereOn()).orElse(l.distance().outcome() != SwitchDistance.Outcome.SWITCHES)));
+                    cells,
+                    l.band()
+                            .map(a -> !a.anywhereOn())
+                            .orElse(l.distance().outcome() != SwitchDistance.Outcome.SWITCHES)));
         }
         page.table(
                 List.of(

@@ -114,7 +114,8 @@ public final class Materials {
         Optional<PermeabilityRange> range = bindRange(node);
         double real = range.isPresent()
                 ? range.get().middle()
-                : node.has("permeability") && RANGE.matcher(node.text("permeability")).matches()
+                : node.has("permeability")
+                                && RANGE.matcher(node.text("permeability")).matches()
                         ? 1
                         : node.quantity("permeability", Dimension.NONE, 1, MOST_PERMEABLE, 1);
         double loss = node.quantity("permeability loss", Dimension.NONE, 0, MOST_PERMEABLE, 0);

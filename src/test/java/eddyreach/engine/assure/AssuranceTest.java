@@ -218,7 +218,8 @@ class AssuranceTest {
         Material nickel = MATERIALS.get("nickel");
         PermeabilityRange range = nickel.range().orElseThrow();
         Target target = sheet("nickel", 1e-3);
-        Contribution found = of(band("m18-flush", target, Allowances.ofSwitchAlone(study.switchModel())), Cause.PERMEABILITY);
+        Contribution found =
+                of(band("m18-flush", target, Allowances.ofSwitchAlone(study.switchModel())), Cause.PERMEABILITY);
         TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
         double shift = distance("m18-flush", target).on()
                 - trials.tryout(target).on(trials.plain().trim());
@@ -226,7 +227,9 @@ class AssuranceTest {
         double most = 0;
         for (int i = 0; i <= 40; i++) {
             double mu = range.low() * Math.pow(range.high() / range.low(), i / 40.0);
-            double on = shift + trials.tryout(Variants.permeability(target, m -> mu)).on(trials.plain().trim());
+            double on = shift
+                    + trials.tryout(Variants.permeability(target, m -> mu))
+                            .on(trials.plain().trim());
             least = Math.min(least, on);
             most = Math.max(most, on);
         }
@@ -240,8 +243,7 @@ class AssuranceTest {
     void theThicknessOfAFoilHasItsOwnPart() {
         StudyInput study = study("m18-flush");
         Target exact = sheet("aluminium", 3e-6);
-        Target target = new Target(
-                "t", "t", exact.body(), 0, List.of(ThicknessTolerance.stated(0.2)));
+        Target target = new Target("t", "t", exact.body(), 0, List.of(ThicknessTolerance.stated(0.2)));
         Allowances allowances = Allowances.of(study.switchModel());
         Assurance band = band("m18-flush", target, allowances);
         Contribution thickness = of(band, Cause.THICKNESS);

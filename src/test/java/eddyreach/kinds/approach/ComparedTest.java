@@ -39,7 +39,8 @@ class ComparedTest {
     @Test
     void eachSwitchAsByItself() throws IOException {
         String rest = "kind: materials\nmaterials: [aluminium, fe360]\n";
-        ComparedResult all = (ComparedResult) read("switches: [m8-flush, m12-flush]", rest).run();
+        ComparedResult all =
+                (ComparedResult) read("switches: [m8-flush, m12-flush]", rest).run();
         ApproachResult one = (ApproachResult) read("switch: m12-flush", rest).run();
         assertThat(all.each()).extracting(r -> r.model().id()).containsExactly("m8-flush", "m12-flush");
         for (int i = 0; i < one.targets().size(); i++) {
@@ -75,7 +76,8 @@ class ComparedTest {
         assertThat(problems("switch: m8-flush\nswitches: [m12-flush]", materials))
                 .containsExactly("stands beside switch; give one of the two");
         assertThat(problems("switches: [m8-flush, m12-flush]", "kind: thickness\nmaterials: [aluminium]\n"))
-                .containsExactly("a study of the kind thickness is of one switch; several go with the kinds approach and"
-                        + " materials");
+                .containsExactly(
+                        "a study of the kind thickness is of one switch; several go with the kinds approach and"
+                                + " materials");
     }
 }
