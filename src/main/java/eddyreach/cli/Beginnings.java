@@ -8,7 +8,7 @@ final class Beginnings {
     private static final String SWITCH = """
             # A switch. Every length has its unit; diameters, and depths behind the active face.
             eddyreach: switch
-            name: my switch, M18, flush
+            name: my M18 flush switch
             note: invented, to be changed
             # flush or non-flush
             mounting: flush

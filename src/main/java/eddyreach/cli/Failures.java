@@ -1,6 +1,11 @@
 package eddyreach.cli;
 
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.yaml.InputException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.oscillator.UnworkableException;
+import eddyreach.switching.NoTrimException;
 import eddyreach.units.Texts;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -40,8 +45,9 @@ final class Failures {
     }
 
     /**
-     * An exception that ended a command. Only an {@link InputException} is the input's fault; what was not foreseen is
-     * called an internal error.
+     * An exception that ended a command. The input's fault are an {@link InputException} and what physics refuses, an
+     * {@link UnworkableException}; a computation that could not be done has a type of its own; all else, a plain
+     * {@link ArithmeticException} included, is a mistake in the program and is called so.
      */
     static int execution(Exception e, PrintWriter err, boolean trace) {
         int code = ExitCode.FAILED;
@@ -53,7 +59,10 @@ final class Failures {
             err.println(input.getMessage());
             int n = input.problems().size();
             err.println((n == 1 ? "1 error" : n + " errors") + "; nothing was run.");
-        } else if (e instanceof ArithmeticException) {
+        } else if (e instanceof UnworkableException) {
+            code = ExitCode.BAD_INPUT;
+            err.println(e.getMessage());
+        } else if (computationFailed(e)) {
             err.println("The computation failed: " + e.getMessage());
         } else if (e instanceof IOException io) {
             err.println(sentence(io));
@@ -68,6 +77,14 @@ final class Failures {
         }
         err.flush();
         return code;
+    }
+
+    /** A failed self-check, too little memory, or a switch that no trim or frequency suits. */
+    private static boolean computationFailed(Exception e) {
+        return e instanceof SelfCheckException
+                || e instanceof MemoryException
+                || e instanceof NoTrimException
+                || e instanceof NoOscillationException;
     }
 
     /** Threads hand on what ended them as the cause of an exception. */

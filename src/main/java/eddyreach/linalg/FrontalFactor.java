@@ -37,13 +37,12 @@ public final class FrontalFactor {
      * @param keep whether the factor is kept for {@link #extend}; without it only the Schur complement is, at a fraction of the
      *     memory
      * @throws SingularMatrixException if a pivot vanishes or is not finite
-     * @throws MemoryException if it may not fit into the heap
-     * @throws ArithmeticException if the factor is to be kept and has more than 2^31 - 1 entries
+     * @throws MemoryException if it may not fit into the heap, or is to be kept and has more entries than an array
      */
     public FrontalFactor(FrontalPlan plan, ElementMatrices elements, boolean keep) {
         this.plan = plan;
         refuseIfTooLarge(keep);
-        factorRe = keep ? new double[Math.toIntExact(plan.factorEntries())] : null;
+        factorRe = keep ? new double[(int) plan.factorEntries()] : null;
         factorIm = keep ? new double[factorRe.length] : null;
         int k = plan.kept.length;
         schurRe = new double[k][k];
@@ -56,10 +55,8 @@ public final class FrontalFactor {
             double[] blockIm = elimination.blockIm[plan.roots[r]];
             int at = 0;
             for (int j = 0; j < map.length; j++) {
-                for (int i = map.length - 1; i >= j; i--, at++) {
-                    schurRe[map[i]][map[j]] += blockRe[at];
-                    schurIm[map[i]][map[j]] += blockIm[at];
-                }
+                addSchur(map, j, blockRe, blockIm, at);
+                at += map.length - j;
             }
         }
         for (int i = 0; i < k; i++) {
@@ -70,11 +67,19 @@ public final class FrontalFactor {
         }
     }
 
+    private void addSchur(int[] map, int j, double[] blockRe, double[] blockIm, int from) {
+        int at = from;
+        for (int i = map.length - 1; i >= j; i--, at++) {
+            schurRe[map[i]][map[j]] += blockRe[at];
+            schurIm[map[i]][map[j]] += blockIm[at];
+        }
+    }
+
     private void refuseIfTooLarge(boolean keep) {
         Runtime runtime = Runtime.getRuntime();
         long free = runtime.maxMemory() - (runtime.totalMemory() - runtime.freeMemory());
         long needed = plan.memory(keep, runtime.availableProcessors());
-        if (needed > free) {
+        if (needed > free || keep && plan.factorEntries() > Integer.MAX_VALUE) {
             throw new MemoryException(needed, free);
         }
     }
@@ -162,14 +167,17 @@ public final class FrontalFactor {
     private static void extendAdd(Front front, int[] map, double[] blockRe, double[] blockIm) {
         int at = 0;
         for (int j = 0; j < map.length; j++) {
-            double[] toRe = front.re[map[j]];
-            double[] toIm = front.im[map[j]];
-            // the last row comes first
-            for (int i = map.length - 1; i >= j; i--, at++) {
-                int row = front.at(map[i]);
-                toRe[row] += blockRe[at];
-                toIm[row] += blockIm[at];
-            }
+            extendAdd(front, map, j, blockRe, at, front.re[map[j]]);
+            extendAdd(front, map, j, blockIm, at, front.im[map[j]]);
+            at += map.length - j;
+        }
+    }
+
+    /** One column, the last row first; a loop by itself, which is compiled early. */
+    private static void extendAdd(Front front, int[] map, int j, double[] block, int from, double[] to) {
+        int at = from;
+        for (int i = map.length - 1; i >= j; i--, at++) {
+            to[front.at(map[i])] += block[at];
         }
     }
 
@@ -267,9 +275,7 @@ public final class FrontalFactor {
         int last = rows.length - 1;
         double[][] local = new double[x.length][rows.length];
         for (int c = 0; c < x.length; c++) {
-            for (int i = m; i <= last; i++) {
-                local[c][last - i] = x[c][rows[i]];
-            }
+            gather(x[c], rows, m, local[c]);
         }
         int column = (int) plan.start[node + 1];
         for (int j = m - 1; j >= 0; j--) {
@@ -279,9 +285,20 @@ public final class FrontalFactor {
             }
         }
         for (int c = 0; c < x.length; c++) {
-            for (int j = 0; j < m; j++) {
-                x[c][rows[j]] = local[c][last - j];
-            }
+            scatter(local[c], rows, m, x[c]);
+        }
+    }
+
+    /** The values of the border of a front, last row first. */
+    private static void gather(double[] x, int[] rows, int own, double[] local) {
+        for (int i = own; i < rows.length; i++) {
+            local[rows.length - 1 - i] = x[rows[i]];
+        }
+    }
+
+    private static void scatter(double[] local, int[] rows, int own, double[] x) {
+        for (int j = 0; j < own; j++) {
+            x[rows[j]] = local[rows.length - 1 - j];
         }
     }
 

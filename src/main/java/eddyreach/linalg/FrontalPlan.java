@@ -1,8 +1,6 @@
 package eddyreach.linalg;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Symbolic analysis of a multifrontal factorisation: which unknowns meet in which dense front. It depends on the
@@ -36,6 +34,9 @@ public final class FrontalPlan {
 
     private final double[] work;
 
+    private final int largestElement;
+    private final int largestFront;
+
     /**
      * @param tree order of elimination
      * @param elements unknowns of each element
@@ -47,75 +48,112 @@ public final class FrontalPlan {
         int nodes = tree.size();
         int[] position = new int[unknowns];
         int[] owner = new int[unknowns];
-        Arrays.fill(position, -1);
-        int next = 0;
-        for (int v = 0; v < nodes; v++) {
-            for (int u : tree.own()[v]) {
-                position[u] = next++;
-                owner[u] = v;
-            }
-        }
-        for (int u : kept) {
-            position[u] = next++;
-            owner[u] = nodes;
-        }
-        if (next != unknowns || Arrays.stream(position).anyMatch(p -> p < 0)) {
-            throw new IllegalArgumentException("the tree does not name each unknown once");
-        }
+        number(tree, position, owner);
+        int[] byPosition = inverse(position);
         children = childrenOf(tree);
         elementsOf = group(elements, owner, nodes);
         rows = new int[nodes][];
         ownCount = new int[nodes];
         toParent = new int[nodes][];
         elementRows = new int[elements.length][];
-        List<Integer> rootList = new ArrayList<>();
-        List<int[]> rootMap = new ArrayList<>();
-        int[] byPosition = new int[unknowns];
-        for (int u = 0; u < unknowns; u++) {
-            byPosition[position[u]] = u;
-        }
-        int[] mark = new int[unknowns];
+        Border border = new Border(unknowns);
         int[] local = new int[unknowns];
         for (int v = 0; v < nodes; v++) {
-            rows[v] = front(v, tree.own()[v], elements, position, byPosition, mark);
             ownCount[v] = tree.own()[v].length;
-            for (int i = 0; i < rows[v].length; i++) {
-                local[rows[v][i]] = i;
-            }
+            rows[v] = front(v, tree.own()[v], elements, position, byPosition, border);
+            invert(rows[v], local);
             for (int e : elementsOf[v]) {
-                elementRows[e] = Arrays.stream(elements[e]).map(u -> local[u]).toArray();
+                elementRows[e] = picked(local, elements[e]);
             }
             for (int c : children[v]) {
                 toParent[c] = borderIn(c, local, rows[v]);
             }
-            if (tree.parent()[v] < 0) {
-                rootList.add(v);
-                rootMap.add(keptBorder(v, owner, position, nodes));
-            }
         }
-        roots = rootList.stream().mapToInt(Integer::intValue).toArray();
-        rootToKept = rootMap.toArray(new int[0][]);
+        roots = rootsOf(tree);
+        rootToKept = new int[roots.length][];
+        for (int r = 0; r < roots.length; r++) {
+            rootToKept[r] = keptBorder(roots[r], owner, position, nodes);
+        }
         work = subtreeWork();
-        start = new long[nodes + 1];
-        for (int v = 0; v < nodes; v++) {
-            long m = ownCount[v];
-            start[v + 1] = start[v] + m * rows[v].length - m * (m - 1) / 2;
+        start = starts();
+        largestElement = longest(elementRows);
+        largestFront = longest(rows);
+    }
+
+    /** Numbers the unknowns in the order of their elimination, the kept ones last; their owner is no node. */
+    private static void number(SeparatorTree tree, int[] position, int[] owner) {
+        Arrays.fill(position, -1);
+        int next = 0;
+        for (int v = 0; v < tree.size(); v++) {
+            next = number(tree.own()[v], v, next, position, owner);
+        }
+        number(tree.kept(), tree.size(), next, position, owner);
+        for (int p : position) {
+            if (p < 0) {
+                throw new IllegalArgumentException("the tree does not name each unknown once");
+            }
         }
     }
 
-    private static int[][] childrenOf(SeparatorTree tree) {
-        List<List<Integer>> lists = new ArrayList<>();
-        for (int v = 0; v < tree.size(); v++) {
-            lists.add(new ArrayList<>());
+    private static int number(int[] group, int node, int from, int[] position, int[] owner) {
+        int next = from;
+        for (int u : group) {
+            position[u] = next++;
+            owner[u] = node;
         }
-        for (int v = 0; v < tree.size(); v++) {
-            if (tree.parent()[v] >= 0) {
-                lists.get(tree.parent()[v]).add(v);
+        return next;
+    }
+
+    private static int[] inverse(int[] position) {
+        int[] out = new int[position.length];
+        invert(position, out);
+        return out;
+    }
+
+    /** Writes at each value the place where it stands. */
+    private static void invert(int[] values, int[] place) {
+        for (int i = 0; i < values.length; i++) {
+            place[values[i]] = i;
+        }
+    }
+
+    private static int[] picked(int[] from, int[] places) {
+        int[] out = new int[places.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = from[places[i]];
+        }
+        return out;
+    }
+
+    private static int[][] childrenOf(SeparatorTree tree) {
+        int[] count = new int[tree.size()];
+        for (int p : tree.parent()) {
+            if (p >= 0) {
+                count[p]++;
             }
         }
-        return lists.stream()
-                .map(l -> l.stream().mapToInt(Integer::intValue).toArray())
-                .toArray(int[][]::new);
+        int[][] of = new int[count.length][];
+        for (int v = 0; v < of.length; v++) {
+            of[v] = new int[count[v]];
+        }
+        for (int v = of.length - 1; v >= 0; v--) {
+            int p = tree.parent()[v];
+            if (p >= 0) {
+                of[p][--count[p]] = v;
+            }
+        }
+        return of;
+    }
+
+    private static int[] rootsOf(SeparatorTree tree) {
+        int[] roots = new int[tree.size()];
+        int n = 0;
+        for (int v = 0; v < roots.length; v++) {
+            if (tree.parent()[v] < 0) {
+                roots[n++] = v;
+            }
+        }
+        return Arrays.copyOf(roots, n);
     }
 
     private static int[][] group(int[][] elements, int[] owner, int nodes) {
@@ -142,41 +180,64 @@ public final class FrontalPlan {
         return of;
     }
 
-    private int[] front(int v, int[] own, int[][] elements, int[] position, int[] byPosition, int[] mark) {
-        int stamp = v + 1;
-        for (int u : own) {
-            mark[u] = stamp;
+    /** Collects the border of one front after the other. */
+    private static final class Border {
+
+        private final int[] mark;
+        private int stamp;
+        private int[] positions = new int[64];
+        private int count;
+
+        Border(int unknowns) {
+            mark = new int[unknowns];
         }
-        int[] border = new int[64];
-        int n = 0;
-        for (int e : elementsOf[v]) {
-            for (int u : elements[e]) {
+
+        /** Starts the border of another front, whose own unknowns do not belong to it. */
+        void start(int[] own) {
+            stamp++;
+            count = 0;
+            for (int u : own) {
+                mark[u] = stamp;
+            }
+        }
+
+        /** Adds the positions of unknowns, from an index on, that it does not have yet. */
+        void add(int[] unknowns, int from, int[] position) {
+            int most = count + unknowns.length - from;
+            if (most > positions.length) {
+                positions = Arrays.copyOf(positions, 2 * most);
+            }
+            for (int i = from; i < unknowns.length; i++) {
+                int u = unknowns[i];
                 if (mark[u] != stamp) {
                     mark[u] = stamp;
-                    border = n == border.length ? Arrays.copyOf(border, 2 * n) : border;
-                    border[n++] = position[u];
+                    positions[count++] = position[u];
                 }
             }
+        }
+
+        int[] sorted() {
+            int[] all = Arrays.copyOf(positions, count);
+            Arrays.sort(all);
+            return all;
+        }
+    }
+
+    private int[] front(int v, int[] own, int[][] elements, int[] position, int[] byPosition, Border border) {
+        border.start(own);
+        for (int e : elementsOf[v]) {
+            border.add(elements[e], 0, position);
         }
         for (int c : children[v]) {
-            for (int i = ownCount[c]; i < rows[c].length; i++) {
-                int u = rows[c][i];
-                if (mark[u] != stamp) {
-                    mark[u] = stamp;
-                    border = n == border.length ? Arrays.copyOf(border, 2 * n) : border;
-                    border[n++] = position[u];
-                }
-            }
+            border.add(rows[c], ownCount[c], position);
         }
-        Arrays.sort(border, 0, n);
+        int[] later = border.sorted();
         int last = own.length == 0 ? -1 : position[own[own.length - 1]];
-        if (n > 0 && border[0] <= last) {
+        if (later.length > 0 && later[0] <= last) {
             throw new IllegalArgumentException("an element couples two branches of the separator tree");
         }
-        int[] all = Arrays.copyOf(own, own.length + n);
-        for (int i = 0; i < n; i++) {
-            all[own.length + i] = byPosition[border[i]];
-        }
+        int[] all = Arrays.copyOf(own, own.length + later.length);
+        System.arraycopy(picked(byPosition, later), 0, all, own.length, later.length);
         return all;
     }
 
@@ -261,10 +322,7 @@ public final class FrontalPlan {
     private double[] subtreeWork() {
         double[] sum = new double[rows.length];
         for (int v = 0; v < rows.length; v++) {
-            double n = rows[v].length;
-            for (int j = 0; j < ownCount[v]; j++) {
-                sum[v] += 4 * (n - j) * (n - j);
-            }
+            sum[v] = frontWork(rows[v].length, ownCount[v]);
             for (int c : children[v]) {
                 sum[v] += sum[c];
             }
@@ -272,13 +330,38 @@ public final class FrontalPlan {
         return sum;
     }
 
+    private static double frontWork(double order, int own) {
+        double sum = 0;
+        for (int j = 0; j < own; j++) {
+            sum += 4 * (order - j) * (order - j);
+        }
+        return sum;
+    }
+
+    private long[] starts() {
+        long[] at = new long[rows.length + 1];
+        for (int v = 0; v < rows.length; v++) {
+            long m = ownCount[v];
+            at[v + 1] = at[v] + m * rows[v].length - m * (m - 1) / 2;
+        }
+        return at;
+    }
+
+    private static int longest(int[][] lists) {
+        int most = 0;
+        for (int[] list : lists) {
+            most = Math.max(most, list.length);
+        }
+        return most;
+    }
+
     /** Length of the longest list of unknowns of an element. */
     int largestElement() {
-        return Arrays.stream(elementRows).mapToInt(r -> r.length).max().orElse(0);
+        return largestElement;
     }
 
     /** Order of the largest front. */
     public int largestFront() {
-        return Arrays.stream(rows).mapToInt(r -> r.length).max().orElse(0);
+        return largestFront;
     }
 }

@@ -38,24 +38,8 @@ public final class SmallGeneral {
     public void solve(double[] xr, double[] xi) {
         for (int k = 0; k < n; k++) {
             exchange(k, pivot(k), xr, xi);
-            double[] kr = re[k];
-            double[] ki = im[k];
-            double a = kr[k];
-            double b = ki[k];
-            double q = a * a + b * b;
-            if (!(q > 0)) {
-                throw new SingularMatrixException("pivot " + k + " of " + n + " vanishes");
-            }
-            for (int i = k + 1; i < n; i++) {
-                double x = kr[i];
-                double y = ki[i];
-                kr[i] = (x * a + y * b) / q;
-                ki[i] = (y * a - x * b) / q;
-            }
-            for (int j = k + 1; j < n; j++) {
-                SmallSymmetric.rankOne(k + 1, n, re[j], im[j], kr, ki, re[j][k], im[j][k]);
-            }
-            SmallSymmetric.rankOne(k + 1, n, xr, xi, kr, ki, xr[k], xi[k]);
+            eliminate(k);
+            SmallSymmetric.rankOne(k + 1, n, xr, xi, re[k], im[k], xr[k], xi[k]);
         }
         for (int k = n - 1; k >= 0; k--) {
             double a = re[k][k];
@@ -66,6 +50,26 @@ public final class SmallGeneral {
             xr[k] = (x * a + y * b) / q;
             xi[k] = (y * a - x * b) / q;
             SmallSymmetric.rankOne(0, k, xr, xi, re[k], im[k], xr[k], xi[k]);
+        }
+    }
+
+    private void eliminate(int k) {
+        double[] kr = re[k];
+        double[] ki = im[k];
+        double a = kr[k];
+        double b = ki[k];
+        double q = a * a + b * b;
+        if (!(q > 0)) {
+            throw new SingularMatrixException("pivot " + k + " of " + n + " vanishes");
+        }
+        for (int i = k + 1; i < n; i++) {
+            double x = kr[i];
+            double y = ki[i];
+            kr[i] = (x * a + y * b) / q;
+            ki[i] = (y * a - x * b) / q;
+        }
+        for (int j = k + 1; j < n; j++) {
+            SmallSymmetric.rankOne(k + 1, n, re[j], im[j], kr, ki, re[j][k], im[j][k]);
         }
     }
 

@@ -1,6 +1,7 @@
 package eddyreach.oscillator;
 
 import eddyreach.numerics.Require;
+import eddyreach.numerics.SelfCheckException;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
@@ -114,6 +115,7 @@ public record Pulling(double ratio, Complex onFirst, Complex onSecond, double re
      * Angular frequency of the beat, rad/s, not negative; 0 when locked.
      *
      * @param difference free w2 - w1, rad/s
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double beat(double difference) {
         if (locking().holds(difference)) {
@@ -136,7 +138,7 @@ public record Pulling(double ratio, Complex onFirst, Complex onSecond, double re
             }
             last = beat;
         }
-        throw new ArithmeticException("beat at a difference of " + difference
+        throw new SelfCheckException("beat at a difference of " + difference
                 + " rad/s, at the edge of locking: not found with " + MOST_POINTS + " points");
     }
 

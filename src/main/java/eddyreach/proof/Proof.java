@@ -1,5 +1,8 @@
 package eddyreach.proof;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.Progress;
 import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
@@ -11,7 +14,14 @@ public final class Proof {
 
     private final List<Check> checks;
 
-    /** All check values that the program computes. */
+    /**
+     * All check values that the program computes.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Proof() {
         this(Stream.of(
                         SpecialFunctionChecks.all(),

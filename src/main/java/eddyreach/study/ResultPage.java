@@ -14,6 +14,7 @@ import eddyreach.report.words.Labels;
 import eddyreach.report.words.SwitchText;
 import eddyreach.report.words.Terms;
 import eddyreach.report.words.WarningText;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -44,7 +45,7 @@ public final class ResultPage {
         page.heading("Inputs in brief");
         for (StudyResult r : result.members()) {
             SwitchModel m = r.model();
-            page.paragraph("Switch: " + SwitchText.name(m) + ", " + Terms.of(m.mounting()) + ", sn "
+            page.paragraph("Switch: " + SwitchText.name(m) + "; mounting " + Terms.of(m.mounting()) + ", sn "
                     + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
                     + ", oscillating at " + Labels.frequency(r.undamped().frequency()) + ", trimmed to sr "
                     + Labels.length(m.effectiveDistance()) + " on the standard target ("
@@ -83,7 +84,7 @@ public final class ResultPage {
     }
 
     private static Page start(StudyResult result, Presentation presentation, Stamp stamp) {
-        Page page = new Page(result.name());
+        Page page = new Page(Texts.capitalised(result.name()));
         result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
         page.answer(presentation.answer());
         List<StudyResult> members = result.members();
@@ -98,9 +99,8 @@ public final class ResultPage {
     }
 
     private static List<String> warnings(StudyResult result) {
-        return result.allWarnings().stream()
-                .map(w -> WarningText.withSubject(w) + ".")
-                .distinct()
+        return WarningText.sentences(result.allWarnings()).stream()
+                .map(w -> Texts.capitalised(w) + ".")
                 .toList();
     }
 

@@ -1,5 +1,8 @@
 package eddyreach.study;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.Setup;
 import eddyreach.model.values.SwitchModel;
@@ -20,10 +23,19 @@ public interface StudyInput {
      * @param progress is told how far it is
      * @param checkpoint lets it stop early and go on, if it is {@link #resumable}
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     StudyResult run(Progress progress, Checkpoint checkpoint);
 
-    /** Computes it and tells nobody how far it is. */
+    /**
+     * Computes it and tells nobody how far it is.
+     *
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     default StudyResult run() {
         return run(Progress.NONE, Checkpoint.NONE);
     }

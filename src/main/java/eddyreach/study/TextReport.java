@@ -11,7 +11,6 @@ import eddyreach.report.words.WarningText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The text for the terminal in 80 columns: the answer, the table, the reasons, the warnings, the inputs and where the files are. */
 public final class TextReport {
@@ -37,13 +36,10 @@ public final class TextReport {
         page.heading(result.presentation().answer());
         page.gap();
         result.presentation().write(page);
-        List<Warning> warnings = result.allWarnings().stream().distinct().toList();
+        List<Warning> warnings = result.allWarnings();
         if (!warnings.isEmpty()) {
             page.gap();
-            assumedPermeability(warnings).ifPresent(page::paragraph);
-            warnings.stream()
-                    .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED)
-                    .forEach(w -> page.paragraph("Note, " + WarningText.withSubject(w) + "."));
+            WarningText.sentences(warnings).forEach(w -> page.paragraph("Note, " + w + "."));
         }
         page.gap();
         result.presentation().inputs().forEach(page::paragraph);
@@ -52,21 +48,6 @@ public final class TextReport {
         folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
         page.paragraph(Cautions.SHORT);
         return page.text();
-    }
-
-    /** One sentence for all materials whose permeability is assumed. */
-    private static Optional<String> assumedPermeability(List<Warning> warnings) {
-        List<Warning> assumed = warnings.stream()
-                .filter(w -> w.kind() == Warning.Kind.PERMEABILITY_ASSUMED)
-                .toList();
-        if (assumed.isEmpty()) {
-            return Optional.empty();
-        }
-        String all = assumed.stream()
-                .map(w -> w.subject() + " " + WarningText.permeability(w))
-                .collect(Collectors.joining(", "));
-        return Optional.of("Note, relative permeability assumed (" + all
-                + "): it varies from piece to piece and falls with frequency.");
     }
 
     private static void inputs(StudyResult result, TextPage page) {

@@ -1,9 +1,12 @@
 package eddyreach.surface;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.join.OffAxisChange;
 import eddyreach.field.join.OffAxisJoin;
 import eddyreach.linalg.Gmres;
 import eddyreach.numerics.Bessel;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.math3.complex.Complex;
@@ -24,8 +27,6 @@ import org.apache.commons.math3.complex.Complex;
  * <p>One instance holds scratch space and serves one thread.
  */
 public final class Placed {
-
-    private static final double SOLVED = 1e-7;
 
     private final OffAxisJoin join;
     private final CoupledReflection body;
@@ -88,12 +89,22 @@ public final class Placed {
         return out;
     }
 
-    /** Change of the coil's impedance, ohm, at a distance between face and nearest point of the body, m. */
+    /**
+     * Change of the coil's impedance, ohm, at a distance between face and nearest point of the body, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex impedance(double gap) {
         return change(gap).dz();
     }
 
-    /** Change of impedance and how it was found, at a distance between face and nearest point of the body, m. */
+    /**
+     * Change of impedance and how it was found, at a distance between face and nearest point of the body, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public OffAxisChange change(double gap) {
         double[] decay = new double[k];
         for (int i = 0; i < k; i++) {
@@ -146,9 +157,9 @@ public final class Placed {
             }
         };
         try {
-            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
-        } catch (ArithmeticException e) {
-            throw new ArithmeticException(String.format(
+            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], FieldAccuracy.WAVES_SOLVED);
+        } catch (SelfCheckException e) {
+            throw new SelfCheckException(String.format(
                     Locale.ROOT,
                     "the waves between the switch and a part that is not round do not settle at %.4g kHz: %s",
                     join.omega() / (2e3 * Math.PI),

@@ -1,8 +1,10 @@
 package eddyreach.surface;
 
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.DenseSymmetric;
 import eddyreach.materials.Material;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -63,6 +65,8 @@ public final class SurfaceBody {
      * @param basis waves in the gap
      * @param orders highest azimuthal order about that axis
      * @param nearest smallest distance from which waves come, m: of those that die out over it less is kept
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public SurfaceBody(List<Prism> bodies, Fineness fineness, WaveBasis basis, int orders, double nearest) {
         this.bodies = List.copyOf(bodies);
@@ -158,7 +162,7 @@ public final class SurfaceBody {
         DMatrixRMaj s = assembly.single(c).copy();
         CholeskyDecomposition_F64<DMatrixRMaj> chol = DecompositionFactory_DDRM.chol(s.numRows, true);
         if (!chol.decompose(s)) {
-            throw new ArithmeticException(
+            throw new SelfCheckException(
                     "the panels' charges do not repel each other: the panels are too unlike in size");
         }
         DMatrixRMaj factor = chol.getT(null);
@@ -218,6 +222,7 @@ public final class SurfaceBody {
      * @param omega angular frequency, rad/s
      * @param metal the metal
      * @param celsius its temperature
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public CoupledReflection at(double omega, Material metal, double celsius) {
         SurfaceCondition.Metal condition = new SurfaceCondition.Metal(metal, celsius, omega);

@@ -1,5 +1,6 @@
 package eddyreach.switching;
 
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.Detector;
 import eddyreach.oscillator.UnworkableException;
 import java.util.List;
@@ -35,6 +36,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @param free loss conductance before, at which the output is off, S
      * @param damped loss conductance with the target, S
      * @throws UnworkableException when the output is not off before, or does not go on
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double onTime(double free, double damped) {
         requireRelease(free);
@@ -58,6 +60,7 @@ public record Timing(Detector detector, OutputStage output) {
      * @param damped loss conductance with the target, at which the output is on, S
      * @param free loss conductance afterwards, S
      * @throws UnworkableException when the output does not go off, or is not on before
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double offTime(double damped, double free) {
         requireRelease(free);
@@ -79,6 +82,7 @@ public record Timing(Detector detector, OutputStage output) {
      *
      * @param free loss conductance without a target, S
      * @throws UnworkableException when the oscillation never starts, or does not reach the amplitude at which the output goes off
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public double startUp(double free) {
         detector.requireStart(free);
@@ -122,6 +126,6 @@ public record Timing(Detector detector, OutputStage output) {
             state = trace.end();
             from += stretch;
         }
-        throw new ArithmeticException("an output that should change within " + from + " s has not");
+        throw new SelfCheckException("an output that should change within " + from + " s has not");
     }
 }

@@ -21,6 +21,11 @@ public final class Texts {
         return points.length > LONGEST ? out + "..." : out.toString();
     }
 
+    /** The text with its first letter as a capital, to begin a sentence. */
+    public static String capitalised(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
     /** True for what controls a terminal or the direction of writing instead of being seen. */
     public static boolean isHidden(int point) {
         return Character.isISOControl(point)

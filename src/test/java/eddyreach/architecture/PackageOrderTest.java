@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,9 +55,7 @@ class PackageOrderTest {
             "proof",
             "cli");
 
-    private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("eddyreach");
+    private static final JavaClasses CLASSES = Program.CLASSES;
 
     /** The package without the program's name in front; empty for what is not ours. */
     private static String layer(JavaClass c) {

@@ -1,4 +1,4 @@
-package eddyreach.bench;
+package eddyreach.solved;
 
 import eddyreach.fem.LineForms;
 import eddyreach.linalg.ElementMatrices;

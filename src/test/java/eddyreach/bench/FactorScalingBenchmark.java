@@ -1,4 +1,4 @@
-package eddyreach.bench;
+package eddyreach.solved;
 
 import eddyreach.linalg.FrontalFactor;
 import eddyreach.linalg.FrontalPlan;

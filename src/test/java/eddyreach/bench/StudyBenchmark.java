@@ -1,4 +1,4 @@
-package eddyreach.bench;
+package eddyreach.solved;
 
 import eddyreach.model.read.Library;
 import eddyreach.studies.StudyReader;

@@ -40,8 +40,8 @@ class AskCommandTest {
         assertThat(s.code()).isZero();
         assertThat(s.out())
                 .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.16 mm.\n\ntarget     ")
-                .contains("\npart                  5.", "\naluminium 10 µm, endless plate, factor 1.06: ")
-                .contains("\nStudy: aluminium 10 µm, endless plate.\nSwitch: reference switch, M18, ")
+                .contains("\npart                  5.", "\nAluminium, 10 µm, endless plate, factor 1.06: ")
+                .contains("\nStudy: aluminium, 10 µm, endless plate.\nSwitch: M18 flush reference switch, ")
                 .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
@@ -128,7 +128,7 @@ class AskCommandTest {
                 "a");
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .contains("\nzinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, factor 1.14: the front")
+                .contains("\nZinc 8 µm on mild steel Fe 360 1.5 mm, endless plate, factor 1.14: the front")
                 .contains("\nFiles: a\n")
                 .contains("\nPictures, in a, as png:\n  factors  ");
         assertThat(Session.files(folder)).contains("a/result.json", "a/distances.csv", "a/factors.png");
@@ -206,14 +206,14 @@ class AskCommandTest {
         Session s = ask("--switch", "p14-reference", "--material", "fe360");
         assertThat(s.out())
                 .startsWith("Yes: on at 5.00 mm (factor 1.00); every unit is on up to 4.05 mm.\n")
-                .contains("5.00 ± 0.00  5.25 ± 0.00   1.00");
+                .contains("5.00 (trim)  5.25 (trim)   1.00");
     }
 
     @Test
     void besideTheAxis() {
         Session near = disc("--offset", "6mm");
         assertThat(near.err()).isEmpty();
-        assertThat(near.out()).contains("\nStudy: mild steel Fe 360 1 mm, disc 10 mm, 6 mm off the axis.\n");
+        assertThat(near.out()).contains("\nStudy: mild steel Fe 360, 1 mm, disc 10 mm, 6 mm off the axis.\n");
         assertThat(near.out().replace("\n", " ")).contains(": its axis is 6 mm from that of the switch;");
         assertThat(onDistance(near)).isBetween(0.5, onDistance(disc()));
         Session far = disc("--offset", "80mm");
@@ -243,7 +243,7 @@ class AskCommandTest {
         assertThat(s.out())
                 .contains("\npart                            -            -      -         - never on\n")
                 .startsWith("No: never on, since only metal is detected.\n")
-                .contains("\nair 5 mm, endless plate, never on: it neither conducts nor is magnetic, so the\n");
+                .contains("\nAir, 5 mm, endless plate, never on: it neither conducts nor is magnetic, so the\n");
     }
 
     @Test

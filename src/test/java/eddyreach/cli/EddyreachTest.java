@@ -2,6 +2,11 @@ package eddyreach.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.oscillator.UnworkableException;
+import eddyreach.switching.NoTrimException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -71,15 +76,33 @@ class EddyreachTest {
     void onlyWrongInputIsCalledWrongInput() {
         StringWriter text = new StringWriter();
         PrintWriter err = new PrintWriter(text);
-        assertThat(Failures.execution(new ArithmeticException("the tank does not resonate"), err, false))
+        assertThat(Failures.execution(new SelfCheckException("the mesh does not resolve the problem"), err, false))
+                .isEqualTo(1);
+        assertThat(Failures.execution(new NoTrimException("the switch cannot be trimmed"), err, false))
+                .isEqualTo(1);
+        assertThat(Failures.execution(new NoOscillationException("the tank does not resonate"), err, false))
+                .isEqualTo(1);
+        assertThat(Failures.execution(new MemoryException(3_000_000_000L, 1_000_000_000L), err, false))
+                .isEqualTo(1);
+        assertThat(Failures.execution(
+                        new UnworkableException("the oscillation has collapsed", "loss", 3, "S", 0, 2), err, false))
+                .isEqualTo(2);
+        assertThat(Failures.execution(new ArithmeticException("/ by zero"), err, false))
                 .isEqualTo(1);
         assertThat(Failures.execution(new IllegalArgumentException("radius"), err, false))
                 .isEqualTo(1);
-        assertThat(text.toString().replace(System.lineSeparator(), "\n")).isEqualTo("""
+        assertThat(text.toString().replace(System.lineSeparator(), "\n"))
+                .isEqualTo("""
+                The computation failed: the mesh does not resolve the problem
+                The computation failed: the switch cannot be trimmed
                 The computation failed: the tank does not resonate
+                The computation failed: %s
+                the oscillation has collapsed; loss 3 S: must be at least 0 S and at most 2 S
+                Internal error, a mistake in the program and not in the input: java.lang.ArithmeticException: / by zero
+                The option --trace shows where it happened.
                 Internal error, a mistake in the program and not in the input: java.lang.IllegalArgumentException: radius
                 The option --trace shows where it happened.
-                """);
+                """.formatted(new MemoryException(3_000_000_000L, 1_000_000_000L).getMessage()));
         Failures.execution(new IllegalArgumentException("radius"), err, true);
         assertThat(text.toString()).contains("at eddyreach.cli.EddyreachTest.onlyWrongInput");
     }

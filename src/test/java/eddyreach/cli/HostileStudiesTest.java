@@ -11,13 +11,17 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.kinds.approach.ApproachInput;
 import eddyreach.kinds.approach.ApproachResult;
 import eddyreach.kinds.approach.ApproachRunner;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.SourceFile;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.report.words.ReasonText;
 import eddyreach.studies.StudyReader;
 import eddyreach.study.ResultFiles;
 import eddyreach.study.TextReport;
+import eddyreach.switching.NoTrimException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -187,7 +191,7 @@ class HostileStudiesTest {
         } catch (InputException e) {
             assertThat(e.problems()).as(shown).allMatch(p -> p.line() > 0 && p.column() > 0);
             return End.REFUSED;
-        } catch (ArithmeticException e) {
+        } catch (SelfCheckException | MemoryException | NoTrimException | NoOscillationException e) {
             assertThat(e.getMessage())
                     .as(shown)
                     .matches("(?s).*[a-z]+ [a-z]+ [a-z]+ .*")

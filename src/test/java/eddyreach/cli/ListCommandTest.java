@@ -20,7 +20,7 @@ class ListCommandTest {
         assertThat(s.err()).isEmpty();
         assertThat(s.out())
                 .startsWith("Switches\n")
-                .containsPattern("\\n  p14-reference +reference switch, M18, flush, pot core P14\\n")
+                .containsPattern("\\n  p14-reference +M18 flush reference switch, pot core P14\\n")
                 .contains("\n\nStudies\n")
                 .containsPattern("\\n  m18-derating +derating of an M18 flush switch")
                 .containsPattern(

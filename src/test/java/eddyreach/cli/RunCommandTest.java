@@ -37,10 +37,10 @@ class RunCommandTest {
         assertThat(s.code()).isZero();
         assertThat(s.out())
                 .startsWith("Yes: on at 2.")
-                .contains("\nStudy: endless plates.\nSwitch: reference switch, M18, flush, pot core P14, ")
-                .contains("\nfe360                 5.00 ± 0.0")
+                .contains("\nStudy: endless plates.\nSwitch: M18 flush reference switch, pot core P14, ")
+                .contains("\nfe360                 5.00 (trim)")
                 .contains("\nsheet                 2.")
-                .contains("skin depth 0.19 mm: strong currents\nbut little loss;")
+                .contains("skin depth 0.19 mm, strong currents\nbut little loss;")
                 .contains("\nNote, relative permeability assumed (fe360 150): it varies from piece to piece")
                 .contains(
                         "\nFiles: results/quick\nTo send on: page.html (two pages). Full record: record.html.\nComputed estimate; confirm it on the machine.")

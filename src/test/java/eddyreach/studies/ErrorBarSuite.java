@@ -220,7 +220,7 @@ final class ErrorBarSuite {
         }
         Approach approach = study.approach(ladder.step(ResolutionLadder.FIRST), ladder.step(0));
         Approach.Outcome found = approach.of(target);
-        SolvedSwitch bench = found.step().bench();
+        SolvedSwitch solved = found.step().solved();
         String what = String.format(
                 Locale.ROOT,
                 "%d: d %.1f mm, %.0f kHz, %s, %.1f mm off, mu %.0f, %.1f MS/m, %.3g skins",
@@ -238,8 +238,8 @@ final class ErrorBarSuite {
         for (int i : points) {
             double g = found.curve().distance(i);
             double omega = 2 * Math.PI * found.curve().frequency(i);
-            Complex reference = reference(bench, target, omega, g);
-            Complex computed = bench.change(found.field(), omega, g);
+            Complex reference = reference(solved, target, omega, g);
+            Complex computed = solved.change(found.field(), omega, g);
             pairs.add(new Pair(
                     what + " dZ at " + g + " of " + reference,
                     found.curve().impedanceError(i),
@@ -258,63 +258,63 @@ final class ErrorBarSuite {
             Approach.Outcome found,
             Target target,
             Target standard) {
-        SolvedSwitch bench = step.bench();
-        PlacedTarget steel = bench.target(standard);
+        SolvedSwitch solved = step.solved();
+        PlacedTarget steel = solved.target(standard);
         double sr = model.effectiveDistance();
         double on = found.distance().on();
-        TankState atTrim = bench.state(steel, sr);
-        TankState here = bench.state(found.field(), on);
-        double slope = (bench.state(found.field(), on * 1.001).conductance()
-                        - bench.state(found.field(), on * 0.999).conductance())
+        TankState atTrim = solved.state(steel, sr);
+        TankState here = solved.state(found.field(), on);
+        double slope = (solved.state(found.field(), on * 1.001).conductance()
+                        - solved.state(found.field(), on * 0.999).conductance())
                 / (0.002 * on);
-        double wanted = conductance(bench, standard, atTrim.omega(), sr);
-        double met = conductance(bench, target, here.omega(), on);
+        double wanted = conductance(solved, standard, atTrim.omega(), sr);
+        double met = conductance(solved, target, here.omega(), on);
         return new Pair(what + " on distance " + on, found.distance().onError(), Math.abs((met - wanted) / slope));
     }
 
     /** Loss conductance over capacitance, from the reference solution. */
-    private double conductance(SolvedSwitch bench, Target target, double omega, double distance) {
-        double free = bench.free().omega();
-        Complex z0 = referenceFree(bench, free);
+    private double conductance(SolvedSwitch solved, Target target, double omega, double distance) {
+        double free = solved.free().omega();
+        Complex z0 = referenceFree(solved, free);
         double l0 = z0.getImaginary() / free;
         double capacitance = 1 / (l0 * (free * free + Math.pow(z0.getReal() / l0, 2)));
-        Complex z = referenceFree(bench, omega).add(reference(bench, target, omega, distance));
+        Complex z = referenceFree(solved, omega).add(reference(solved, target, omega, distance));
         return z.getReal() * capacitance / (z.getImaginary() / omega);
     }
 
-    private Complex referenceFree(SolvedSwitch bench, double omega) {
+    private Complex referenceFree(SolvedSwitch solved, double omega) {
         DirectSolve solve = new DirectSolve(
-                bench.model().parts(),
-                bench.coil(omega),
+                solved.model().parts(),
+                solved.coil(omega),
                 List.of(),
                 omega,
                 Temperature.AMBIENT,
                 reference,
-                bench.model().coreRadius());
-        return solve.impedance().add(bench.windingBesideField(omega));
+                solved.model().coreRadius());
+        return solve.impedance().add(solved.windingBesideField(omega));
     }
 
-    private Complex reference(SolvedSwitch bench, Target target, double omega, double distance) {
-        if (bench.fields().endless(target)) {
-            SolvedSwitch over = new SolvedSwitch(bench.model(), reference, List.of(), bytes -> {});
+    private Complex reference(SolvedSwitch solved, Target target, double omega, double distance) {
+        if (solved.fields().endless(target)) {
+            SolvedSwitch over = new SolvedSwitch(solved.model(), reference, List.of(), bytes -> {});
             return over.change(over.target(target.beside(0)), omega, distance);
         }
         if (target.offset() > 0) {
             // one end of the band lies at the frequency asked for, so that nothing is interpolated there
-            double bandwidth = Math.max(1.02, omega / bench.free().omega());
+            double bandwidth = Math.max(1.02, omega / solved.free().omega());
             Resolution finer = new Resolution(BESIDE, BESIDE, BESIDE_WAVES, BESIDE_WAVES, bandwidth, false);
-            SolvedSwitch over = new SolvedSwitch(bench.model(), finer, List.of(target), bytes -> {});
+            SolvedSwitch over = new SolvedSwitch(solved.model(), finer, List.of(target), bytes -> {});
             return over.effect(over.target(target)).change(omega, distance);
         }
         List<Part> parts = target.parts().stream().map(p -> p.shifted(distance)).toList();
         return new DirectSolve(
-                        bench.model().parts(),
-                        bench.coil(omega),
+                        solved.model().parts(),
+                        solved.coil(omega),
                         parts,
                         omega,
                         Temperature.AMBIENT,
                         reference,
-                        bench.model().coreRadius())
+                        solved.model().coreRadius())
                 .change();
     }
 }

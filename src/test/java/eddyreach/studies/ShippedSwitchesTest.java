@@ -71,7 +71,7 @@ class ShippedSwitchesTest {
         ApproachInput study = study(id);
         SwitchModel model = study.switchModel();
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), study.targets(), Progress.NONE);
-        SolvedSwitch fine = ladder.step(ResolutionLadder.FIRST).bench();
+        SolvedSwitch fine = ladder.step(ResolutionLadder.FIRST).solved();
         Trim trim = ladder.step(ResolutionLadder.FIRST).trim();
         Approach approach = study.approach(ladder.step(ResolutionLadder.FIRST), ladder.step(0));
         TankState free = fine.free();

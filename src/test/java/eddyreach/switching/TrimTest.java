@@ -73,7 +73,7 @@ class TrimTest {
                         "the switch cannot be trimmed: before its standard target the loss conductance should fall from 5.00000 mm to the"
                                 + " switch-off distance of 5.50000 mm, but it does not; differential travel 0.1000: no value works")
                 .matches(e -> !e.anyWorks());
-        assertThatExceptionOfType(ArithmeticException.class)
+        assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> Trim.ofSignal("the loss conductance", g -> 1e-4, 5e-3, 0.1));
         assertThatExceptionOfType(NoTrimException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g / 100, FREE, 5e-3, 0.1))

@@ -20,14 +20,14 @@ import java.util.Optional;
  * What to change when a target is detected from too near, ranked by gain. Each line is computed with everything together at the rough
  * resolution; what gains little is left out, and so is what nobody can change about the part. The words are in {@code report.words}.
  *
- * @param needed false when the surely-on distance is close to that of the standard target, so that nothing need be changed
+ * @param needed false when the assured distance is close to that of the standard target, so that nothing need be changed
  * @param changes what helps, the largest gain first; empty when nothing is needed
  * @param otherPrinciple whether a switch that weighs all metals alike is worth a thought: a good conductor that is detected from
  *     much nearer than steel
  */
 public record Advice(boolean needed, List<Change> changes, boolean otherPrinciple) {
 
-    /** Surely-on distance, as a share of the standard target's 0.81 s_n, from which on nothing need be changed. */
+    /** Assured distance, as a share of the standard target's 0.81 s_n, from which on nothing need be changed. */
     public static final double ENOUGH = 0.8;
 
     /** A change that gains less than this share of the rated distance is left out. */
@@ -51,7 +51,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
     /** True when the band leaves too little. */
     static boolean needed(SwitchModel model, Assurance assurance) {
         double assured = new StandardQuantities(model.ratedDistance(), model.faceDiameter()).assured();
-        return !(assurance.surelyOn() >= ENOUGH * assured);
+        return !(assurance.assuredOn() >= ENOUGH * assured);
     }
 
     /** Nothing need be changed. */
@@ -176,7 +176,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
             }
             Material m = single.get().material();
             double computed =
-                    BestThickness.of(trial.step().bench(), target, m, now).thickness();
+                    BestThickness.of(trial.step().solved(), target, m, now).thickness();
             double best = new BigDecimal(computed).round(new MathContext(1)).doubleValue();
             if (best >= THINNEST && best < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT)) {
                 add(
@@ -195,7 +195,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
     }
 
     private static double on(ResolutionLadder.Step step, Target target) {
-        return ConductanceCurve.of(step.bench(), target).on(step.trim());
+        return ConductanceCurve.of(step.solved(), target).on(step.trim());
     }
 
     private static boolean conductor(Target target) {

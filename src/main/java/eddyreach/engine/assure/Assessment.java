@@ -5,7 +5,7 @@ import java.util.Optional;
 /**
  * What an engineer needs to answer for one target.
  *
- * @param assurance surely on, may be, surely off
+ * @param assurance assured on, may be, assured off
  * @param explanation why, at some length; only for targets that are studied one by one
  * @param advice what to change; only for targets that are studied one by one
  */

@@ -1,5 +1,7 @@
 package eddyreach.engine.assure;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
@@ -60,6 +62,11 @@ public final class Assessor {
     /**
      * The same results with their assessments, in order; the standard target, to which all else is compared, gets its band alone. When a
      * variant cannot be computed, say because the tank has too much loss when hot, the results stand without, and say so.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public List<TargetResult> assess(List<TargetResult> results) {
         try {
@@ -78,12 +85,12 @@ public final class Assessor {
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
         SwitchCorners corners = new SwitchCorners(setup, trials.plain(), allowances);
-        AssuranceFinder assurer = new AssuranceFinder(corners, Place.freeAir(corners), allowances);
+        AssuranceFinder finder = new AssuranceFinder(corners, Place.freeAir(corners), allowances);
         List<ConductanceCurve> nominal =
-                each(results.size(), i -> trials.tryout(results.get(i).target()));
+                each(results.size(), i -> trials.curve(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {
             TargetResult r = results.get(i);
-            return assurer.of(r.target(), nominal.get(i), r.distance());
+            return finder.of(r.target(), nominal.get(i), r.distance());
         });
         if (!single) {
             return each(
@@ -95,7 +102,7 @@ public final class Assessor {
         Optional<Advice.Others> others = bands.stream().anyMatch(b -> Advice.needed(setup.switchModel(), b))
                 ? Optional.of(new Advice.Others(alternatives, trials))
                 : Optional.empty();
-        double omega = ladder.step(ResolutionLadder.FIRST).bench().free().omega();
+        double omega = ladder.step(ResolutionLadder.FIRST).solved().free().omega();
         return each(results.size(), i -> {
             TargetResult r = results.get(i);
             if (r.target().actsAs(setup.standard())) {

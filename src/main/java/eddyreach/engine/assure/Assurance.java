@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The distances up to which the output is surely on, between which it may be on or off, and beyond which it is surely off.
+ * The distances up to which the output is assured on, between which it may be on or off, and beyond which it is assured off.
  *
  * <p>Both ends are the worst case of the whole envelope, each computed with everything at its worst at once, never by multiplying
  * factors:
@@ -25,22 +25,22 @@ import java.util.stream.IntStream;
  * what it is by definition, so that its band is the standard's. Not modelled: drift of the ferrite, the capacitor and the electronics and
  * the influence of the supply, for which the limits of s_u stand.
  *
- * @param surelyOn up to this distance, from contact on, the output is surely on, m; NaN when it is nowhere
- * @param surelyOff beyond this distance it is surely off, m; 0 when it is everywhere, infinite when it is nowhere within the range
+ * @param assuredOn up to this distance, from contact on, the output is assured on, m; NaN when it is nowhere
+ * @param assuredOff beyond this distance it is assured off, m; 0 when it is everywhere, infinite when it is nowhere within the range
  * @param allowances what was allowed for
  * @param contributions what each of them does alone to the on distance
  * @param standardColdest where the uncompensated switch would see the standard target when it is coldest, m; NaN when nowhere or not computed
  * @param standardHottest the same when it is hottest, m; infinite when it would be on without a target, NaN when not computed
  */
 public record Assurance(
-        double surelyOn,
-        double surelyOff,
+        double assuredOn,
+        double assuredOff,
         Allowances allowances,
         List<Contribution> contributions,
         double standardColdest,
         double standardHottest) {
 
-    /** Working distance as a share of the surely-on distance, by common practice: from this ... */
+    /** Working distance as a share of the assured distance, by common practice: from this ... */
     public static final double WORK_LOW = 0.5;
 
     /** ... up to this. */
@@ -56,27 +56,27 @@ public record Assurance(
                 .mapToObj(i -> contributions.get(i).widened(other.contributions.get(i)))
                 .toList();
         return new Assurance(
-                anywhereOn() && other.anywhereOn() ? Math.min(surelyOn, other.surelyOn) : Double.NaN,
-                Math.max(surelyOff, other.surelyOff),
+                anywhereOn() && other.anywhereOn() ? Math.min(assuredOn, other.assuredOn) : Double.NaN,
+                Math.max(assuredOff, other.assuredOff),
                 allowances,
                 both,
                 standardColdest,
                 standardHottest);
     }
 
-    /** True when there is a distance at which the output is surely on. */
+    /** True when there is a distance at which the output is assured on. */
     public boolean anywhereOn() {
-        return surelyOn > 0;
+        return assuredOn > 0;
     }
 
     /** Longest working distance to plan with, m; NaN when there is none. */
     public double recommended() {
-        return anywhereOn() ? WORK_HIGH * surelyOn : Double.NaN;
+        return anywhereOn() ? WORK_HIGH * assuredOn : Double.NaN;
     }
 
     /** Working distance that leaves room for mounting and wear, m; NaN when there is none. */
     public double comfortable() {
-        return anywhereOn() ? WORK_LOW * surelyOn : Double.NaN;
+        return anywhereOn() ? WORK_LOW * assuredOn : Double.NaN;
     }
 
     /** What is allowed for. */

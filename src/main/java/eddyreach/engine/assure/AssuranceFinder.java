@@ -107,8 +107,8 @@ final class AssuranceFinder {
                 shorter, defined, (a, b) -> Double.isNaN(a) || Double.isNaN(b) ? Double.NaN : Math.min(a, b), true);
         double off = worst(longer, defined, Math::max, false);
         return new Assurance(
-                shift.surelyOn(on),
-                shift.surelyOff(off),
+                shift.assuredOn(on),
+                shift.assuredOff(off),
                 allowances,
                 contributions,
                 allowances.temperature() ? corners.temperatures().get(0).standard() : Double.NaN,
@@ -190,7 +190,7 @@ final class AssuranceFinder {
     /** Of each layer but those so thick that the field ends in them. */
     private void thicknesses(Target target, List<Varied> all) {
         List<Layer> layers = target.layers();
-        double omega = corners.nominal().bench().free().omega();
+        double omega = corners.nominal().solved().free().omega();
         for (int i = 0; i < target.tolerances().size(); i++) {
             Layer layer = layers.get(i);
             double share = target.tolerances().get(i).share();
@@ -226,8 +226,8 @@ final class AssuranceFinder {
         return all.stream().reduce(worse).orElseThrow();
     }
 
-    private static double distance(ConductanceCurve tryout, Condition c, boolean on) {
-        return on ? tryout.steadyOn(c.weak()) : tryout.off(c.keen());
+    private static double distance(ConductanceCurve curve, Condition c, boolean on) {
+        return on ? curve.steadyOn(c.weak()) : curve.off(c.keen());
     }
 
     private ConductanceCurve curve(Case found) {
@@ -288,7 +288,7 @@ final class AssuranceFinder {
         Case best = stated;
         double highest = score.applyAsDouble(plain);
         List<Spread> ranked = spreads.stream()
-                .filter(s -> !s.negligible(corners.nominal().bench().model().ratedDistance()))
+                .filter(s -> !s.negligible(corners.nominal().solved().model().ratedDistance()))
                 .sorted(Comparator.comparingDouble(Spread::width).reversed())
                 .toList();
         for (Spread s : ranked) {
@@ -340,12 +340,12 @@ final class AssuranceFinder {
                     : rough;
         }
 
-        double surelyOn(double rough) {
+        double assuredOn(double rough) {
             double distance = on(rough) - finite(fine.onError());
             return distance > floor ? distance : Double.NaN;
         }
 
-        double surelyOff(double rough) {
+        double assuredOff(double rough) {
             if (rough == 0) {
                 return 0;
             }

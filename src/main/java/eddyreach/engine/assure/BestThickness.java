@@ -1,5 +1,6 @@
 package eddyreach.engine.assure;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.materials.Material;
@@ -15,31 +16,29 @@ import java.util.stream.IntStream;
  */
 final class BestThickness {
 
-    private static final int POINTS = 61;
-
-    /** The range about the estimate of a single wave, as a factor either way. */
-    private static final double RANGE = 30;
-
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final Target target;
     private final Material material;
     private final double distance;
     private final double best;
     private final double most;
 
-    private BestThickness(SolvedSwitch bench, Target target, Material material, double distance) {
-        this.bench = bench;
+    private BestThickness(SolvedSwitch solved, Target target, Material material, double distance) {
+        this.solved = solved;
         this.target = target;
         this.material = material;
         this.distance = distance;
         double estimate =
-                Wavenumber.sheetOptimum(material, bench.free().omega(), Wavenumber.dominant(bench.model(), distance));
-        double[] thickness = IntStream.range(0, POINTS)
-                .mapToDouble(i -> estimate * Math.pow(RANGE, 2.0 * i / (POINTS - 1) - 1))
+                Wavenumber.sheetOptimum(material, solved.free().omega(), Wavenumber.dominant(solved.model(), distance));
+        double[] thickness = IntStream.range(0, AccuracyPolicy.BEST_THICKNESS_POINTS)
+                .mapToDouble(i -> estimate
+                        * Math.pow(
+                                AccuracyPolicy.BEST_THICKNESS_RANGE,
+                                2.0 * i / (AccuracyPolicy.BEST_THICKNESS_POINTS - 1) - 1))
                 .toArray();
         double[] damping = Arrays.stream(thickness).map(this::damping).toArray();
         int top = 0;
-        for (int i = 1; i < POINTS; i++) {
+        for (int i = 1; i < AccuracyPolicy.BEST_THICKNESS_POINTS; i++) {
             top = damping[i] > damping[top] ? i : top;
         }
         best = thickness[top];
@@ -49,13 +48,13 @@ final class BestThickness {
     /**
      * Finds it.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param target where the sheet is; its outline is taken as endless
      * @param material the metal
      * @param distance distance of the sheet, m
      */
-    static BestThickness of(SolvedSwitch bench, Target target, Material material, double distance) {
-        return new BestThickness(bench, target, material, distance);
+    static BestThickness of(SolvedSwitch solved, Target target, Material material, double distance) {
+        return new BestThickness(solved, target, material, distance);
     }
 
     /** The thickness, m. */
@@ -72,8 +71,8 @@ final class BestThickness {
     private double damping(double thickness) {
         Target sheet = new Target(
                 target.id(), target.label(), new Target.Outline.Endless(), List.of(new Layer(material, thickness)));
-        return bench.stateIfAny(bench.effect(bench.target(sheet)), distance)
-                .map(s -> s.conductance() - bench.free().conductance())
+        return solved.stateIfAny(solved.effect(solved.target(sheet)), distance)
+                .map(s -> s.conductance() - solved.free().conductance())
                 .orElse(0.0);
     }
 }

@@ -30,13 +30,13 @@ final class ConductanceCurve {
     private final Optional<MountedSwitch> recess;
     private PolynomialSplineFunction below;
 
-    ConductanceCurve(SolvedSwitch bench, PlacedTarget field) {
+    ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
         from = 0;
-        reach = AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance();
-        free = bench.free().conductance();
+        reach = AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance();
+        free = solved.free().conductance();
         recess = Optional.empty();
-        TargetEffect effect = bench.effect(field, nearest(bench));
-        logarithm = sampled(from, reach, g -> Math.log(bench.state(effect, g).conductance()));
+        TargetEffect effect = solved.effect(field, nearest(solved));
+        logarithm = sampled(from, reach, g -> Math.log(solved.state(effect, g).conductance()));
     }
 
     /**
@@ -44,26 +44,26 @@ final class ConductanceCurve {
      *
      * @param room largest distance that a background leaves, m; infinite without one
      */
-    ConductanceCurve(MountedSwitch scene, double room) {
-        SolvedSwitch bench = scene.bench();
+    ConductanceCurve(MountedSwitch mounted, double room) {
+        SolvedSwitch solved = mounted.solved();
         double end = Math.min(
                 room,
-                scene.floor() + AccuracyPolicy.SPLINE_REACH * bench.model().ratedDistance());
-        boolean parted = scene.dips() && bench.plane() < end;
-        from = parted ? bench.plane() : scene.floor();
+                mounted.floor() + AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance());
+        boolean parted = mounted.dips() && solved.plane() < end;
+        from = parted ? solved.plane() : mounted.floor();
         reach = end;
-        free = scene.without().conductance();
-        recess = parted ? Optional.of(scene) : Optional.empty();
-        logarithm = sampled(from, reach, g -> Math.log(scene.state(g).conductance()));
+        free = mounted.without().conductance();
+        recess = parted ? Optional.of(mounted) : Optional.empty();
+        logarithm = sampled(from, reach, g -> Math.log(mounted.state(g).conductance()));
     }
 
-    static ConductanceCurve of(SolvedSwitch bench, Target target) {
-        return new ConductanceCurve(bench, bench.target(target));
+    static ConductanceCurve of(SolvedSwitch solved, Target target) {
+        return new ConductanceCurve(solved, solved.target(target));
     }
 
     /** Distance below which azimuthal orders that matter there alone are left out, m. */
-    static double nearest(SolvedSwitch bench) {
-        return AccuracyPolicy.NEAREST_ORDERS * bench.model().ratedDistance();
+    static double nearest(SolvedSwitch solved) {
+        return AccuracyPolicy.NEAREST_ORDERS * solved.model().ratedDistance();
     }
 
     private static PolynomialSplineFunction sampled(double from, double to, DoubleUnaryOperator curve) {
@@ -86,8 +86,8 @@ final class ConductanceCurve {
 
     private synchronized PolynomialSplineFunction below() {
         if (below == null) {
-            MountedSwitch scene = recess.orElseThrow();
-            below = sampled(scene.floor(), from, g -> Math.log(scene.state(g).conductance()));
+            MountedSwitch mounted = recess.orElseThrow();
+            below = sampled(mounted.floor(), from, g -> Math.log(mounted.state(g).conductance()));
         }
         return below;
     }

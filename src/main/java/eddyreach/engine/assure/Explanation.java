@@ -150,7 +150,7 @@ public record Explanation(
     }
 
     private static double on(ResolutionLadder.Step step, Target target) {
-        return ConductanceCurve.of(step.bench(), target).on(step.trim());
+        return ConductanceCurve.of(step.solved(), target).on(step.trim());
     }
 
     private static Optional<Steadiness> steadiness(double factor, List<Sensitivity> list) {

@@ -21,7 +21,7 @@ final class MountedPlace implements Place {
     private final Mount mount;
     private final Map<Key, SolvedSwitch> solved = new HashMap<>();
 
-    /** The first scene of each target, by id, of which the others are variants. */
+    /** The first that was made of each target, by id, of which the others are variants. */
     private final Map<String, MountedSwitch> nominal = new HashMap<>();
 
     /** A mount of given metal, by its parts, around a switch at a temperature. */
@@ -34,27 +34,27 @@ final class MountedPlace implements Place {
     @Override
     public List<ConductanceCurve> before(Target target, List<Condition> conditions, UnaryOperator<Material> metal) {
         Mount made = mount.made(metal);
-        List<SolvedSwitch> benches =
-                conditions.stream().map(c -> bench(c, made)).toList();
+        List<SolvedSwitch> switches =
+                conditions.stream().map(c -> one(c, made)).toList();
         double room =
                 made.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
         Optional<MountedSwitch> like = Optional.ofNullable(nominal.get(target.id()));
-        List<MountedSwitch> scenes = benches.parallelStream()
-                .map(bench -> MountedSwitch.variant(
-                        like, bench, target, made.background(), floor(target), ConductanceCurve.nearest(bench)))
+        List<MountedSwitch> all = switches.parallelStream()
+                .map(one -> MountedSwitch.variant(
+                        like, one, target, made.background(), floor(target), ConductanceCurve.nearest(one)))
                 .toList();
-        nominal.putIfAbsent(target.id(), scenes.get(0));
-        return scenes.parallelStream()
-                .map(scene -> new ConductanceCurve(scene, room))
+        nominal.putIfAbsent(target.id(), all.get(0));
+        return all.parallelStream()
+                .map(mounted -> new ConductanceCurve(mounted, room))
                 .toList();
     }
 
-    private SolvedSwitch bench(Condition c, Mount made) {
-        List<Part> parts = made.parts(c.bench().scale(), AccuracyPolicy.coneSteps(0));
+    private SolvedSwitch one(Condition c, Mount made) {
+        List<Part> parts = made.parts(c.solved().scale(), AccuracyPolicy.coneSteps(0));
         Key key = new Key(parts, c.celsius());
         SolvedSwitch known = solved.get(key);
         if (known == null) {
-            known = c.bench().in(parts, bytes -> {});
+            known = c.solved().in(parts, bytes -> {});
             solved.put(key, known);
         }
         return known;

@@ -34,13 +34,13 @@ interface Place {
     static Place freeAir(SwitchCorners corners) {
         return new Place() {
 
-            /** The waves are those of the nominal bench at any temperature, so that the target is solved once. */
+            /** The waves are those of the nominal switch at any temperature, so that the target is solved once. */
             @Override
             public List<ConductanceCurve> before(
                     Target target, List<Condition> conditions, UnaryOperator<Material> metal) {
-                PlacedTarget field = corners.nominal().bench().target(target);
+                PlacedTarget field = corners.nominal().solved().target(target);
                 return conditions.stream()
-                        .map(c -> new ConductanceCurve(c.bench(), field))
+                        .map(c -> new ConductanceCurve(c.solved(), field))
                         .toList();
             }
 

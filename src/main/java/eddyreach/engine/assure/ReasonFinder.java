@@ -1,5 +1,7 @@
 package eddyreach.engine.assure;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
@@ -30,16 +32,16 @@ import java.util.Optional;
  */
 public final class ReasonFinder {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final LossBudget budget;
     private final double omega;
     private final double wavenumber;
 
-    private ReasonFinder(SolvedSwitch bench, LossBudget budget) {
-        this.bench = bench;
+    private ReasonFinder(SolvedSwitch solved, LossBudget budget) {
+        this.solved = solved;
         this.budget = budget;
-        omega = bench.free().omega();
-        wavenumber = Wavenumber.dominant(bench.model(), budget.distance());
+        omega = solved.free().omega();
+        wavenumber = Wavenumber.dominant(solved.model(), budget.distance());
     }
 
     /**
@@ -49,25 +51,27 @@ public final class ReasonFinder {
      * @param standard the standard target
      * @param distance what was found
      * @param factor its factor
-     * @param bench the switch
+     * @param solved the switch
      * @param budget losses at the distance found
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public static Reason of(
             Target target,
             Target standard,
             SwitchDistance distance,
             double factor,
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             LossBudget budget) {
         double offset = Double.isFinite(target.radius()) ? target.offset() : 0;
-        return new Reason(distance.outcome(), factor, offset, new ReasonFinder(bench, budget).cause(target, standard));
+        return new Reason(distance.outcome(), factor, offset, new ReasonFinder(solved, budget).cause(target, standard));
     }
 
     private Reason.Cause cause(Target target, Target standard) {
         if (target.withoutEffect()) {
             return new Reason.NoEffect();
         }
-        double clearance = target.offset() - target.radius() - bench.model().faceDiameter() / 2;
+        double clearance = target.offset() - target.radius() - solved.model().faceDiameter() / 2;
         if (clearance > 0) {
             return new Reason.BesideFace(clearance);
         }
@@ -103,7 +107,7 @@ public final class ReasonFinder {
         if (m.muReal() > 1 || layer.thickness() >= Regime.THIN * delta) {
             return new Reason.Thick(metal(m), layer.thickness());
         }
-        BestThickness best = BestThickness.of(bench, target, m, budget.distance());
+        BestThickness best = BestThickness.of(solved, target, m, budget.distance());
         return new Reason.Resistor(layer.thickness(), delta, best.thickness(), best.share(layer.thickness()));
     }
 

@@ -30,13 +30,13 @@ final class SwitchCorners {
     /**
      * A switch at one temperature.
      *
-     * @param bench the switch in free air
+     * @param solved the switch in free air
      * @param celsius its temperature and the target's, degrees Celsius
      * @param weak thresholds of a piece with the shortest distances allowed
      * @param keen thresholds of a piece with the longest distances allowed
      * @param standard where the standard target switches on with the nominal thresholds, m
      */
-    record Condition(SolvedSwitch bench, double celsius, Trim weak, Trim keen, double standard) {}
+    record Condition(SolvedSwitch solved, double celsius, Trim weak, Trim keen, double standard) {}
 
     /**
      * @param setup switch and standard target
@@ -52,14 +52,14 @@ final class SwitchCorners {
         double travel = allowances.differentialTravel() * longest;
         double least = (1 - allowances.usable()) * shortest;
         double most = (1 + allowances.usable()) * longest;
-        ConductanceCurve trimmed = ConductanceCurve.of(rough.bench(), standard);
+        ConductanceCurve trimmed = ConductanceCurve.of(rough.solved(), standard);
         pieceShort = weak(trimmed.conductance(shortest));
         pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();
         usableShort = weak(trimmed.conductance((1 - allowances.usable()) * sr));
         usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
         ambient = new Condition(
-                rough.bench(),
+                rough.solved(),
                 Temperature.AMBIENT,
                 weak(trimmed.conductance(least)),
                 keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
@@ -82,12 +82,12 @@ final class SwitchCorners {
 
     /** The thresholds are kept from the trim at 23 C as long as the standard target stays within the limits of s_u. */
     private Condition condition(double celsius, double least, double most, double travel) {
-        SolvedSwitch bench = nominal.bench().at(celsius);
-        ConductanceCurve tryout = ConductanceCurve.of(bench, Variants.at(standard, celsius));
+        SolvedSwitch solved = nominal.solved().at(celsius);
+        ConductanceCurve tryout = ConductanceCurve.of(solved, Variants.at(standard, celsius));
         double on = Math.max(pieceLong.on(), tryout.conductance(most));
         double off = Math.max(pieceLong.off(), tryout.conductance(most + travel));
         return new Condition(
-                bench,
+                solved,
                 celsius,
                 weak(Math.min(pieceShort.on(), tryout.conductance(least))),
                 keen(on, off),

@@ -95,8 +95,8 @@ final class TrialSwitches {
     }
 
     /** A target as it is before the switch as it is. */
-    ConductanceCurve tryout(Target target) {
-        return ConductanceCurve.of(plain.bench(), target);
+    ConductanceCurve curve(Target target) {
+        return ConductanceCurve.of(plain.solved(), target);
     }
 
     /**
@@ -120,7 +120,7 @@ final class TrialSwitches {
 
         /** On distance of a variant, m: the difference at the rough resolution added to what was found; NaN when it does not switch on. */
         double on(Target variant) {
-            double on = ConductanceCurve.of(step.bench(), variant).on(step.trim());
+            double on = ConductanceCurve.of(step.solved(), variant).on(step.trim());
             return Double.isFinite(fine.on()) && Double.isFinite(nominal) ? Math.max(0, fine.on() + on - nominal) : on;
         }
     }

@@ -23,7 +23,7 @@ final class Variants {
         return of(target, m -> conducting(m, factor));
     }
 
-    /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the bench. */
+    /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the switch. */
     static Target at(Target target, double celsius) {
         return of(target, m -> m.heldAt(celsius));
     }

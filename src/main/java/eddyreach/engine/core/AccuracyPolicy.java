@@ -1,8 +1,11 @@
 package eddyreach.engine.core;
 
+import java.util.List;
+
 /**
- * The tolerances and caps that decide how accurate a result is, in one place: with {@link eddyreach.field.axial.Resolution}, which holds meshes,
- * degrees, wavenumbers and frequencies, what there is to turn. Whatever is not said to come from a source was chosen by trying: finer, it
+ * The tolerances and caps that decide how accurate a result is, in one place. Below the engine stand {@link eddyreach.field.axial.Resolution}, which
+ * holds meshes, degrees, wavenumbers and frequencies, and {@link eddyreach.field.axial.FieldAccuracy}; the three are listed on the site's page
+ * {@code method/accuracy-policy.md}. Whatever is not said to come from a source was chosen by trying: finer, it
  * changed nothing that the error bars show.
  */
 public final class AccuracyPolicy {
@@ -81,6 +84,12 @@ public final class AccuracyPolicy {
     /** Cells of a recess map that are confirmed at the finer step because they lie near a limit, at most. */
     public static final int CONFIRMED_CELLS = 12;
 
+    /** Neighbours on a curve through which the polynomial runs that a distance between computed targets is taken from. */
+    public static final int CURVE_NEIGHBOURS = 8;
+
+    /** Neighbours of the polynomials that it is compared with. */
+    public static final List<Integer> CURVE_FEWER = List.of(6, 4);
+
     // ---- mounts
 
     /** Intervals of the Chebyshev distances at which a target inside a recess is solved; every other gives the error of the interpolation. */
@@ -91,6 +100,52 @@ public final class AccuracyPolicy {
      * copper and stainless steel (a ball of 9 mm before an M18 in free air, where the exact ball is known all the way, with 16 discs).
      */
     public static final double BALL_STEPS_BELOW = 3;
+
+    /** Steps that stand for a cone of a mount before a background, coarse and fine: what the two differ by goes into the bar. */
+    public static final List<Integer> BACKGROUND_CONE_STEPS = List.of(5, 8);
+
+    /** By how much a dimension is changed to find its effect, in diameters of the face: enough to stand out from what a new mesh changes. */
+    public static final double DIMENSION_CHANGE = 0.015;
+
+    /** Steps of the grid of safe dimensions that are tried when the finer result is less favourable. */
+    public static final int SAFE_TRIES = 6;
+
+    // ---- searches
+
+    /** Thicknesses, at even ratios, among which the one of most damping is looked for. */
+    public static final int BEST_THICKNESS_POINTS = 61;
+
+    /** The range in which they lie about the estimate of a single wave, as a factor either way. */
+    public static final double BEST_THICKNESS_RANGE = 30;
+
+    /** How closely limits of backgrounds and neighbours are found, in diameters of the face. */
+    public static final double LIMIT_DISTANCE = 1e-3;
+
+    /** A target before a mount is followed no farther, in the usual range of distances. */
+    public static final double MOUNT_FARTHEST = 4;
+
+    /** Ratio of seen to unseen size down to which the smallest target that is seen is searched. */
+    public static final double SMALLEST_SIZE = 1.01;
+
+    // ---- neighbours
+
+    /** A shifted switch-on distance is looked for from this share of what it is without a neighbour ... */
+    public static final double SHIFT_NEAREST = 0.3;
+
+    /** ... to this multiple. */
+    public static final double SHIFT_FARTHEST = 2.2;
+
+    /** How closely it is found, m. */
+    public static final double SHIFT_FOUND = 1e-9;
+
+    /** Distances at which it is looked for whether the neighbour alone holds the output on. */
+    public static final int NEIGHBOUR_LOOKS = 60;
+
+    /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
+    public static final double NEIGHBOUR_COMPUTED = 12;
+
+    /** Step of the numerical derivative: errors of third order and of rounding are both about 1e-10. */
+    public static final double BEAT_STEP = 1e-5;
 
     private AccuracyPolicy() {}
 

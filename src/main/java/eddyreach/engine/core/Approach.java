@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
@@ -59,17 +62,24 @@ public final class Approach {
     public record Outcome(
             ResolutionLadder.Step step, PlacedTarget field, Curve curve, SwitchDistance distance, double lostNearer) {}
 
+    /**
+     * What a target does, at both steps.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Outcome of(Target target) {
-        PlacedTarget fineField = fine.bench().target(target);
-        PlacedTarget coarseField = coarse.bench().target(target);
-        TargetEffect effect = fine.bench().effect(fineField);
+        PlacedTarget fineField = fine.solved().target(target);
+        PlacedTarget coarseField = coarse.solved().target(target);
+        TargetEffect effect = fine.solved().effect(fineField);
         Map<Double, TankState> known = new HashMap<>();
         SwitchPoints points = finder.points(g ->
-                known.computeIfAbsent(g, d -> fine.bench().state(effect, d)).conductance());
+                known.computeIfAbsent(g, d -> fine.solved().state(effect, d)).conductance());
         return new Outcome(
                 fine,
                 fineField,
-                curve(known, effect, coarse.bench().effect(coarseField)),
+                curve(known, effect, coarse.solved().effect(coarseField)),
                 finder.distance(points, target, fineField, coarseField),
                 points.lostNearer().map(Crossing::distance).orElse(Double.NaN));
     }
@@ -77,10 +87,10 @@ public final class Approach {
     private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect) {
         int n = points;
         Curve.Builder curve = new Curve.Builder(n);
-        double freeInductance = fine.bench().free().inductance();
+        double freeInductance = fine.solved().free().inductance();
         for (int i = 0; i < n; i++) {
             double g = firstDistance + (lastDistance - firstDistance) * i / (n - 1);
-            TankState s = known.computeIfAbsent(g, d -> fine.bench().state(effect, d));
+            TankState s = known.computeIfAbsent(g, d -> fine.solved().state(effect, d));
             double difference =
                     s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
             curve.add(

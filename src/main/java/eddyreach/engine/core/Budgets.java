@@ -1,5 +1,7 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.PartLoss;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.geometry.Role;
@@ -14,15 +16,16 @@ public final class Budgets {
     private Budgets() {}
 
     /**
-     * Losses of a situation by part.
+     * Losses by part.
      *
      * @param at the solved fields
      * @param target name of the target, null without one
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public static LossBudget of(WorkingPoint at, String target) {
-        SolvedSwitch bench = at.bench();
+        SolvedSwitch solved = at.solved();
         List<PartLoss> losses = at.before().losses();
-        double beside = bench.windingBesideField(at.omega());
+        double beside = solved.windingBesideField(at.omega());
         List<LossBudget.Share> shares = new ArrayList<>();
         double proximity = losses.stream()
                 .filter(p -> p.role() == Role.WINDING)
@@ -49,11 +52,15 @@ public final class Budgets {
     /**
      * Losses with a target beside the axis, where fields are not computed part by part: what the switch loses without it, and the rest, which
      * is the target's with what it changes in the switch.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
-    public static LossBudget beside(SolvedSwitch bench, PlacedTarget target, double distance, String name) {
-        TankState state = bench.state(target, distance);
+    public static LossBudget beside(SolvedSwitch solved, PlacedTarget target, double distance, String name) {
+        TankState state = solved.state(target, distance);
         List<LossBudget.Share> shares =
-                new ArrayList<>(of(WorkingPoint.free(bench), null).shares());
+                new ArrayList<>(of(WorkingPoint.free(solved), null).shares());
         double free = shares.stream().mapToDouble(LossBudget.Share::resistance).sum();
         shares.add(new LossBudget.Share(Role.TARGET, name, true, state.resistance() - free));
         return new LossBudget(distance, shares);

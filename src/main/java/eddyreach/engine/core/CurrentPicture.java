@@ -8,12 +8,14 @@ import java.util.List;
  *
  * @param id the target's id
  * @param title readable title
+ * @param frequency at which the tank oscillates with it, Hz
  * @param skins its conductors; none if nothing conducts
  * @param r radii, m, ascending from 0
  * @param z depth below the target's near face, m, ascending from 0
  * @param density magnitude of the current density, A/m2
  */
-public record CurrentPicture(String id, String title, List<Skin> skins, double[] r, double[] z, double[][] density) {
+public record CurrentPicture(
+        String id, String title, double frequency, List<Skin> skins, double[] r, double[] z, double[][] density) {
 
     /** The arrays are copied, here and when they are asked for. */
     public CurrentPicture {

@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
 import eddyreach.switching.Crossing;
@@ -27,10 +30,16 @@ public record DistanceFinder(
      */
     public SwitchPoints points(DoubleUnaryOperator conductance) {
         return new SwitchPointFinder(fine.trim(), reach, intervals)
-                .find(conductance, fine.bench().free().conductance());
+                .find(conductance, fine.solved().free().conductance());
     }
 
-    /** The distances of known points, with their error bars. */
+    /**
+     * The distances of known points, with their error bars.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public SwitchDistance distance(SwitchPoints points, Target target, PlacedTarget field, PlacedTarget coarseField) {
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
@@ -66,13 +75,13 @@ public record DistanceFinder(
             PlacedTarget coarseField,
             Crossing crossing,
             double threshold) {
-        TankState here = fine.bench().state(field, crossing.distance());
-        TankState there = coarse.bench().state(coarseField, crossing.distance());
-        double cut = fine.bench().effect(field).truncation(crossing.distance()) * here.conductancePerOhm();
+        TankState here = fine.solved().state(field, crossing.distance());
+        TankState there = coarse.solved().state(coarseField, crossing.distance());
+        double cut = fine.solved().effect(field).truncation(crossing.distance()) * here.conductancePerOhm();
         return bar.distance(
                 crossing,
                 bar.conductance(there.conductance() - threshold, here, there, 0)
                         + cut
-                        + OffAxisLimits.outline(fine.bench(), target, field, here, crossing.distance()));
+                        + OffAxisLimits.outline(fine.solved(), target, field, here, crossing.distance()));
     }
 }

@@ -37,7 +37,7 @@ public final class FieldSampler {
 
     /** The field without a target. */
     public static FieldPicture free(WorkingPoint at) {
-        SwitchModel model = at.bench().model();
+        SwitchModel model = at.solved().model();
         double[] r = radii(model, 0);
         double[] z = heights(model, 1.2 * model.faceDiameter() / 2);
         return picture(at, "without-target", Optional.empty(), r, z, List.of(), Optional.empty());
@@ -49,7 +49,7 @@ public final class FieldSampler {
      * @param top upper end of the picture, m
      */
     public static FieldPicture mounted(WorkingPoint at, Mount mount, double top) {
-        SwitchModel model = at.bench().model();
+        SwitchModel model = at.solved().model();
         double face = model.faceDiameter();
         double[] r = steps(0, MOUNT_REACH * face, COLUMNS);
         double[] z = steps(-face, at.behind().isPresent() ? top : Math.min(top, BEFORE * at.distance()), ROWS);
@@ -63,7 +63,7 @@ public final class FieldSampler {
 
     /** The field with a bounded target. */
     public static FieldPicture with(WorkingPoint at, Target target) {
-        SwitchModel model = at.bench().model();
+        SwitchModel model = at.solved().model();
         List<Part> parts = target.body().parts(target.label()).stream()
                 .map(p -> p.shifted(at.distance()))
                 .toList();
@@ -105,13 +105,13 @@ public final class FieldSampler {
             double[] z,
             List<Part> target,
             Optional<FieldPicture.Ball> ball) {
-        SwitchModel model = at.bench().model();
+        SwitchModel model = at.solved().model();
         double[][] flux = new double[z.length][];
         double[][] strength = new double[z.length][];
-        List<Part> parts = new ArrayList<>(at.bench().parts());
+        List<Part> parts = new ArrayList<>(at.solved().parts());
         parts.addAll(target);
         int split = (int) DoubleStream.of(z).filter(h -> h < at.distance()).count();
-        double plane = at.bench().plane();
+        double plane = at.solved().plane();
         double[] before = DoubleStream.of(z).limit(split).map(h -> h - plane).toArray();
         fill(at.before().field().sample(r, before), r, z, 0, split, parts, ball, flux, strength);
         if (split < z.length) {
@@ -179,7 +179,7 @@ public final class FieldSampler {
 
     private static CurrentPicture currents(WorkingPoint at, MeshField field, Target target) {
         double omega = at.omega();
-        double[] r = steps(0, at.bench().fields().reach(target), CURRENT_COLUMNS);
+        double[] r = steps(0, at.solved().fields().reach(target), CURRENT_COLUMNS);
         double[] z = steps(0, shown(target, omega), CURRENT_ROWS);
         double[] drive = field.drive(r, z);
         List<Part> parts = target.parts();
@@ -195,7 +195,7 @@ public final class FieldSampler {
                 .map(p -> new CurrentPicture.Skin(
                         p.material().name(), p.section(), p.material().skinDepth(omega, Temperature.AMBIENT)))
                 .toList();
-        return new CurrentPicture(target.id(), target.label(), skins, r, z, density);
+        return new CurrentPicture(target.id(), target.label(), omega / (2 * Math.PI), skins, r, z, density);
     }
 
     /**

@@ -51,14 +51,14 @@ public final class OffAxisLimits {
 
     /** What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S; 0 on it. */
     public static double outline(
-            SolvedSwitch bench, Target target, PlacedTarget field, TankState here, double distance) {
+            SolvedSwitch solved, Target target, PlacedTarget field, TankState here, double distance) {
         double shift = outlineShift(target);
         if (!(field instanceof OffAxisTarget b) || shift == 0) {
             return 0;
         }
         double most = 0;
         for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
-            TankState there = bench.state(new OffAxisTarget(b.about(), offset), distance);
+            TankState there = solved.state(new OffAxisTarget(b.about(), offset), distance);
             most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
         }
         return most;
@@ -76,13 +76,13 @@ public final class OffAxisLimits {
 
     /** The limits of validity that a target touches. */
     public static List<Warning> warnings(
-            Target target, double farthest, double error, double accuracy, SolvedSwitch bench) {
+            Target target, double farthest, double error, double accuracy, SolvedSwitch solved) {
         List<Warning> list = new ArrayList<>();
         for (Material m : new LinkedHashSet<>(target.body().materials())) {
             ValidityLimits.permeability(target.id(), m).ifPresent(list::add);
         }
         outline(target).ifPresent(list::add);
-        if (bench.fields().endless(target.beside(farthest))) {
+        if (solved.fields().endless(target.beside(farthest))) {
             list.add(Warning.of(Warning.Kind.OFFSET_WITHOUT_EFFECT, target.id())
                     .with(Warning.Measure.RADIUS, target.radius()));
         }

@@ -1,5 +1,9 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.SwitchModel;
@@ -10,7 +14,7 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.function.LongConsumer;
 
 /**
- * The same switch at growing resolution, each step trimmed on its own standard target. Steps beyond the first two are computed only
+ * The same switch at growing resolution, a ladder that each result climbs as far as it needs; each step trimmed on its own standard target. Steps beyond the first two are computed only
  * when a result asks for them.
  */
 public final class ResolutionLadder {
@@ -26,11 +30,21 @@ public final class ResolutionLadder {
     /**
      * A trimmed switch.
      *
-     * @param bench the switch
+     * @param solved the switch
      * @param trim its thresholds
      */
-    public record Step(SolvedSwitch bench, Trim trim) {}
+    public record Step(SolvedSwitch solved, Trim trim) {}
 
+    /**
+     * Computes the first two steps.
+     *
+     * @param targets the targets that will be put before the switch
+     * @param progress is told of the field problems
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public ResolutionLadder(Setup setup, List<Target> targets, Progress progress) {
         this.setup = setup;
         this.progress = progress;
@@ -45,7 +59,14 @@ public final class ResolutionLadder {
         return steps.length - 1;
     }
 
-    /** A step, computed when it is asked for the first time; for one thread. */
+    /**
+     * A step, computed when it is asked for the first time; for one thread.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Step step(int i) {
         if (steps[i] == null) {
             steps[i] = make(i);
@@ -68,16 +89,20 @@ public final class ResolutionLadder {
      *
      * @param targets the targets that will be put before it
      * @param memory is told the most memory that solving may take, bytes, before it begins
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static Step trimmed(
             SwitchModel model, Target standard, Resolution resolution, List<Target> targets, LongConsumer memory) {
-        SolvedSwitch bench = new SolvedSwitch(model, resolution, targets, memory);
-        PlacedTarget field = bench.target(standard);
+        SolvedSwitch solved = new SolvedSwitch(model, resolution, targets, memory);
+        PlacedTarget field = solved.target(standard);
         Trim trim = Trim.atFactory(
-                g -> bench.state(field, g).conductance(),
-                bench.free().conductance(),
+                g -> solved.state(field, g).conductance(),
+                solved.free().conductance(),
                 model.effectiveDistance(),
                 model.differentialTravel());
-        return new Step(bench, trim);
+        return new Step(solved, trim);
     }
 }

@@ -27,23 +27,23 @@ public final class ShapeLimits {
 
     private ShapeLimits() {}
 
-    public static List<Warning> of(Target target, SolvedSwitch bench) {
+    public static List<Warning> of(Target target, SolvedSwitch solved) {
         List<Warning> list = new ArrayList<>();
         if (target.body() instanceof Body.Sheet sheet && !target.withoutEffect()) {
             if (sheet.outline() instanceof Target.Outline.Rectangle r
-                    && !bench.fields().endless(target)) {
+                    && !solved.fields().endless(target)) {
                 list.add(rectangle(target.id(), r));
             }
             if (sheet.texture() instanceof Texture.Perforated p) {
-                perforated(target, p, bench, list);
+                perforated(target, p, solved, list);
             }
             if (sheet.texture() instanceof Texture.Mesh m) {
-                mesh(target, m, bench, list);
+                mesh(target, m, solved, list);
             }
         }
         slit(target, list);
-        beside(target, bench.scale()).ifPresent(list::add);
-        if (bench.fields().cut(target)) {
+        beside(target, solved.scale()).ifPresent(list::add);
+        if (solved.fields().cut(target)) {
             list.add(Warning.of(Warning.Kind.WIDE_RINGS_CUT, target.id())
                     .with(Warning.Measure.RADIUS, target.radius())
                     .with(Warning.Measure.CORE_RADII, OffsetLimit.ENDLESS));
@@ -68,15 +68,15 @@ public final class ShapeLimits {
                 .with(Warning.Measure.LESS, 1 - SmallBodies.rectangleLossRatio(r.aspect()));
     }
 
-    private static double skin(Target target, SolvedSwitch bench) {
-        return target.front().skinDepth(bench.free().omega(), Temperature.AMBIENT);
+    private static double skin(Target target, SolvedSwitch solved) {
+        return target.front().skinDepth(solved.free().omega(), Temperature.AMBIENT);
     }
 
-    private static void perforated(Target target, Texture.Perforated p, SolvedSwitch bench, List<Warning> list) {
+    private static void perforated(Target target, Texture.Perforated p, SolvedSwitch solved, List<Warning> list) {
         list.add(Warning.of(Warning.Kind.OPEN_AREA_AS_SHEET, target.id())
                 .with(Warning.Measure.SHARE, p.openArea())
                 .with(Warning.Measure.CONDUCTIVITY_RATIO, p.conductivityRatio()));
-        double solid = thickness(target) / skin(target, bench);
+        double solid = thickness(target) / skin(target, solved);
         if (solid > 1) {
             list.add(Warning.of(Warning.Kind.OPEN_AREA_THICK, target.id()).with(Warning.Measure.SKIN_DEPTHS, solid));
         }
@@ -90,12 +90,12 @@ public final class ShapeLimits {
                 .sum();
     }
 
-    private static void mesh(Target target, Texture.Mesh m, SolvedSwitch bench, List<Warning> list) {
+    private static void mesh(Target target, Texture.Mesh m, SolvedSwitch solved, List<Warning> list) {
         list.add(Warning.of(Warning.Kind.MESH_AS_SHEET, target.id())
                 .with(Warning.Measure.CONDUCTIVITY_RATIO, m.conductivityRatio()));
-        double opening = (m.pitch() - m.wire()) / bench.model().coreRadius();
+        double opening = (m.pitch() - m.wire()) / solved.model().coreRadius();
         // the wire's own skin depth, not that of the sheet which stands for it
-        double wire = m.wire() / (skin(target, bench) * Math.sqrt(m.conductivityRatio()));
+        double wire = m.wire() / (skin(target, solved) * Math.sqrt(m.conductivityRatio()));
         if (opening > COARSE) {
             list.add(Warning.of(Warning.Kind.MESH_COARSE, target.id()).with(Warning.Measure.CORE_RADII, opening));
         }

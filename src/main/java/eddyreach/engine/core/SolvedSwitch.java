@@ -1,5 +1,8 @@
 package eddyreach.engine.core;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.coil.WindingResistance;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
@@ -46,6 +49,8 @@ public final class SolvedSwitch {
      * @param resolution how fine
      * @param before the targets that will be put before it
      * @param memory is told the most memory that solving may take, bytes, before it begins
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public SolvedSwitch(SwitchModel model, Resolution resolution, List<Target> before, LongConsumer memory) {
         this.model = model;
@@ -93,7 +98,13 @@ public final class SolvedSwitch {
         free = settling.settle((omega, g) -> Complex.ZERO, Double.POSITIVE_INFINITY, other.free.omega());
     }
 
-    /** This switch at another temperature, degrees Celsius; the capacitor stays as it is. */
+    /**
+     * This switch at another temperature, degrees Celsius; the capacitor stays as it is.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public SolvedSwitch at(double celsius) {
         return new SolvedSwitch(this, surroundings.at(celsius), band, bytes -> {});
     }
@@ -103,6 +114,9 @@ public final class SolvedSwitch {
      *
      * @param mount the mount's parts; none for free air
      * @param memory is told the most memory that solving may take, bytes, before it begins
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public SolvedSwitch in(List<Part> mount, LongConsumer memory) {
         if (mount.isEmpty()) {
@@ -198,17 +212,32 @@ public final class SolvedSwitch {
         return targets;
     }
 
-    /** The field problem of a target where it stands. */
+    /**
+     * The field problem of a target where it stands.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public PlacedTarget target(Target target) {
         return targets.of(target, resolution);
     }
 
-    /** The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses. */
+    /**
+     * The field problem of a target of which only the reflection is asked, at half the cost: not its fields and losses.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public PlacedTarget reflector(Target target) {
         return targets.of(target, resolution.withoutFields());
     }
 
-    /** The field problem of a target about its own axis, made to serve up to its offset. */
+    /**
+     * The field problem of a target about its own axis, made to serve up to its offset.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public TargetField about(Target target) {
         return targets.about(target, resolution);
     }
@@ -217,6 +246,8 @@ public final class SolvedSwitch {
      * The field problem of a target on the axis.
      *
      * @throws IllegalArgumentException if it stands beside the axis
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public TargetField onAxis(Target target) {
         if (target.offset() > 0) {
@@ -231,32 +262,62 @@ public final class SolvedSwitch {
         return free;
     }
 
-    /** The tank with a target at a distance, m. */
+    /**
+     * The tank with a target at a distance, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public TankState state(PlacedTarget target, double distance) {
         return state(effect(target), distance);
     }
 
-    /** The tank under an effect at a distance, m. */
+    /**
+     * The tank under an effect at a distance, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public TankState state(TargetEffect effect, double distance) {
         return settling.settle(effect, distance, free.omega());
     }
 
-    /** The same; empty when no frequency is found at which coil and tank agree. */
+    /**
+     * The same; empty when no frequency is found at which coil and tank agree.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Optional<TankState> stateIfAny(TargetEffect effect, double distance) {
         return settling.settleIfAny(effect, distance, free.omega());
     }
 
-    /** What a target does, with tables that serve all distances; for one thread. */
+    /**
+     * What a target does, with tables that serve all distances; for one thread.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
     public TargetEffect effect(PlacedTarget target) {
         return effect(target, 0);
     }
 
-    /** The same, beside the axis with no more azimuthal orders below a distance, m, than it needs. */
+    /**
+     * The same, beside the axis with no more azimuthal orders below a distance, m, than it needs.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
     public TargetEffect effect(PlacedTarget target, double nearest) {
         return effects.of(target, nearest);
     }
 
-    /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */
+    /**
+     * Change of the impedance by a target at a distance, m, and an angular frequency, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex change(PlacedTarget target, double omega, double distance) {
         return effects.change(target, omega, distance);
     }

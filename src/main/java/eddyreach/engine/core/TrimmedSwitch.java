@@ -1,5 +1,6 @@
 package eddyreach.engine.core;
 
+import eddyreach.numerics.SelfCheckException;
 /**
  * The switch as its factory trim leaves it, without a target.
  *
@@ -20,13 +21,17 @@ public record TrimmedSwitch(
         double offAmplitude,
         LossBudget freeBudget) {
 
-    /** A bench with its thresholds and its fields without a target. */
+    /**
+     * A switch with its thresholds and its fields without a target.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     */
     public static TrimmedSwitch of(ResolutionLadder.Step step, WorkingPoint free) {
-        SolvedSwitch bench = step.bench();
-        TankState s = bench.free();
-        var element = bench.model().element();
+        SolvedSwitch solved = step.solved();
+        TankState s = solved.free();
+        var element = solved.model().element();
         return new TrimmedSwitch(
-                bench.capacitance(),
+                solved.capacitance(),
                 new Operating(
                         s.resistance(),
                         s.inductance(),

@@ -107,14 +107,14 @@ public final class ValidityLimits {
     }
 
     /** What concerns the outline and the materials of a whole sweep. */
-    public static List<Warning> sweep(Target.Outline outline, Collection<Material> materials, SolvedSwitch bench) {
+    public static List<Warning> sweep(Target.Outline outline, Collection<Material> materials, SolvedSwitch solved) {
         List<Warning> list = new ArrayList<>();
         materials.forEach(m -> permeability(m.id(), m).ifPresent(list::add));
         if (outline instanceof Target.Outline.Square) {
             list.add(squares());
         }
         double radius = outline.equivalentRadius();
-        if (Double.isFinite(radius) && bench.fields().wide(radius)) {
+        if (Double.isFinite(radius) && solved.fields().wide(radius)) {
             list.add(wide("outline", radius));
         }
         return list;

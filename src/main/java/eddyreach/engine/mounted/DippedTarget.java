@@ -1,5 +1,7 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.Band;
@@ -29,7 +31,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class DippedTarget {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final List<Part> fixed;
     private final List<Part> target;
     private final Optional<TargetField> exact;
@@ -55,7 +57,7 @@ public final class DippedTarget {
     private double decay;
 
     /**
-     * @param bench the switch in its mount
+     * @param solved the switch in its mount
      * @param fixed what stands still beside them, such as a background
      * @param target the target's rings, its nearest point in z = 0
      * @param exact the target that these rings only stand for; empty when they are the target
@@ -63,31 +65,31 @@ public final class DippedTarget {
      * @param to largest distance, m; not below the plane where the exact target is given
      */
     public DippedTarget(
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             List<Part> fixed,
             List<Part> target,
             Optional<TargetField> exact,
             double from,
             double to) {
-        this(bench, fixed, target, exact, from, to, Optional.empty());
+        this(solved, fixed, target, exact, from, to, Optional.empty());
     }
 
     private DippedTarget(
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             List<Part> fixed,
             List<Part> target,
             Optional<TargetField> exact,
             double from,
             double to,
             Optional<DippedTarget> base) {
-        this.bench = bench;
+        this.solved = solved;
         this.fixed = List.copyOf(fixed);
         this.target = List.copyOf(target);
         this.exact = exact;
         this.from = from;
         this.to = to;
         this.base = base;
-        band = base.map(b -> b.band).orElse(bench.band());
+        band = base.map(b -> b.band).orElse(solved.band());
     }
 
     /** A variant of this one at the same distances, see above. */
@@ -95,12 +97,22 @@ public final class DippedTarget {
         return new DippedTarget(other, standing, rings, Optional.empty(), from, to, Optional.of(this));
     }
 
-    /** Change of the impedance by the target, ohm. */
+    /**
+     * Change of the impedance by the target, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex change(double omega, double distance) {
         return interpolated(omega, distance, 1);
     }
 
-    /** What the interpolation may be wrong by, ohm. */
+    /**
+     * What the interpolation may be wrong by, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double error(double omega, double distance) {
         return interpolated(omega, distance, 1)
                 .subtract(interpolated(omega, distance, 2))
@@ -120,7 +132,7 @@ public final class DippedTarget {
         return (from + to) / 2 - (to - from) / 2 * Math.cos(Math.PI * i / AccuracyPolicy.DIP_INTERVALS);
     }
 
-    private synchronized Complex[][] solved() {
+    private synchronized Complex[][] solutions() {
         if (change == null) {
             base.ifPresentOrElse(this::follow, this::solve);
             decay = Math.log(change[0][0].abs() / change[0][AccuracyPolicy.DIP_INTERVALS].abs()) / (to - from);
@@ -149,7 +161,7 @@ public final class DippedTarget {
      * frequency is high, times what it changes by towards the high end.
      */
     private void follow(DippedTarget like) {
-        Complex[][] known = like.solved();
+        Complex[][] known = like.solutions();
         int n = AccuracyPolicy.DIP_INTERVALS;
         Complex[] all = IntStream.rangeClosed(0, n / 2 + 1)
                 .parallel()
@@ -179,12 +191,12 @@ public final class DippedTarget {
     /** Makes the discs as strong as what they stand for. */
     private void match(TargetField exactly, double[] omega, Complex[][] found) {
         for (int k = 0; k < found.length; k++) {
-            Complex ratio = bench.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
+            Complex ratio = solved.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
             for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i++) {
                 found[k][i] = found[k][i].multiply(ratio);
             }
             double above = to + (to - from);
-            Complex there = bench.change(exactly, omega[k], above).divide(direct(omega[k], above));
+            Complex there = solved.change(exactly, omega[k], above).divide(direct(omega[k], above));
             Complex d = there.divide(ratio).subtract(1);
             drift = Math.max(drift, Math.abs(d.getReal()));
             turn = Math.max(turn, Math.abs(d.getImaginary()));
@@ -192,22 +204,22 @@ public final class DippedTarget {
     }
 
     private Complex direct(double omega, double distance) {
-        List<Part> around = new ArrayList<>(bench.parts());
+        List<Part> around = new ArrayList<>(solved.parts());
         around.addAll(fixed);
         return new DirectSolve(
                         around,
-                        bench.coil(omega),
+                        solved.coil(omega),
                         target.stream().map(p -> p.shifted(distance)).toList(),
                         omega,
-                        bench.celsius(),
-                        bench.resolution().body(),
-                        bench.scale())
+                        solved.celsius(),
+                        solved.resolution().body(),
+                        solved.scale())
                 .change();
     }
 
     /** Barycentric interpolation through every stride-th node; dZ / w is linear in w, as everywhere. */
     private Complex interpolated(double omega, double distance, int stride) {
-        Complex[][] z = solved();
+        Complex[][] z = solutions();
         double low = band.low();
         double high = band.high();
         double t = (omega - low) / (high - low);

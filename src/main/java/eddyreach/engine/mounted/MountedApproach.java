@@ -1,5 +1,8 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
@@ -20,16 +23,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * One target that comes nearer in one scene, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
+ * One target that comes nearer to one mounted switch, computed at two steps of the ladder, whose difference is the error bar ({@link ErrorBar}).
  */
 public final class MountedApproach {
 
-    /** A target is followed no farther, in the usual range of distances. */
-    private static final double FARTHEST = 4;
-
     private final ResolutionLadder.Step fine;
     private final ResolutionLadder.Step coarse;
-    private final MountedSwitch scene;
+    private final MountedSwitch mounted;
     private final MountedSwitch rough;
     private final double last;
     private final ErrorBar bar;
@@ -39,33 +39,33 @@ public final class MountedApproach {
     /**
      * @param fine the step that gives the result
      * @param coarse the step before
-     * @param scene the scene at the finer step
-     * @param rough the scene at the coarser step
+     * @param mounted switch and mount at the finer step
+     * @param rough the same at the coarser step
      * @param last largest distance examined, m
      * @param trimmedHere true for the standard target where the switch is trimmed on it, in free air
      */
     public MountedApproach(
             ResolutionLadder.Step fine,
             ResolutionLadder.Step coarse,
-            MountedSwitch scene,
+            MountedSwitch mounted,
             MountedSwitch rough,
             double last,
             boolean trimmedHere) {
-        this(fine, coarse, scene, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
+        this(fine, coarse, mounted, rough, last, trimmedHere, AccuracyPolicy.APPROACH_INTERVALS);
     }
 
     /** The same with another number of intervals. */
     public MountedApproach(
             ResolutionLadder.Step fine,
             ResolutionLadder.Step coarse,
-            MountedSwitch scene,
+            MountedSwitch mounted,
             MountedSwitch rough,
             double last,
             boolean trimmedHere,
             int intervals) {
         this.fine = fine;
         this.coarse = coarse;
-        this.scene = scene;
+        this.mounted = mounted;
         this.rough = rough;
         this.last = last;
         bar = ErrorBar.of(model(), trimmedHere);
@@ -83,9 +83,12 @@ public final class MountedApproach {
      * @param usual usual range of distances, m
      * @param fine step of the ladder that gives the result
      * @param coarse the step before
-     * @param scene the scene at the finer step
-     * @param rough the scene at the coarser step
+     * @param mounted the mounted at the finer step
+     * @param rough the mounted at the coarser step
      * @param intervals intervals in which the switch points are looked for
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static Found search(
             Setup setup,
@@ -94,19 +97,19 @@ public final class MountedApproach {
             Target target,
             ResolutionLadder.Step fine,
             ResolutionLadder.Step coarse,
-            MountedSwitch scene,
+            MountedSwitch mounted,
             MountedSwitch rough,
             int intervals) {
         // the switch is trimmed on the standard target in free air: there the errors are one and the same
         boolean trimmed = mount.isEmpty() && target.actsAs(setup.standard());
         double room =
                 mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
-        double reach = Math.max(usual, scene.floor() + setup.switchModel().ratedDistance());
+        double reach = Math.max(usual, mounted.floor() + setup.switchModel().ratedDistance());
         while (true) {
             double last = Math.min(reach, room);
-            MountedApproach a = new MountedApproach(fine, coarse, scene, rough, last, trimmed, intervals);
+            MountedApproach a = new MountedApproach(fine, coarse, mounted, rough, last, trimmed, intervals);
             SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= FARTHEST * usual) {
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
                 return new Found(a, d);
             }
             reach *= 2;
@@ -114,14 +117,20 @@ public final class MountedApproach {
     }
 
     private TankState state(double distance) {
-        return known.computeIfAbsent(distance, scene::state);
+        return known.computeIfAbsent(distance, mounted::state);
     }
 
-    /** Where the output switches. */
+    /**
+     * Where the output switches.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public SwitchDistance distance() {
-        double floor = scene.floor();
+        double floor = mounted.floor();
         SwitchPoints points = new SwitchPointFinder(fine.trim(), last - floor, intervals)
-                .find(g -> state(g + floor).conductance(), scene.without().conductance());
+                .find(g -> state(g + floor).conductance(), mounted.without().conductance());
         Optional<Crossing> on = points.on();
         Optional<Crossing> off = points.off();
         double onAt = on.map(c -> c.distance() + floor).orElse(Double.NaN);
@@ -137,23 +146,23 @@ public final class MountedApproach {
     }
 
     private double error(Crossing crossing, double threshold) {
-        double g = crossing.distance() + scene.floor();
-        TankState here = scene.state(g);
+        double g = crossing.distance() + mounted.floor();
+        TankState here = mounted.state(g);
         TankState there = rough.state(g);
-        Complex wrong = scene.stairs(here.omega(), g);
+        Complex wrong = mounted.stairs(here.omega(), g);
         // the conductance goes as R/L, and with the frequency a little more
         double stairs = here.conductance()
                 * (wrong.getReal() / here.resistance() + wrong.getImaginary() / (here.omega() * here.inductance()));
         return bar.distance(
                 crossing,
-                bar.conductance(there.conductance() - threshold, here, there, scene.interpolation(here.omega(), g))
+                bar.conductance(there.conductance() - threshold, here, there, mounted.interpolation(here.omega(), g))
                         + stairs
-                        + scene.truncation(g) * here.conductancePerOhm()
-                        + scene.outline(here, g));
+                        + mounted.truncation(g) * here.conductancePerOhm()
+                        + mounted.outline(here, g));
     }
 
     private SwitchModel model() {
-        return scene.bench().model();
+        return mounted.solved().model();
     }
 
     /**
@@ -162,11 +171,14 @@ public final class MountedApproach {
      * @param first first distance, m; the nearest possible one where a mount stops the target before
      * @param end last distance, m
      * @param n number of distances
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public Curve curve(double first, double end, int n) {
         Curve.Builder curve = new Curve.Builder(n);
-        double from = Math.max(first, scene.floor());
-        TankState without = scene.without();
+        double from = Math.max(first, mounted.floor());
+        TankState without = mounted.without();
         for (int i = 0; i < n; i++) {
             double g = from + (end - from) * i / (n - 1);
             TankState s = state(g);
@@ -177,8 +189,8 @@ public final class MountedApproach {
                     s.inductance() - without.inductance(),
                     ErrorBar.ofDifference(
                                     s.change().subtract(rough.state(g).change()).abs())
-                            + scene.stairs(s.omega(), g).abs()
-                            + scene.truncation(g),
+                            + mounted.stairs(s.omega(), g).abs()
+                            + mounted.truncation(g),
                     model().element().amplitude(s.conductance()));
         }
         return curve.build();

@@ -1,5 +1,8 @@
 package eddyreach.engine.mounted;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.SolvedSwitch;
@@ -31,7 +34,7 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class MountedSwitch {
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final Target target;
     private final Optional<Mount.Standing> background;
     private final double floor;
@@ -44,64 +47,70 @@ public final class MountedSwitch {
     private final TankState without;
 
     /**
-     * @param bench the switch in its mount
+     * @param solved the switch in its mount
      * @param target the target
      * @param background what stands behind it
      * @param floor least distance that the mount lets the target have, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
-    public MountedSwitch(SolvedSwitch bench, Target target, Optional<Mount.Standing> background, double floor) {
-        this(bench, target, background, floor, 0, Optional.empty());
+    public MountedSwitch(SolvedSwitch solved, Target target, Optional<Mount.Standing> background, double floor) {
+        this(solved, target, background, floor, 0, Optional.empty());
     }
 
     /**
-     * For bands: a variant of another scene, with a little other materials or temperature.
+     * For bands: a variant of another mounted, with a little other materials or temperature.
      *
-     * @param like the scene that it is a variant of; empty for the first
+     * @param like the mounted that it is a variant of; empty for the first
      * @param nearest distance below which azimuthal orders that matter there alone are left out beside the axis, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountedSwitch variant(
             Optional<MountedSwitch> like,
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             Target target,
             Optional<Mount.Standing> background,
             double floor,
             double nearest) {
-        return new MountedSwitch(bench, target, background, floor, nearest, like.flatMap(s -> s.dipped));
+        return new MountedSwitch(solved, target, background, floor, nearest, like.flatMap(s -> s.dipped));
     }
 
     private MountedSwitch(
-            SolvedSwitch bench,
+            SolvedSwitch solved,
             Target target,
             Optional<Mount.Standing> background,
             double floor,
             double nearest,
             Optional<DippedTarget> like) {
-        this.bench = bench;
+        this.solved = solved;
         this.target = target;
         this.background = background;
         this.floor = floor;
-        behind = background.map(b -> bench.onAxis(b.plate().asTarget()));
+        behind = background.map(b -> solved.onAxis(b.plate().asTarget()));
         acts = !target.withoutEffect();
-        boolean bounded = acts && !bench.fields().endless(target);
-        alone = background.isEmpty() ? Optional.of(bench.target(target)) : Optional.empty();
-        effect = alone.map(field -> bench.effect(field, nearest));
+        boolean bounded = acts && !solved.fields().endless(target);
+        alone = background.isEmpty() ? Optional.of(solved.target(target)) : Optional.empty();
+        effect = alone.map(field -> solved.effect(field, nearest));
         through = background.isPresent() && bounded
                 ? Optional.of(new ThroughTarget(
                         target.parts(),
-                        bench.basis(),
-                        bench.band(),
-                        bench.celsius(),
-                        bench.resolution(),
-                        bench.scale()))
+                        solved.basis(),
+                        solved.band(),
+                        solved.celsius(),
+                        solved.resolution(),
+                        solved.scale()))
                 : Optional.empty();
         boolean finite = Double.isFinite(target.radius());
-        dipped = acts && finite && floor < bench.plane()
-                ? Optional.of(like.map(d -> d.variant(bench, standing(), rings()))
-                        .orElseGet(() -> new DippedTarget(bench, standing(), rings(), stepped(), floor, bench.plane())))
+        dipped = acts && finite && floor < solved.plane()
+                ? Optional.of(like.map(d -> d.variant(solved, standing(), rings()))
+                        .orElseGet(() -> new DippedTarget(solved, standing(), rings(), stepped(), floor, solved.plane())))
                 : Optional.empty();
         without = background
-                .map(b -> bench.state(behind.orElseThrow(), b.distance()))
-                .orElse(bench.free());
+                .map(b -> solved.state(behind.orElseThrow(), b.distance()))
+                .orElse(solved.free());
     }
 
     /** The background as a disc for the direct solve, an endless one cut where it does not matter. */
@@ -112,7 +121,7 @@ public final class MountedSwitch {
                         Role.MOUNT,
                         new Section(
                                 0,
-                                Math.min(b.plate().diameter() / 2, OffsetLimit.ENDLESS * bench.scale()),
+                                Math.min(b.plate().diameter() / 2, OffsetLimit.ENDLESS * solved.scale()),
                                 b.distance(),
                                 b.distance() + b.plate().thickness()),
                         b.plate().material()))
@@ -124,7 +133,8 @@ public final class MountedSwitch {
     private List<Part> rings() {
         return target.body() instanceof Body.Ball ball
                 ? ball.stepped(
-                        target.id(), AccuracyPolicy.ballDiscs(bench.resolution().waves()))
+                        target.id(),
+                        AccuracyPolicy.ballDiscs(solved.resolution().waves()))
                 : target.parts();
     }
 
@@ -134,8 +144,8 @@ public final class MountedSwitch {
                 : Optional.empty();
     }
 
-    public SolvedSwitch bench() {
-        return bench;
+    public SolvedSwitch solved() {
+        return solved;
     }
 
     /** Least distance that the mount lets the target have, m. */
@@ -148,33 +158,49 @@ public final class MountedSwitch {
         return without;
     }
 
-    /** The tank with the target at a distance, m. */
+    /**
+     * The tank with the target at a distance, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public TankState state(double distance) {
         if (!acts) {
             return without;
         }
-        if (distance < bench.plane() && dipped.isPresent()) {
+        if (distance < solved.plane() && dipped.isPresent()) {
             DippedTarget d = dipped.get();
             if (background.isEmpty()) {
-                return bench.state(d::change, distance);
+                return solved.state(d::change, distance);
             }
             double at = background.get().distance();
-            return bench.state(
-                    (omega, g) -> d.change(omega, g).add(bench.change(behind.orElseThrow(), omega, at)), distance);
+            return solved.state(
+                    (omega, g) -> d.change(omega, g).add(solved.change(behind.orElseThrow(), omega, at)), distance);
         }
         // contact with the highest metal where rounding puts the target a hair below it
-        double above = Math.max(distance, bench.plane());
-        return effect.isPresent() ? bench.state(effect.get(), above) : bench.state(backed(distance), above);
+        double above = Math.max(distance, solved.plane());
+        return effect.isPresent() ? solved.state(effect.get(), above) : solved.state(backed(distance), above);
     }
 
-    /** What the interpolation inside a recess may be wrong by, ohm; 0 above it. */
+    /**
+     * What the interpolation inside a recess may be wrong by, ohm; 0 above it.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double interpolation(double omega, double distance) {
-        return distance < bench.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
+        return distance < solved.plane() && dipped.isPresent() ? dipped.get().error(omega, distance) : 0;
     }
 
-    /** What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above. */
+    /**
+     * What the discs that stand for a ball inside a recess may make of resistance and reactance that is wrong, ohm; 0 for others and above.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex stairs(double omega, double distance) {
-        return distance < bench.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
+        return distance < solved.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }
 
     /** What orders about the axis that are left out may add to the change of impedance, ohm; 0 on the axis. */
@@ -184,7 +210,7 @@ public final class MountedSwitch {
 
     /** What a disc in place of the target's real outline may change of the conductance beside the axis, S; 0 on it. */
     double outline(TankState here, double distance) {
-        return alone.map(field -> OffAxisLimits.outline(bench, target, field, here, distance))
+        return alone.map(field -> OffAxisLimits.outline(solved, target, field, here, distance))
                 .orElse(0.0);
     }
 
@@ -206,6 +232,6 @@ public final class MountedSwitch {
             layers.add(new Layer(Material.AIR, gap));
         }
         layers.add(new Layer(b.plate().material(), b.plate().thickness()));
-        return bench.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
+        return solved.onAxis(new Target(target.id(), target.label(), new Target.Outline.Endless(), layers));
     }
 }

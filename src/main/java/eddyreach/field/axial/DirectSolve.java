@@ -1,5 +1,7 @@
 package eddyreach.field.axial;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.geometry.Part;
 import eddyreach.mesh.MeshMaker.Fineness;
 import java.util.ArrayList;
@@ -24,6 +26,8 @@ public final class DirectSolve {
      * @param celsius temperature of everything
      * @param resolution how fine
      * @param scale radius of the core, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public DirectSolve(
             List<Part> parts,
@@ -36,7 +40,12 @@ public final class DirectSolve {
         this(parts, coil, target, omega, celsius, resolution.target(), scale);
     }
 
-    /** The same on a mesh of another fineness than that of targets, which resolves waves that are not there. */
+    /**
+     * The same on a mesh of another fineness than that of targets, which resolves waves that are not there.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public DirectSolve(
             List<Part> parts,
             CoilRegion coil,

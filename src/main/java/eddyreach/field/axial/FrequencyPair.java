@@ -1,5 +1,7 @@
 package eddyreach.field.axial;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.geometry.Part;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +33,12 @@ public final class FrequencyPair {
         return new double[][][] {s.responseRe(), s.responseIm()};
     }
 
-    /** Solves both frequencies side by side on one layout. */
+    /**
+     * Solves both frequencies side by side on one layout.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public static FrequencyPair solve(
             Layout layout, DoubleFunction<CoilRegion> coil, Band band, double celsius, boolean fields) {
         ForkJoinTask<Scatterer> first = ForkJoinTask.adapt(
@@ -85,6 +92,9 @@ public final class FrequencyPair {
     /**
      * Field and losses for incoming waves (amplitudes times weights) and a coil current. Losses are interpolated as the operators are,
      * per angular frequency and for the same waves at both ends: so they sum exactly to the resistance.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public Solved solve(double omega, double[] waveRe, double[] waveIm, double current) {
         double t = share(omega);

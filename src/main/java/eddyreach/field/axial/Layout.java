@@ -23,9 +23,6 @@ import java.util.List;
  */
 public final class Layout {
 
-    /** Depth behind the coil from which a mount counts as far, relative to the scale. */
-    private static final double BEHIND = 2;
-
     public final TensorMesh mesh;
     public final WaveBasis basis;
     public final int direction;
@@ -158,7 +155,7 @@ public final class Layout {
                 .max()
                 .ifPresent(inner -> maker.relaxBeyond(
                         Math.max(inner, scale) + scale / 2,
-                        (coil == null ? 0 : coil.section().z0()) - BEHIND * scale));
+                        (coil == null ? 0 : coil.section().z0()) - FieldAccuracy.FAR_BEHIND * scale));
         for (Part p : parts) {
             if (p.material().hasEffect()) {
                 maker.add(p.section(), p.material().skinDepth(omega, celsius));

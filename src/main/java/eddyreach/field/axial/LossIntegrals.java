@@ -16,9 +16,6 @@ import java.util.stream.IntStream;
  */
 final class LossIntegrals {
 
-    /** Points beyond the degree: the factor r and the waves are no polynomials of that degree. */
-    private static final int EXTRA = 3;
-
     private LossIntegrals() {}
 
     /**
@@ -85,7 +82,8 @@ final class LossIntegrals {
 
     /** A product of two waves exp(kz) is integrated to rounding by about kL / 2 more points on an element of length L. */
     private static GaussLegendre rule(Axis axis, int e, double k) {
-        return GaussLegendre.of(axis.degree(e) + EXTRA + (int) Math.ceil(k * axis.length(e) / 2), -1, 1);
+        return GaussLegendre.of(
+                axis.degree(e) + FieldAccuracy.LOSS_POINTS + (int) Math.ceil(k * axis.length(e) / 2), -1, 1);
     }
 
     private static double[] points(Axis axis, int e, GaussLegendre rule) {

@@ -150,34 +150,39 @@ public final class MeshField implements Field {
         for (double height : z) {
             Foot fz = Foot.at(mesh.z(), height);
             for (int i = 0; i < r.length; i++, at++) {
-                Foot fr = feet[i];
                 for (int b = 0; b < fz.value().length; b++) {
                     int iz = mesh.z().function(fz.element(), b);
-                    double vRe = 0;
-                    double vIm = 0;
-                    double cRe = 0;
-                    double cIm = 0;
-                    for (int a = 0; a < fr.value().length; a++) {
-                        int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
-                        if (u >= 0) {
-                            // on the axis A / r tends to dA/dr
-                            double over = r[i] > 0 ? fr.value()[a] / r[i] : fr.slope()[a];
-                            double curl = over + fr.slope()[a];
-                            vRe += re[u] * fr.value()[a];
-                            vIm += im[u] * fr.value()[a];
-                            cRe += re[u] * curl;
-                            cIm += im[u] * curl;
-                        }
-                    }
-                    s.aRe()[at] += vRe * fz.value()[b];
-                    s.aIm()[at] += vIm * fz.value()[b];
-                    s.brRe()[at] -= vRe * fz.slope()[b];
-                    s.brIm()[at] -= vIm * fz.slope()[b];
-                    s.bzRe()[at] += cRe * fz.value()[b];
-                    s.bzIm()[at] += cIm * fz.value()[b];
+                    addScattered(feet[i], r[i], iz, fz.value()[b], fz.slope()[b], at, s);
                 }
             }
         }
+    }
+
+    /** Adds at one point what belongs to one axial function of a given value and slope there. */
+    private void addScattered(Foot fr, double r, int iz, double value, double slope, int at, Samples s) {
+        TensorMesh mesh = layout.mesh;
+        double vRe = 0;
+        double vIm = 0;
+        double cRe = 0;
+        double cIm = 0;
+        for (int a = 0; a < fr.value().length; a++) {
+            int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
+            if (u >= 0) {
+                // on the axis A / r tends to dA/dr
+                double over = r > 0 ? fr.value()[a] / r : fr.slope()[a];
+                double curl = over + fr.slope()[a];
+                vRe += re[u] * fr.value()[a];
+                vIm += im[u] * fr.value()[a];
+                cRe += re[u] * curl;
+                cIm += im[u] * curl;
+            }
+        }
+        s.aRe()[at] += vRe * value;
+        s.aIm()[at] += vIm * value;
+        s.brRe()[at] -= vRe * slope;
+        s.brIm()[at] -= vIm * slope;
+        s.bzRe()[at] += cRe * value;
+        s.bzIm()[at] += cIm * value;
     }
 
     /** Adds waves J1(kr) exp(kz times the direction) to samples. */
@@ -197,15 +202,20 @@ public final class MeshField implements Field {
                 double e = Math.exp(slope * height);
                 double eRe = e * waveRe[q];
                 double eIm = e * waveIm[q];
-                for (int i = 0; i < r.length; i++, at++) {
-                    s.aRe()[at] += eRe * j1[i];
-                    s.aIm()[at] += eIm * j1[i];
-                    s.brRe()[at] -= slope * eRe * j1[i];
-                    s.brIm()[at] -= slope * eIm * j1[i];
-                    s.bzRe()[at] += eRe * j0[i];
-                    s.bzIm()[at] += eIm * j0[i];
-                }
+                add(eRe, j1, s.aRe(), at);
+                add(eIm, j1, s.aIm(), at);
+                add(-slope * eRe, j1, s.brRe(), at);
+                add(-slope * eIm, j1, s.brIm(), at);
+                add(eRe, j0, s.bzRe(), at);
+                add(eIm, j0, s.bzIm(), at);
+                at += r.length;
             }
+        }
+    }
+
+    private static void add(double factor, double[] x, double[] to, int from) {
+        for (int i = 0; i < x.length; i++) {
+            to[from + i] += factor * x[i];
         }
     }
 }

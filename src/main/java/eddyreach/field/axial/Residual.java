@@ -29,14 +29,8 @@ public final class Residual {
         for (int e = 0; e < elements.length; e++) {
             int[] u = elements[e];
             system.fill(e, kr, ki);
-            int at = 0;
             for (int i = 0; i < u.length; i++) {
-                for (int j = 0; j <= i; j++, at++) {
-                    add(u[i], u[j], kr[at], ki[at], x, re, im, size);
-                    if (i != j) {
-                        add(u[j], u[i], kr[at], ki[at], x, re, im, size);
-                    }
-                }
+                addRow(u, i, kr, ki, x, re, im, size);
             }
         }
         double worst = 0;
@@ -44,6 +38,17 @@ public final class Residual {
             worst = Math.max(worst, Math.hypot(re[i], im[i]));
         }
         return worst == 0 ? 0 : worst / Arrays.stream(size).max().orElse(1);
+    }
+
+    /** What row i of an element's matrix adds by itself and, the matrix being symmetric, as a column. */
+    private static void addRow(
+            int[] u, int i, double[] kr, double[] ki, double[][] x, double[] re, double[] im, double[] size) {
+        int at = i * (i + 1) / 2;
+        for (int j = 0; j < i; j++, at++) {
+            add(u[i], u[j], kr[at], ki[at], x, re, im, size);
+            add(u[j], u[i], kr[at], ki[at], x, re, im, size);
+        }
+        add(u[i], u[i], kr[at], ki[at], x, re, im, size);
     }
 
     private static void add(

@@ -28,12 +28,19 @@ public record Resolution(Fineness body, Fineness target, int waves, double reach
     /** Radius of the core and offset of a target together, in radii of the core, up to which they serve. */
     private static final double BESIDE = 2.4;
 
+    /** Domain for targets far beside the switch, over the usual one. */
     private static final double REMOTE = 6;
 
+    /** Bound of the azimuthal orders left out at the coarsest step, as a share of |dZ|; it falls with the fifth power of the number of waves. */
     private static final double MOST_CUT = 1e-2;
 
+    /** Ratio of the frequencies at the coarse steps. */
     private static final double WIDE_BAND = 1.2;
+
+    /** Ratio of the frequencies at the step beyond the fine one. */
     private static final double NARROW_BAND = 1.1;
+
+    /** Ratio of the frequencies at the last step. */
     private static final double CLOSE_BAND = 1.06;
 
     /**

@@ -1,5 +1,7 @@
 package eddyreach.field.axial;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.linalg.FrontalFactor;
 import eddyreach.materials.Material;
 import java.util.Arrays;
@@ -36,6 +38,8 @@ public final class Scatterer {
      * @param coil the winding, null for none
      * @param omega angular frequency, rad/s
      * @param fields whether fields will be asked for, which takes the memory of the factor
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public Scatterer(Layout layout, Media media, CoilRegion coil, double omega, boolean fields) {
         this.layout = layout;

@@ -21,15 +21,6 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
  */
 public final class SelfCheck {
 
-    /** Rounding and quadrature of nearly lossless parts, relative to the largest diagonal entry after scaling. */
-    private static final double PASSIVITY = 1e-8;
-
-    /** Largest residual relative to the terms it is the sum of; the factorisation reaches 1e-13. */
-    private static final double RESIDUAL = 1e-9;
-
-    /** Responses below this, of small bodies in high azimuthal orders, have lost their digits. */
-    private static final double UNDERFLOW = 1e-250;
-
     private SelfCheck() {}
 
     /**
@@ -107,7 +98,7 @@ public final class SelfCheck {
      * @throws SelfCheckException if it is too large or no number
      */
     public static void residual(double residual, double omega) {
-        if (!(residual <= RESIDUAL)) {
+        if (!(residual <= FieldAccuracy.RESIDUAL)) {
             throw new SelfCheckException("the field equations are met only to " + residual + " of their terms at "
                     + omega / (2 * Math.PI) + " Hz: the factorisation has lost its accuracy");
         }
@@ -134,13 +125,13 @@ public final class SelfCheck {
         int n = m.numRows;
         double[] scale = new double[n];
         for (int i = 0; i < n; i++) {
-            scale[i] = size[i] > UNDERFLOW ? 1 / Math.sqrt(size[i]) : 0;
+            scale[i] = size[i] > FieldAccuracy.UNDERFLOW ? 1 / Math.sqrt(size[i]) : 0;
         }
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 m.set(i, j, m.get(i, j) * scale[i] * scale[j]);
             }
-            m.add(i, i, PASSIVITY);
+            m.add(i, i, FieldAccuracy.PASSIVITY);
         }
         return DecompositionFactory_DDRM.chol(n, true).decompose(m);
     }

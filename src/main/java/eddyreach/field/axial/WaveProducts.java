@@ -180,11 +180,15 @@ public final class WaveProducts {
                 j1[i] = Bessel.j1(basis.k()[i] * r);
             }
             for (int i = 0; i < n; i++) {
-                for (int j = 0; j < n; j++) {
-                    mass[i][j] += w * j1[i] * j1[j];
-                    curl[i][j] += w * j0[i] * j0[j];
-                }
+                addTimes(w * j1[i], j1, mass[i]);
+                addTimes(w * j0[i], j0, curl[i]);
             }
+        }
+    }
+
+    private static void addTimes(double factor, double[] x, double[] to) {
+        for (int j = 0; j < x.length; j++) {
+            to[j] += factor * x[j];
         }
     }
 

@@ -67,11 +67,17 @@ public final class WaveTables {
                 double k = basis.k()[i];
                 double j1 = Bessel.j1(k * x) * w * x;
                 double j0 = Bessel.j0(k * x) * w * k;
-                for (int a = 0; a <= p; a++) {
-                    radial[i][e][a] += j1 * v[a];
-                    radialCurl[i][e][a] += j0 * (v[a] + x * d[a] / half);
-                }
+                addRadial(radial[i][e], radialCurl[i][e], v, d, j1, j0, x, half);
             }
+        }
+    }
+
+    /** The innermost loop by itself: compiled once and early, not again with each loop around it. */
+    private static void addRadial(
+            double[] value, double[] curl, double[] v, double[] d, double j1, double j0, double x, double half) {
+        for (int a = 0; a < v.length; a++) {
+            value[a] += j1 * v[a];
+            curl[a] += j0 * (v[a] + x * d[a] / half);
         }
     }
 
@@ -93,11 +99,16 @@ public final class WaveTables {
             for (int i = 0; i < basis.size(); i++) {
                 double k = direction * basis.k()[i];
                 double f = w * Math.exp(k * x);
-                for (int a = 0; a <= p; a++) {
-                    axial[i][e][a] += f * v[a];
-                    axialSlope[i][e][a] += f * k * d[a] / half;
-                }
+                addAxial(axial[i][e], axialSlope[i][e], v, d, f, k, half);
             }
+        }
+    }
+
+    private static void addAxial(
+            double[] value, double[] slope, double[] v, double[] d, double f, double k, double half) {
+        for (int a = 0; a < v.length; a++) {
+            value[a] += f * v[a];
+            slope[a] += f * k * d[a] / half;
         }
     }
 }

@@ -1,6 +1,7 @@
 package eddyreach.field.join;
 
 import eddyreach.field.axial.Field;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.MeshField;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.axial.WaveBasis;
@@ -20,24 +21,20 @@ import org.apache.commons.math3.complex.Complex;
  */
 public record FarField(Complex moment, double centre, Complex polarisability) {
 
-    /** Nodes from which the limits are extrapolated: small enough for a line, large enough to be resolved by the mesh. */
-    private static final int NEAR = 1;
-
-    private static final int FAR = 3;
-
     /** What remains of a switch far away at an angular frequency, rad/s. */
     public static FarField of(SwitchField field, double omega) {
         double[][] link = field.link(omega);
         double[][] s = field.response(omega);
         WaveBasis basis = field.basis();
-        Complex near = emitted(link, basis, NEAR);
-        Complex far = emitted(link, basis, FAR);
-        double k0 = basis.k()[NEAR];
-        double k1 = basis.k()[FAR];
+        Complex near = emitted(link, basis, FieldAccuracy.NEAR_NODE);
+        Complex far = emitted(link, basis, FieldAccuracy.FAR_NODE);
+        double k0 = basis.k()[FieldAccuracy.NEAR_NODE];
+        double k1 = basis.k()[FieldAccuracy.FAR_NODE];
         Complex slope = far.subtract(near).divide(k1 - k0);
         Complex limit = near.subtract(slope.multiply(k0));
         double centre = slope.divide(limit).getReal();
-        return new FarField(limit.multiply(4 * Math.PI / Material.MU0), centre, answer(s, basis, NEAR));
+        return new FarField(
+                limit.multiply(4 * Math.PI / Material.MU0), centre, answer(s, basis, FieldAccuracy.NEAR_NODE));
     }
 
     /**

@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.linalg.SmallSymmetric;
@@ -56,6 +57,7 @@ public final class Join {
      *
      * @param target the target's reflection at this frequency
      * @param gap distance between face and target, m
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public Complex impedance(Reflection target, double gap) {
         if (target instanceof Reflection.Diagonal plate) {
@@ -117,6 +119,7 @@ public final class Join {
      *
      * @param target the target's reflection at this frequency
      * @param gap distance between face and target, m
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public GapState solve(Reflection target, double gap) {
         double[] decay = new double[n];
@@ -137,13 +140,8 @@ public final class Join {
         double[][] waves = new double[4][n];
         for (int i = 0; i < n; i++) {
             double w = Math.sqrt(basis.w()[i]);
-            double ar = 0;
-            double ai = 0;
-            for (int j = 0; j < n; j++) {
-                double e = decay[i] * decay[j];
-                ar += e * (t[0][i * n + j] * cr[j] - t[1][i * n + j] * ci[j]);
-                ai += e * (t[0][i * n + j] * ci[j] + t[1][i * n + j] * cr[j]);
-            }
+            double ar = back(t[0], t[1], i, decay, cr, ci, -1);
+            double ai = back(t[0], t[1], i, decay, ci, cr, 1);
             zr += linkRe[i] * ar - linkIm[i] * ai;
             zi += linkRe[i] * ai + linkIm[i] * ar;
             waves[0][i] = w * ar;
@@ -152,6 +150,15 @@ public final class Join {
             waves[3][i] = w * decay[i] * ci[i];
         }
         return new GapState(scaled(zr, zi), waves[0], waves[1], waves[2], waves[3]);
+    }
+
+    /** Row i of E T' E c: its real part, or its imaginary part with the parts of c exchanged and the other sign. */
+    private double back(double[] tRe, double[] tIm, int i, double[] decay, double[] c, double[] other, int sign) {
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            sum += decay[i] * decay[j] * (tRe[i * n + j] * c[j] + sign * tIm[i * n + j] * other[j]);
+        }
+        return sum;
     }
 
     private double[][] expanded(Reflection target) {
@@ -173,13 +180,17 @@ public final class Join {
             Arrays.fill(cr, 0);
             Arrays.fill(ci, 0);
             cr[j] = 1;
-            for (int k = 0; k < n; k++) {
-                double e = decay[j] * decay[k];
-                double wr = e * tRe[j * n + k];
-                double wi = e * tIm[j * n + k];
-                // S is symmetric: its rows are its columns
-                subtract(cr, ci, sRe, sIm, k * n, wr, wi);
-            }
+            fillColumn(j, tRe, tIm, decay, cr, ci);
+        }
+    }
+
+    private void fillColumn(int j, double[] tRe, double[] tIm, double[] decay, double[] cr, double[] ci) {
+        for (int k = 0; k < n; k++) {
+            double e = decay[j] * decay[k];
+            double wr = e * tRe[j * n + k];
+            double wi = e * tIm[j * n + k];
+            // S is symmetric: its rows are its columns
+            subtract(cr, ci, sRe, sIm, k * n, wr, wi);
         }
     }
 

@@ -1,5 +1,8 @@
 package eddyreach.field.join;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.field.orders.AzimuthalOrders;
 import org.apache.commons.math3.complex.Complex;
@@ -28,15 +31,12 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class OffAxisJoin {
 
-    /** Usual bound of the orders left out as a share of |dZ|: they prove to count for a fifth of it, as little as the mesh. */
-    static final double TOLERANCE = 1e-3;
-
     private final WaveBasis basis;
     private final double omega;
     private final double tolerance;
     private final double[][] link;
     private final AzimuthalOrders orders;
-    private final double[][][] responses = new double[AzimuthalOrders.HIGHEST + 1][][];
+    private final double[][][] responses = new double[FieldAccuracy.HIGHEST_ORDER + 1][][];
     private final Join axial;
 
     OffAxisJoin(
@@ -60,6 +60,7 @@ public final class OffAxisJoin {
      *
      * @param target the target
      * @param offset distance of the two axes, m, not negative
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public OffAxisResponse at(TargetField target, double offset) {
         return at(target, offset, 0);
@@ -71,6 +72,7 @@ public final class OffAxisJoin {
      * @param target the target
      * @param offset distance of the two axes, m, not negative
      * @param nearest distance from which on all orders that matter are taken in, m
+     * @throws SelfCheckException if a computation fails its own checks
      */
     public OffAxisResponse at(TargetField target, double offset, double nearest) {
         if (!(offset >= 0) || Double.isInfinite(offset)) {
@@ -102,7 +104,12 @@ public final class OffAxisJoin {
         return link;
     }
 
-    /** Response of the switch in an order, in the convention of order 0. */
+    /**
+     * Response of the switch in an order, in the convention of order 0.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double[][] response(int order) {
         if (responses[order] == null) {
             responses[order] = negated(orders.response(order, omega));

@@ -1,7 +1,8 @@
 package eddyreach.field.join;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
-import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.linalg.Gmres;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
@@ -25,17 +26,6 @@ import org.apache.commons.math3.complex.Complex;
  */
 public final class OffAxisResponse {
 
-    /** Where the target hardly acts any more, its effect on the axis at the same distance times this takes the place of |dZ|. */
-    private static final double FAINT = 2e-2;
-
-    /** Residual of the waves; dZ is quadratic in it but for the last step. */
-    private static final double SOLVED = 1e-7;
-
-    /** Orders of the target that are always taken in: order 0, with its ring currents, says little about the others. */
-    private static final int LEAST = 2;
-
-    private static final int HIGHEST = AzimuthalOrders.HIGHEST;
-
     private final OffAxisJoin join;
     private final TargetField target;
     private final double nearest;
@@ -44,11 +34,12 @@ public final class OffAxisResponse {
     /** J_l(k d), {@code [order][wave]}; null where an offset changes nothing. */
     private final double[][] bessel;
 
-    private final double[][] shift = new double[(HIGHEST + 1) * (HIGHEST + 1)][];
-    private final double[][][] reflections = new double[HIGHEST + 1][][];
+    private final double[][] shift =
+            new double[(FieldAccuracy.HIGHEST_ORDER + 1) * (FieldAccuracy.HIGHEST_ORDER + 1)][];
+    private final double[][][] reflections = new double[FieldAccuracy.HIGHEST_ORDER + 1][][];
     private final double[] decay;
-    private int mostTarget = HIGHEST;
-    private int mostSwitch = HIGHEST;
+    private int mostTarget = FieldAccuracy.HIGHEST_ORDER;
+    private int mostSwitch = FieldAccuracy.HIGHEST_ORDER;
     private boolean limited;
     private double lastGap = Double.NaN;
     private OffAxisChange last;
@@ -65,10 +56,10 @@ public final class OffAxisResponse {
     }
 
     private static double[][] bessel(WaveBasis basis, double offset) {
-        double[][] out = new double[2 * HIGHEST + 1][basis.size()];
-        double[] j = new double[2 * HIGHEST + 1];
+        double[][] out = new double[2 * FieldAccuracy.HIGHEST_ORDER + 1][basis.size()];
+        double[] j = new double[2 * FieldAccuracy.HIGHEST_ORDER + 1];
         for (int i = 0; i < basis.size(); i++) {
-            Bessel.orders(2 * HIGHEST, basis.k()[i] * offset, j);
+            Bessel.orders(2 * FieldAccuracy.HIGHEST_ORDER, basis.k()[i] * offset, j);
             for (int l = 0; l < j.length; l++) {
                 out[l][i] = j[l];
             }
@@ -76,17 +67,32 @@ public final class OffAxisResponse {
         return out;
     }
 
-    /** Change of the coil's impedance, ohm, at a distance between face and target, m. */
+    /**
+     * Change of the coil's impedance, ohm, at a distance between face and target, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Complex impedance(double gap) {
         return change(gap).dz();
     }
 
-    /** Estimate of what the azimuthal orders left out would add to the impedance at a distance, ohm. */
+    /**
+     * Estimate of what the azimuthal orders left out would add to the impedance at a distance, ohm.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public double truncation(double gap) {
         return change(gap).truncation();
     }
 
-    /** Change of impedance and how it was found, at a distance between face and target, m. */
+    /**
+     * Change of impedance and how it was found, at a distance between face and target, m.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public OffAxisChange change(double gap) {
         if (gap != lastGap) {
             last = bessel == null
@@ -104,7 +110,10 @@ public final class OffAxisResponse {
             mostSwitch = limit.switchOrders();
             limited = true;
         }
-        return solve(gap, gap < nearest ? mostTarget : HIGHEST, gap < nearest ? mostSwitch : HIGHEST);
+        return solve(
+                gap,
+                gap < nearest ? mostTarget : FieldAccuracy.HIGHEST_ORDER,
+                gap < nearest ? mostSwitch : FieldAccuracy.HIGHEST_ORDER);
     }
 
     private OffAxisChange solve(double gap, int most, int mostOwn) {
@@ -112,11 +121,12 @@ public final class OffAxisResponse {
             decay[i] = Math.exp(-join.basis().k()[i] * gap);
         }
         double unit = join.scaled(0, 1).abs();
-        double faint =
-                FAINT * join.axial().impedance(target.at(join.omega()), gap).abs() / unit;
+        double faint = FieldAccuracy.FAINT
+                * join.axial().impedance(target.at(join.omega()), gap).abs()
+                / unit;
         double share = join.tolerance() / 2;
         // first with the waves of the coil alone, then with those that the order 0 of the switch makes of them
-        int highest = targetOrders(join.link(), LEAST, most, share, faint);
+        int highest = targetOrders(join.link(), FieldAccuracy.LEAST_ORDERS, most, share, faint);
         double[][] b = axialWaves(highest);
         int more = targetOrders(b, highest, most, share, faint);
         if (more > highest) {
@@ -276,7 +286,7 @@ public final class OffAxisResponse {
         };
         try {
             // waves of switch and target that both draw the field go to and fro many times
-            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], SOLVED);
+            new Gmres(size, size).solve(loop, source[0], source[1], b[0], b[1], FieldAccuracy.WAVES_SOLVED);
         } catch (SelfCheckException e) {
             throw new SelfCheckException(String.format(
                     Locale.ROOT,
@@ -334,7 +344,7 @@ public final class OffAxisResponse {
 
     /** G_nm of all waves. */
     private double[] shift(int n, int m) {
-        int at = n * (HIGHEST + 1) + m;
+        int at = n * (FieldAccuracy.HIGHEST_ORDER + 1) + m;
         if (shift[at] == null) {
             double[] g = new double[k];
             double sign = n % 2 == 0 ? 1 : -1;

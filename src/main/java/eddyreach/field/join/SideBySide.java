@@ -1,6 +1,7 @@
 package eddyreach.field.join;
 
 import eddyreach.field.axial.Field;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.MeshField;
 import eddyreach.materials.Material;
 import eddyreach.numerics.GaussLegendre;
@@ -22,11 +23,6 @@ import org.apache.commons.math3.complex.Complex;
  * and there once more; for coils in air that is nothing and the integral is exact.
  */
 public final class SideBySide {
-
-    /** Panels double in length away from face and axis; the tail beyond, of the order of h/L cubed, is below 1e-5. */
-    private static final double FIRST = 0.25;
-
-    private static final double LAST = 60;
 
     private static final GaussLegendre RULE = GaussLegendre.of(10, 0, 1);
 
@@ -78,8 +74,8 @@ public final class SideBySide {
     private static List<double[]> panels(double h) {
         List<double[]> nodes = new ArrayList<>();
         double from = 0;
-        double to = FIRST * h;
-        while (from < LAST * h) {
+        double to = FieldAccuracy.FIRST_PANEL * h;
+        while (from < FieldAccuracy.LAST_PANEL * h) {
             for (int i = 0; i < RULE.size(); i++) {
                 nodes.add(new double[] {from + (to - from) * RULE.node(i), (to - from) * RULE.weight(i)});
             }

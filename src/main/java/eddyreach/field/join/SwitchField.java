@@ -1,7 +1,10 @@
 package eddyreach.field.join;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Resolution;
@@ -28,6 +31,8 @@ public final class SwitchField {
      * @param celsius temperature of the parts
      * @param resolution how fine
      * @param scale radius of the core, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public SwitchField(
             List<Part> parts,
@@ -79,7 +84,12 @@ public final class SwitchField {
                             resolution.fields(), Runtime.getRuntime().availableProcessors());
         }
 
-        /** Solves. */
+        /**
+         * Solves.
+         *
+         * @throws SelfCheckException if a computation fails its own checks
+         * @throws MemoryException if a field problem may not fit into the heap
+         */
         public SwitchField solve() {
             return new SwitchField(this);
         }
@@ -115,7 +125,7 @@ public final class SwitchField {
      * |dZ| at most.
      */
     public OffAxisJoin beside(double omega) {
-        return beside(omega, OffAxisJoin.TOLERANCE);
+        return beside(omega, FieldAccuracy.ORDERS_LEFT_OUT);
     }
 
     /**
@@ -133,7 +143,12 @@ public final class SwitchField {
         return pair.low().unknowns();
     }
 
-    /** Field and losses in front of, inside and behind the switch for one ampere, valid below the target. */
+    /**
+     * Field and losses in front of, inside and behind the switch for one ampere, valid below the target.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     public Solved solve(double omega, GapState state) {
         return pair.solve(omega, state.returningRe(), state.returningIm(), 1);
     }

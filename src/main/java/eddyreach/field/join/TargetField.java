@@ -1,9 +1,16 @@
 package eddyreach.field.join;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 /** The target's side of the gap, about its own axis. */
 public non-sealed interface TargetField extends PlacedTarget {
 
-    /** The reflection at an angular frequency, rad/s, for fields without azimuthal variation: order 0 of {@link #at(int, double)}. */
+    /**
+     * The reflection at an angular frequency, rad/s, for fields without azimuthal variation: order 0 of {@link #at(int, double)}.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     */
     Reflection at(double omega);
 
     /**
@@ -18,6 +25,8 @@ public non-sealed interface TargetField extends PlacedTarget {
      * @param order azimuthal order m, 0 or more; exp(-jm phi) reflects like exp(jm phi)
      * @param omega angular frequency, rad/s
      * @throws UnsupportedOperationException if the target is only known on the axis
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     default Reflection at(int order, double omega) {
         Reflection axial = at(omega);

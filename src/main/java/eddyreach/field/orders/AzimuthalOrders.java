@@ -1,7 +1,10 @@
 package eddyreach.field.orders;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Media;
 import eddyreach.field.axial.ResponsePair;
@@ -18,15 +21,13 @@ import java.util.function.DoubleFunction;
  */
 public final class AzimuthalOrders {
 
-    /** Highest order: waves of higher ones lose their digits in the smallest wavenumbers. */
-    public static final int HIGHEST = 30;
-
     private final Layout base;
     private final DoubleFunction<CoilRegion> coil;
     private final Band band;
     private final double celsius;
     private final AtomicReference<OrderLayout> layout = new AtomicReference<>();
-    private final AtomicReferenceArray<ResponsePair> solved = new AtomicReferenceArray<>(HIGHEST + 1);
+    private final AtomicReferenceArray<ResponsePair> solved =
+            new AtomicReferenceArray<>(FieldAccuracy.HIGHEST_ORDER + 1);
 
     /**
      * @param base the field problem of order 0
@@ -44,9 +45,11 @@ public final class AzimuthalOrders {
     /**
      * The response in potentials: a unit wave J_m(kr) exp(+-kz) of order m comes in, J_m(kr) exp(-+kz) goes out.
      *
-     * @param order 1 to {@link #HIGHEST}
+     * @param order 1 to {@link FieldAccuracy#HIGHEST_ORDER}
      * @param omega angular frequency, rad/s
      * @return real and imaginary part, row by row, with square roots of the weights
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public double[][] response(int order, double omega) {
         ResponsePair pair = solved.get(order);

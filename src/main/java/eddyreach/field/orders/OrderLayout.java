@@ -1,5 +1,6 @@
 package eddyreach.field.orders;
 
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
@@ -14,19 +15,6 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  * and the order of elimination. The pattern depends on the order by the number of its loads alone.
  */
 final class OrderLayout {
-
-    /**
-     * Least (size / skin depth)^2, relative to the permeability's own effect mu_r - 1, from which a part is taken as a conductor: the
-     * flux that the currents of a poor conductor expel is a quarter to an eighth of it, so that 1e-4 is far below all other errors. A
-     * non-magnetic part is a conductor however poor it is: it has no other effect.
-     */
-    private static final double CONDUCTOR = 1e-4;
-
-    /** Relative permeability from which a part scatters strongly. */
-    private static final double STRONG = 2;
-
-    /** Distance below which an element end counts as the face itself, in radii of the core. */
-    private static final double SAME = 1e-6;
 
     final Layout base;
     final OrderForms forms;
@@ -82,7 +70,7 @@ final class OrderLayout {
         Axis r = mesh.r();
         Axis z = mesh.z();
         forms = new OrderForms(r, z);
-        lifted = base.parts.stream().anyMatch(p -> p.material().permeability().abs() > STRONG);
+        lifted = base.parts.stream().anyMatch(p -> p.material().permeability().abs() > FieldAccuracy.STRONG_SCATTERER);
         taperR = lifted ? besideR() : Taper.NONE;
         Taper taperZ = lifted ? besideZ() : Taper.NONE;
         boolean[] conducting = new boolean[mesh.cells()];
@@ -139,7 +127,8 @@ final class OrderLayout {
         Section s = part.section();
         double ratio = Math.hypot(s.r1(), s.z1() - s.z0()) / part.material().skinDepth(omega, celsius);
         return ratio * ratio
-                > CONDUCTOR * part.material().permeability().subtract(1).abs();
+                > FieldAccuracy.CONDUCTOR
+                        * part.material().permeability().subtract(1).abs();
     }
 
     private void number(int cell, boolean conducting) {
@@ -203,7 +192,7 @@ final class OrderLayout {
         double best = side * Double.POSITIVE_INFINITY;
         for (int e = 0; e <= axis.elements(); e++) {
             double end = axis.end(e);
-            if (side * (end - x) > SAME * base.scale && side * (end - best) < 0) {
+            if (side * (end - x) > FieldAccuracy.SAME_PLACE * base.scale && side * (end - best) < 0) {
                 best = end;
             }
         }

@@ -1,5 +1,6 @@
 package eddyreach.field.orders;
 
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import java.util.Arrays;
 
@@ -12,12 +13,6 @@ import java.util.Arrays;
  * Gimbutas, Martinsson and Rokhlin, SIAM J. Sci. Comput. 26 (2005) 1389).
  */
 final class OrderLoads {
-
-    /** Share of a wave's energy within the parts that may be missed: a hundredth of a per cent of its field. */
-    private static final double MISSED = 1e-8;
-
-    /** Numbers of picked waves are multiples of this, so that many orders share one plan of elimination. */
-    private static final int STEP = 4;
 
     private final OrderWaves radial;
     private final OrderWaves axial;
@@ -42,7 +37,8 @@ final class OrderLoads {
         int count = 0;
         while (count < n) {
             int next = largest(left);
-            if (left[next] <= MISSED && (count > 0 && count % STEP == 0 || left[next] <= 0)) {
+            if (left[next] <= FieldAccuracy.MISSED_ENERGY
+                    && (count > 0 && count % FieldAccuracy.PICKED_WAVES == 0 || left[next] <= 0)) {
                 break;
             }
             order[count] = next;

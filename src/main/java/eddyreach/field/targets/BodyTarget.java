@@ -1,5 +1,7 @@
 package eddyreach.field.targets;
 
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
@@ -26,6 +28,8 @@ public final class BodyTarget implements TargetField {
      * @param celsius temperature of the target
      * @param resolution how fine
      * @param scale radius of the coil's core, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
      */
     public BodyTarget(
             List<Part> parts, WaveBasis basis, Band band, double celsius, Resolution resolution, double scale) {

@@ -17,6 +17,7 @@ import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.report.words.Terms;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -79,8 +80,9 @@ final class ApproachPage {
     private void reasons() {
         page.heading("Why");
         page.items(asked.stream()
-                .map(t -> t.target().label() + ", " + ReasonText.of(t.reason()))
+                .map(t -> Texts.capitalised(t.target().label()) + ", " + ReasonText.of(t.reason()))
                 .toList());
+        ReasonText.shared(asked.stream().map(TargetResult::reason).toList()).ifPresent(page::paragraph);
     }
 
     private void bands() {
@@ -91,8 +93,8 @@ final class ApproachPage {
             SwitchDistance d = t.distance();
             List<String> cells = new ArrayList<>(List.of(
                     t.target().label(),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor())
                             ? Labels.fixed(t.factor(), 2)
                                     + Factors.of(t, result.model().effectiveDistance())
@@ -170,10 +172,10 @@ final class ApproachPage {
     }
 
     private void single(TargetResult t) {
-        page.heading(t.target().label());
+        page.heading(Texts.capitalised(t.target().label()));
         t.assessment().flatMap(Assessment::advice).ifPresent(this::advice);
         page.subheading("Why");
-        page.paragraph(t.target().label() + ", " + ReasonText.of(t.reason()));
+        page.paragraph(Texts.capitalised(t.target().label()) + ", " + ReasonText.of(t.reason()));
         t.assessment().flatMap(Assessment::explanation).ifPresent(e -> explanation(e, t.budget()));
         t.assessment().map(Assessment::assurance).ifPresent(a -> contributions(a));
     }

@@ -53,7 +53,7 @@ public final class ApproachPictures {
                 pictures.add(arrangement(result, head, found));
             }
         }
-        ShadeScale ramp = ShadeScale.decades(
+        ShadeScale shades = ShadeScale.decades(
                 result.fields().stream().map(FieldPicture::strength).toList());
         double flux = result.fields().isEmpty()
                 ? 0
@@ -65,7 +65,7 @@ public final class ApproachPictures {
                     "Magnetic field: " + Terms.of(field),
                     head + " · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp, flux)));
+                    new FieldDrawing(field, shades, flux)));
         }
         for (CurrentPicture current : result.currents()) {
             String skin = current.skins().stream()
@@ -75,7 +75,8 @@ public final class ApproachPictures {
             pictures.add(new Picture(
                     "current-" + Picture.fileName(current.id()),
                     "Eddy currents: " + current.title(),
-                    head + (skin.isEmpty() ? "" : " · skin depth " + skin),
+                    result.model().name() + " · " + Labels.frequency(current.frequency()) + " with this target"
+                            + (skin.isEmpty() ? "" : " · skin depth " + skin),
                     result.name(),
                     new CurrentDrawing(current, target(result, current.id()))));
         }

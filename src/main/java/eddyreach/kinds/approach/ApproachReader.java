@@ -1,8 +1,8 @@
 package eddyreach.kinds.approach;
 
 import eddyreach.materials.FactorBand;
+import eddyreach.model.read.AlternativeSwitches;
 import eddyreach.model.read.Materials;
-import eddyreach.model.read.SwitchFamily;
 import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.OffsetLimit;
@@ -57,7 +57,7 @@ public final class ApproachReader {
                 distances.last(),
                 distances.points(),
                 pictures,
-                kind == ApproachKind.APPROACH ? SwitchFamily.of(header.switchModel(), context.library()) : List.of(),
+                kind == ApproachKind.APPROACH ? AlternativeSwitches.of(header.switchModel(), context.library()) : List.of(),
                 mount);
     }
 

@@ -1,5 +1,8 @@
 package eddyreach.kinds.approach;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.assure.Assessor;
 import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.assure.TargetResult;
@@ -68,13 +71,16 @@ public final class ApproachRunner {
         comparison = study.kind() == ApproachKind.MATERIALS;
         targets = standardFirst(study);
         ladder = new ResolutionLadder(study.setup(), targets, progress);
-        fine = ladder.step(ResolutionLadder.FIRST).bench();
+        fine = ladder.step(ResolutionLadder.FIRST).solved();
     }
 
     /**
      * Runs a study.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static ApproachResult run(ApproachInput study) {
         return run(study, Progress.NONE);
@@ -84,6 +90,9 @@ public final class ApproachRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static ApproachResult run(ApproachInput study, Progress progress) {
         return new ApproachRunner(study, progress).result();
@@ -157,11 +166,11 @@ public final class ApproachRunner {
         double shown = Double.isFinite(on) ? on : 0;
         // fields beside the axis are not kept: they have no symmetry
         Optional<WorkingPoint> at = target.offset() == 0 && o.field() instanceof TargetField axial
-                ? Optional.of(WorkingPoint.with(o.step().bench(), axial, shown))
+                ? Optional.of(WorkingPoint.with(o.step().solved(), axial, shown))
                 : Optional.empty();
         Optional<FactorBand> band = Optional.ofNullable(study.usualFactors().get(target.id()));
         LossBudget budget = at.map(a -> Budgets.of(a, target.id()))
-                .orElseGet(() -> Budgets.beside(o.step().bench(), o.field(), shown, target.id()));
+                .orElseGet(() -> Budgets.beside(o.step().solved(), o.field(), shown, target.id()));
         TargetResult result = new TargetResult(
                 target,
                 o.curve(),

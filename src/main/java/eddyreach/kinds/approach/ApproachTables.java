@@ -41,8 +41,8 @@ public final class ApproachTables {
                     f.distance().onError() * Labels.MM,
                     t.distance().on() * Labels.MM,
                     t.distance().off() * Labels.MM,
-                    f.assurance().map(a -> a.surelyOn() * Labels.MM).orElse(Double.NaN),
-                    f.assurance().map(a -> a.surelyOff() * Labels.MM).orElse(Double.NaN));
+                    f.assurance().map(a -> a.assuredOn() * Labels.MM).orElse(Double.NaN),
+                    f.assurance().map(a -> a.assuredOff() * Labels.MM).orElse(Double.NaN));
         }
         return csv;
     }

@@ -11,6 +11,7 @@ import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.report.words.Terms;
+import eddyreach.units.Texts;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -33,8 +34,10 @@ final class ApproachText {
         table(result, page);
         bands(result, page);
         for (TargetResult target : result.targets()) {
-            page.paragraph(target.target().label() + ", " + ReasonText.of(target.reason()));
+            page.paragraph(Texts.capitalised(target.target().label()) + ", " + ReasonText.of(target.reason()));
         }
+        ReasonText.shared(result.targets().stream().map(TargetResult::reason).toList())
+                .ifPresent(page::paragraph);
         for (TargetResult target : result.targets()) {
             target.assessment().flatMap(Assessment::advice).ifPresent(a -> advice(target, a, page));
         }
@@ -50,8 +53,8 @@ final class ApproachText {
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
-                    Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : "-",
                     t.band().map(ApproachText::band).orElse("-"),
                     verdict.text());
@@ -106,7 +109,7 @@ final class ApproachText {
                 .limit(CHANGES)
                 .map(c -> AdviceText.of(c) + ", on at " + AnswerTable.distance(c.on()))
                 .collect(Collectors.joining("; "));
-        page.paragraph(target.target().label() + ", to detect it from farther away: "
+        page.paragraph(Texts.capitalised(target.target().label()) + ", to detect it from farther away: "
                 + (changes.isEmpty() ? AdviceText.NONE_HELPS : changes + "."));
     }
 

@@ -62,7 +62,7 @@ final class ComparedChart {
             assured.addValue(
                     l.band()
                             .filter(Assurance::anywhereOn)
-                            .map(a -> a.surelyOn() * Labels.MM)
+                            .map(a -> a.assuredOn() * Labels.MM)
                             .orElse(null),
                     "assured",
                     key);

@@ -121,8 +121,8 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
                     l.distance().off() * Labels.MM,
                     l.distance().onError() * Labels.MM,
                     l.target().factor(),
-                    l.band().map(a -> a.surelyOn() * Labels.MM).orElse(Double.NaN),
-                    l.band().map(a -> a.surelyOff() * Labels.MM).orElse(Double.NaN));
+                    l.band().map(a -> a.assuredOn() * Labels.MM).orElse(Double.NaN),
+                    l.band().map(a -> a.assuredOff() * Labels.MM).orElse(Double.NaN));
         }
         return csv;
     }
@@ -203,7 +203,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
     }
 
     private static String off(Assurance a) {
-        return Double.isInfinite(a.surelyOff()) ? "no end" : AssuranceText.assuredOff(a);
+        return Double.isInfinite(a.assuredOff()) ? "no end" : AssuranceText.assuredOff(a);
     }
 
     private String title() {

@@ -28,7 +28,7 @@ final class MountedRun {
     private final ResolutionLadder ladder;
     private final Progress progress;
     private final List<Mount> bounds;
-    private final SolvedSwitch[][] benches;
+    private final SolvedSwitch[][] solvedSwitches;
     private final MountedAssurer assurer;
 
     /**
@@ -41,7 +41,7 @@ final class MountedRun {
         this.ladder = ladder;
         this.progress = progress;
         bounds = mount.bounds();
-        benches = new SolvedSwitch[ladder.last() + 1][bounds.size()];
+        solvedSwitches = new SolvedSwitch[ladder.last() + 1][bounds.size()];
         assurer = new MountedAssurer(study.setup(), targets);
     }
 
@@ -95,17 +95,17 @@ final class MountedRun {
                 target,
                 ladder.step(step),
                 ladder.step(step - 1),
-                new MountedSwitch(bench(step, bound), target, background, floor),
-                new MountedSwitch(bench(step - 1, bound), target, background, floor),
+                new MountedSwitch(solved(step, bound), target, background, floor),
+                new MountedSwitch(solved(step - 1, bound), target, background, floor),
                 AccuracyPolicy.APPROACH_INTERVALS);
     }
 
-    private SolvedSwitch bench(int step, int bound) {
-        if (benches[step][bound] == null) {
-            benches[step][bound] =
-                    ladder.step(step).bench().in(parts(bound, step), bytes -> progress.solving(mount.id(), bytes));
+    private SolvedSwitch solved(int step, int bound) {
+        if (solvedSwitches[step][bound] == null) {
+            solvedSwitches[step][bound] =
+                    ladder.step(step).solved().in(parts(bound, step), bytes -> progress.solving(mount.id(), bytes));
         }
-        return benches[step][bound];
+        return solvedSwitches[step][bound];
     }
 
     private List<Part> parts(int bound, int step) {

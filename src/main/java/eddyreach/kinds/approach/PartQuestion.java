@@ -1,9 +1,9 @@
 package eddyreach.kinds.approach;
 
+import eddyreach.model.read.AlternativeSwitches;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.MountReader;
-import eddyreach.model.read.SwitchFamily;
 import eddyreach.model.read.SwitchReader;
 import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.Mount;
@@ -88,7 +88,7 @@ public final class PartQuestion {
         problems.throwIfAny();
         return study(id, model.orElseThrow(), target.orElseThrow(), materials)
                 .in(mount)
-                .withAlternatives(SwitchFamily.of(model.orElseThrow(), library));
+                .withAlternatives(AlternativeSwitches.of(model.orElseThrow(), library));
     }
 
     private Optional<Mount> mount(String reference, Materials materials, Optional<SwitchModel> model, Library library) {

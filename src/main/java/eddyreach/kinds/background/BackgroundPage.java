@@ -33,7 +33,7 @@ final class BackgroundPage {
                 result.targets().stream()
                         .map(s -> Page.Row.of(
                                 s.target().id(),
-                                Labels.uncertain(s.free().on(), s.free().onError()),
+                                Labels.uncertainCell(s.free().on(), s.free().onError()),
                                 Labels.uncertain(s.tenth(), s.tolerance()),
                                 Labels.uncertain(s.hundredth(), s.tolerance()),
                                 limit(s)))

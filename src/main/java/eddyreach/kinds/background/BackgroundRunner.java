@@ -1,5 +1,9 @@
 package eddyreach.kinds.background;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -28,19 +32,13 @@ public final class BackgroundRunner {
     /** The usual free zone in front of a switch, in rated distances: common practice. */
     private static final double USUAL_FRONT = 3;
 
-    /** How closely the distances are found from which on a background does not matter, in diameters of the face. */
-    private static final double TOLERANCE = 1e-3;
-
-    /** Steps that stand for a cone of the mount, coarse and fine. */
-    private static final int[] CONE_STEPS = {5, 8};
-
     private static final SwitchDistance NO_ROOM =
             new SwitchDistance(SwitchDistance.Outcome.NEVER_ON, Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
     private final BackgroundInput study;
     private final Progress progress;
     private final ResolutionLadder ladder;
-    private final SolvedSwitch[] benches = new SolvedSwitch[2];
+    private final SolvedSwitch[] solvedSwitches = new SolvedSwitch[2];
 
     private BackgroundRunner(BackgroundInput study, Progress progress) {
         this.study = study;
@@ -51,10 +49,10 @@ public final class BackgroundRunner {
         ladder = new ResolutionLadder(study.setup(), all, progress);
         double scale = study.switchModel().coreRadius();
         for (int s = 0; s <= ResolutionLadder.FIRST; s++) {
-            benches[s] = ladder.step(s)
-                    .bench()
+            solvedSwitches[s] = ladder.step(s)
+                    .solved()
                     .in(
-                            study.mount().parts(scale, CONE_STEPS[s]),
+                            study.mount().parts(scale, AccuracyPolicy.BACKGROUND_CONE_STEPS.get(s)),
                             bytes -> progress.solving(study.mount().id(), bytes));
         }
     }
@@ -63,21 +61,24 @@ public final class BackgroundRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static BackgroundResult run(BackgroundInput study, Progress progress) {
         return new BackgroundRunner(study, progress).result();
     }
 
     private BackgroundResult result() {
-        SolvedSwitch bench = benches[ResolutionLadder.FIRST];
+        SolvedSwitch solved = solvedSwitches[ResolutionLadder.FIRST];
         ResolutionLadder.Step step = ladder.step(ResolutionLadder.FIRST);
         double[] distance = distances();
         double[] amplitude = new double[distance.length];
         double[] reserve = new double[distance.length];
-        double free = step.bench().free().conductance();
-        var plate = bench.target(study.background().asTarget());
+        double free = step.solved().free().conductance();
+        var plate = solved.target(study.background().asTarget());
         for (int i = 0; i < distance.length; i++) {
-            double g = bench.state(plate, distance[i]).conductance();
+            double g = solved.state(plate, distance[i]).conductance();
             amplitude[i] = study.switchModel().element().amplitude(g);
             reserve[i] = (g - free) / (step.trim().on() - free);
         }
@@ -86,10 +87,10 @@ public final class BackgroundRunner {
         List<BackgroundResult.Series> series =
                 study.targets().stream().map(t -> series(t, distance, done)).toList();
         SwitchDistance alone =
-                encounter(study.background().asTarget(), Optional.empty()).orElseThrow();
+                distanceOf(study.background().asTarget(), Optional.empty()).orElseThrow();
         return new BackgroundResult(
                 study.header(),
-                TrimmedSwitch.of(step, WorkingPoint.free(step.bench())),
+                TrimmedSwitch.of(step, WorkingPoint.free(step.solved())),
                 study.mount(),
                 study.background(),
                 distance,
@@ -105,15 +106,15 @@ public final class BackgroundRunner {
     private double[] distances() {
         DistanceRange d = study.distances();
         double radius = study.background().diameter() / 2;
-        double first =
-                Math.max(d.first(), Math.max(study.mount().floor(radius), benches[ResolutionLadder.FIRST].plane()));
+        double first = Math.max(
+                d.first(), Math.max(study.mount().floor(radius), solvedSwitches[ResolutionLadder.FIRST].plane()));
         return IntStream.range(0, d.points())
                 .mapToDouble(i -> first + (d.last() - first) * i / (d.points() - 1))
                 .toArray();
     }
 
     private BackgroundResult.Series series(Target target, double[] distance, AtomicInteger done) {
-        SwitchDistance free = encounter(target, Optional.empty()).orElseThrow();
+        SwitchDistance free = distanceOf(target, Optional.empty()).orElseThrow();
         SwitchDistance[] behind = new SwitchDistance[distance.length];
         IntStream.range(0, distance.length).parallel().forEach(i -> {
             behind[i] = at(target, distance[i]);
@@ -129,7 +130,7 @@ public final class BackgroundRunner {
                 hundredth,
                 room(target, tenth),
                 room(target, hundredth),
-                TOLERANCE * study.switchModel().faceDiameter());
+                AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter());
     }
 
     /** Room behind a target where it switches off, m; NaN without a distance. */
@@ -140,26 +141,26 @@ public final class BackgroundRunner {
     }
 
     private SwitchDistance at(Target target, double distance) {
-        return encounter(target, Optional.of(new Mount.Standing(study.background(), distance)))
+        return distanceOf(target, Optional.of(new Mount.Standing(study.background(), distance)))
                 .orElse(NO_ROOM);
     }
 
     /** Empty when there is no room for the target before the background. */
-    private Optional<SwitchDistance> encounter(Target target, Optional<Mount.Standing> standing) {
+    private Optional<SwitchDistance> distanceOf(Target target, Optional<Mount.Standing> standing) {
         double floor = study.mount().floor(target);
         double reach =
                 Math.max(floor + study.switchModel().ratedDistance(), StudyInput.defaultReach(study.switchModel()));
         double last = standing.map(b -> Math.min(reach, b.distance() - target.thickness()))
                 .orElse(reach);
-        if (last - floor <= TOLERANCE * study.switchModel().faceDiameter()) {
+        if (last - floor <= AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter()) {
             return Optional.empty();
         }
         boolean trimmed = study.mount().isEmpty() && standing.isEmpty() && target.actsAs(study.standard());
         return Optional.of(new MountedApproach(
                         ladder.step(ResolutionLadder.FIRST),
                         ladder.step(0),
-                        new MountedSwitch(benches[1], target, standing, floor),
-                        new MountedSwitch(benches[0], target, standing, floor),
+                        new MountedSwitch(solvedSwitches[1], target, standing, floor),
+                        new MountedSwitch(solvedSwitches[0], target, standing, floor),
                         last,
                         trimmed)
                 .distance());
@@ -182,7 +183,7 @@ public final class BackgroundRunner {
         DoublePredicate fine = d -> harmless(at(target, d), free, share * sr);
         double low = distance[worst];
         double high = distance[worst + 1];
-        while (high - low > TOLERANCE * study.switchModel().faceDiameter()) {
+        while (high - low > AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter()) {
             double middle = (low + high) / 2;
             if (fine.test(middle)) {
                 high = middle;

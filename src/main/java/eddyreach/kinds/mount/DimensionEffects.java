@@ -1,5 +1,6 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.mounted.MountedSwitch;
@@ -17,9 +18,6 @@ import java.util.function.DoubleFunction;
  * distance found, over its slope.
  */
 final class DimensionEffects {
-
-    /** By how much a dimension is changed, in diameters of the face: enough to stand out from what a new mesh changes. */
-    private static final double CHANGE = 0.015;
 
     private final SwitchModel model;
     private final MountProbe probe;
@@ -42,7 +40,7 @@ final class DimensionEffects {
      * @param found where the target switches
      */
     List<DimensionEffect> of(Mount mount, List<SolvedSwitch> rough, SwitchDistance found) {
-        double change = CHANGE * model.faceDiameter();
+        double change = AccuracyPolicy.DIMENSION_CHANGE * model.faceDiameter();
         if (found.outcome() != SwitchDistance.Outcome.SWITCHES
                 || found.on() < rough.get(0).plane() + change) {
             return List.of();
@@ -74,14 +72,14 @@ final class DimensionEffects {
     }
 
     private double log(Mount mount, double on) {
-        List<SolvedSwitch> benches =
-                mount.bounds().stream().map(m -> probe.bench(m, 0)).toList();
-        return Math.log(conductance(mount, benches, on));
+        List<SolvedSwitch> solvedSwitches =
+                mount.bounds().stream().map(m -> probe.solved(m, 0)).toList();
+        return Math.log(conductance(mount, solvedSwitches, on));
     }
 
     /** In the middle of the mount's bounds. */
-    private double conductance(Mount mount, List<SolvedSwitch> benches, double on) {
-        return benches.stream()
+    private double conductance(Mount mount, List<SolvedSwitch> solvedSwitches, double on) {
+        return solvedSwitches.stream()
                 .mapToDouble(b -> new MountedSwitch(b, target, mount.background(), b.plane())
                         .state(on)
                         .conductance())

@@ -67,7 +67,7 @@ public record MountCase(
     public record Reserve(double total, double used, double error, double spread) {}
 
     /**
-     * The damping without a target in one corner of temperature and tolerance, for a switch whose electronics makes up for the drift of
+     * The damping without a target in one corner of temperature and tolerance (as electronics calls an extreme of both at once), for a switch whose electronics makes up for the drift of
      * its own loss in free air, and for one that does not.
      *
      * @param celsius temperature of everything, degrees Celsius

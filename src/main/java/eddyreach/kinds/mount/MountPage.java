@@ -87,7 +87,7 @@ public final class MountPage {
                     List<String> cells =
                             new ArrayList<>(List.of(c.mount().id(), t.target().id()));
                     cells.addAll(AssuranceText.cells(a));
-                    rows.add(new Page.Row(cells, !a.anywhereOn() || Double.isInfinite(a.surelyOff())));
+                    rows.add(new Page.Row(cells, !a.anywhereOn() || Double.isInfinite(a.assuredOff())));
                 });
             }
         }
@@ -112,8 +112,8 @@ public final class MountPage {
                         List.of(
                                 c.mount().id(),
                                 t.target().id(),
-                                Labels.uncertain(d.on(), d.onError()),
-                                Labels.uncertain(d.off(), d.offError()),
+                                Labels.uncertainCell(d.on(), d.onError()),
+                                Labels.uncertainCell(d.off(), d.offError()),
                                 Double.isFinite(t.shift()) ? MountWords.signed(t.shift()) : "-",
                                 switches ? t.within() ? "" : "over 10 %" : Terms.of(d.outcome())),
                         !t.within() && !c.mount().isEmpty()));

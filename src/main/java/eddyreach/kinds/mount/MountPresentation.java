@@ -58,7 +58,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                 pictures.addAll(single(result.model(), c, head, result.name()));
             }
         }
-        ShadeScale ramp = ShadeScale.decades(result.fields().stream()
+        ShadeScale shades = ShadeScale.decades(result.fields().stream()
                 .flatMap(p -> Stream.of(p.left(), p.right()))
                 .map(FieldPicture::strength)
                 .toList());
@@ -73,7 +73,7 @@ public record MountPresentation(MountResult result) implements Presentation {
                             + field.title(),
                     head + " · no target · " + step + " nWb per A between flux lines, shade: field strength",
                     result.name(),
-                    new FieldDrawing(field, ramp, flux)));
+                    new FieldDrawing(field, shades, flux)));
         }
         return pictures;
     }
@@ -174,8 +174,8 @@ public record MountPresentation(MountResult result) implements Presentation {
                         t.distance().onError() * Labels.MM,
                         t.shift(),
                         t.travel() * Labels.MM,
-                        t.assurance().map(a -> a.surelyOn() * Labels.MM).orElse(Double.NaN),
-                        t.assurance().map(a -> a.surelyOff() * Labels.MM).orElse(Double.NaN));
+                        t.assurance().map(a -> a.assuredOn() * Labels.MM).orElse(Double.NaN),
+                        t.assurance().map(a -> a.assuredOff() * Labels.MM).orElse(Double.NaN));
             }
         }
         return csv;

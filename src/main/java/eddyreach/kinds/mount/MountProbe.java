@@ -1,5 +1,9 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -31,6 +35,10 @@ public final class MountProbe {
      * @param study the switch and its standard target
      * @param ladder the switch in free air
      * @param targets what comes nearer
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public MountProbe(StudyInput study, ResolutionLadder ladder, List<Target> targets) {
         this.study = study;
@@ -40,7 +48,7 @@ public final class MountProbe {
                 .toArray(ResolutionLadder.Step[]::new);
         free = IntStream.rangeClosed(0, ResolutionLadder.FIRST)
                 .mapToObj(s -> targets.stream()
-                        .map(t -> search(t, Mount.freeAir(), s, steps[0].bench(), steps[s].bench(), 0))
+                        .map(t -> search(t, Mount.freeAir(), s, steps[0].solved(), steps[s].solved(), 0))
                         .toList())
                 .toList();
     }
@@ -73,9 +81,9 @@ public final class MountProbe {
     public record Sight(SwitchDistance distance, double shift, double lever) {}
 
     /** The switch in a mount at a step of the ladder. */
-    SolvedSwitch bench(Mount mount, int step) {
+    SolvedSwitch solved(Mount mount, int step) {
         return steps[step]
-                .bench()
+                .solved()
                 .in(mount.parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step)), bytes -> {});
     }
 
@@ -84,34 +92,52 @@ public final class MountProbe {
         return free.get(ResolutionLadder.FIRST);
     }
 
-    /** A mount at the coarse step, without an error bar worth the name; the worse of its bounds. */
+    /**
+     * A mount at the coarse step, without an error bar worth the name; the worse of its bounds.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Reading coarse(Mount mount) {
         return mount.bounds().stream()
                 .map(m -> {
-                    SolvedSwitch bench = bench(m, 0);
-                    return read(m, 0, bench, bench);
+                    SolvedSwitch solved = solved(m, 0);
+                    return read(m, 0, solved, solved);
                 })
                 .max((a, b) ->
                         a.safe() == b.safe() ? Double.compare(a.used(), b.used()) : Boolean.compare(b.safe(), a.safe()))
                 .orElseThrow();
     }
 
-    /** A mount at the step that gives results. */
+    /**
+     * A mount at the step that gives results.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public Reading fine(Mount mount) {
-        return fine(mount, bench(mount, 0), bench(mount, ResolutionLadder.FIRST));
+        return fine(mount, solved(mount, 0), solved(mount, ResolutionLadder.FIRST));
     }
 
-    /** The same with its benches. */
-    public Reading fine(Mount mount, SolvedSwitch rough, SolvedSwitch bench) {
-        return read(mount, ResolutionLadder.FIRST, rough, bench);
+    /**
+     * The same with its solved switches.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public Reading fine(Mount mount, SolvedSwitch rough, SolvedSwitch solved) {
+        return read(mount, ResolutionLadder.FIRST, rough, solved);
     }
 
-    private Reading read(Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench) {
-        double without = WorstDamping.without(bench, mount).conductance();
-        double air = steps[step].bench().free().conductance();
+    private Reading read(Mount mount, int step, SolvedSwitch rough, SolvedSwitch solved) {
+        double without = WorstDamping.without(solved, mount).conductance();
+        double air = steps[step].solved().free().conductance();
         List<Sight> sights = new ArrayList<>();
         for (int i = 0; i < targets.size(); i++) {
-            sights.add(sight(mount, step, rough, bench, i));
+            sights.add(sight(mount, step, rough, solved, i));
         }
         return new Reading(
                 step,
@@ -120,30 +146,30 @@ public final class MountProbe {
                 sights);
     }
 
-    private Sight sight(Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench, int i) {
+    private Sight sight(Mount mount, int step, SolvedSwitch rough, SolvedSwitch solved, int i) {
         Target target = targets.get(i);
         double floor = mount.floor(target);
         // a target that switches before it dips into a recess need not be followed down there
-        double from = Math.max(floor, bench.plane());
-        SwitchDistance d = search(target, mount, step, rough, bench, from);
+        double from = Math.max(floor, solved.plane());
+        SwitchDistance d = search(target, mount, step, rough, solved, from);
         if (d.outcome() == SwitchDistance.Outcome.NEVER_ON && floor < from) {
             from = floor;
-            d = search(target, mount, step, rough, bench, from);
+            d = search(target, mount, step, rough, solved, from);
         }
         if (d.outcome() != SwitchDistance.Outcome.SWITCHES) {
             return new Sight(d, Double.NaN, Double.NaN);
         }
         double sr = study.switchModel().effectiveDistance();
-        MountedSwitch scene = new MountedSwitch(bench, target, mount.background(), from);
+        MountedSwitch mounted = new MountedSwitch(solved, target, mount.background(), from);
         double low = Math.max(from, d.on() - AccuracyPolicy.SLOPE_STEP * sr);
         double high = d.on() + AccuracyPolicy.SLOPE_STEP * sr;
         double fall =
-                Math.log(scene.state(low).conductance() / scene.state(high).conductance());
+                Math.log(mounted.state(low).conductance() / mounted.state(high).conductance());
         return new Sight(d, (d.on() - free.get(step).get(i).on()) / sr, (high - low) / Math.abs(fall));
     }
 
     private SwitchDistance search(
-            Target target, Mount mount, int step, SolvedSwitch rough, SolvedSwitch bench, double floor) {
+            Target target, Mount mount, int step, SolvedSwitch rough, SolvedSwitch solved, double floor) {
         return MountedApproach.search(
                         study.setup(),
                         StudyInput.defaultReach(study.switchModel()),
@@ -151,7 +177,7 @@ public final class MountProbe {
                         target,
                         steps[step],
                         steps[0],
-                        new MountedSwitch(bench, target, mount.background(), floor),
+                        new MountedSwitch(solved, target, mount.background(), floor),
                         new MountedSwitch(rough, target, mount.background(), floor),
                         step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
                 .distance();
@@ -161,28 +187,28 @@ public final class MountProbe {
      * How far the joined result is from everything in one field problem, as a share of the change of impedance by the first target where
      * it switches on; empty where the direct solve does not apply.
      */
-    OptionalDouble direct(Mount mount, SolvedSwitch bench, Reading reading) {
+    OptionalDouble direct(Mount mount, SolvedSwitch solved, Reading reading) {
         Target target = targets.get(0);
         double on = reading.sights().get(0).distance().on();
-        boolean apart = on >= bench.plane();
+        boolean apart = on >= solved.plane();
         if (!Double.isFinite(on)
                 || !apart
                 || mount.background().isPresent()
                 || target.body() instanceof Body.Ball
                 || target.withoutEffect()
-                || bench.fields().endless(target)) {
+                || solved.fields().endless(target)) {
             return OptionalDouble.empty();
         }
-        TankState state = bench.state(bench.reflector(target), on);
+        TankState state = solved.state(solved.reflector(target), on);
         List<Part> parts = target.parts().stream().map(p -> p.shifted(on)).toList();
         Complex direct = new DirectSolve(
-                        bench.parts(),
-                        bench.coil(state.omega()),
+                        solved.parts(),
+                        solved.coil(state.omega()),
                         parts,
                         state.omega(),
-                        bench.celsius(),
-                        bench.resolution().body(),
-                        bench.scale())
+                        solved.celsius(),
+                        solved.resolution().body(),
+                        solved.scale())
                 .change();
         return OptionalDouble.of(
                 direct.subtract(state.change()).abs() / state.change().abs());

@@ -2,6 +2,9 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.MountedAssurer;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
@@ -49,9 +52,9 @@ public final class MountRunner {
 
     private final ResolutionLadder ladder;
     private final Progress progress;
-    private final SolvedSwitch[][] benches;
+    private final SolvedSwitch[][] solvedSwitches;
 
-    private final WorstDamping corners;
+    private final WorstDamping worst;
     private final MountProbe probe;
     private final MountedAssurer assurer;
     private final Predicate<Mount> assured;
@@ -73,12 +76,12 @@ public final class MountRunner {
         mounts = Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
                 .flatMap(m -> m.bounds().stream())
                 .toList();
-        benches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
-        corners = new WorstDamping(study, ladder);
+        solvedSwitches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
+        worst = new WorstDamping(study, ladder);
         probe = new MountProbe(study, ladder, study.targets());
         assurer = new MountedAssurer(study.setup(), study.targets());
         this.assured = assured;
-        safe = new SafeDimensions(study.switchModel(), probe, corners, stop);
+        safe = new SafeDimensions(study.switchModel(), probe, worst, stop);
         this.sinks = sinks;
     }
 
@@ -86,6 +89,9 @@ public final class MountRunner {
      * Runs a study and tells how far it is.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountResult run(MountInput study, Progress progress) {
         return run(study, m -> true, progress);
@@ -106,6 +112,10 @@ public final class MountRunner {
      * @param ladder the switch in free air, made for these targets
      * @param sinks whether a deeper recess is a switch sunk deeper
      * @param stop whether to leave proposals out from now on
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountResult judge(
             MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
@@ -125,7 +135,7 @@ public final class MountRunner {
             List<MountCase> bounds = new ArrayList<>();
             List<FieldPicture> pictures = new ArrayList<>();
             for (int i = m; i < m + n; i++) {
-                WorkingPoint without = situation(benches[ResolutionLadder.FIRST][i], mounts.get(i));
+                WorkingPoint without = workingPoint(solvedSwitches[ResolutionLadder.FIRST][i], mounts.get(i));
                 bounds.add(mountCase(i, without, found.get(i), found.get(0)));
                 if (study.fieldPictures()) {
                     pictures.add(FieldSampler.mounted(without, mounts.get(i), top()));
@@ -144,11 +154,11 @@ public final class MountRunner {
                                     bounds.get(0),
                                     bounds.get(1),
                                     study.switchModel().element()),
-                    benches(m, m + n)));
+                    coarser(m, m + n)));
             m += n;
         }
         WorkingPoint free =
-                WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).bench());
+                WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).solved());
         return new MountResult(
                 study.header(),
                 TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), free),
@@ -176,7 +186,7 @@ public final class MountRunner {
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i : open) {
                 tasks.add(ForkJoinTask.adapt(() -> {
-                    Found f = encounter(now, i / n, study.targets().get(i % n));
+                    Found f = find(now, i / n, study.targets().get(i % n));
                     if (last || !(f.distance().error() > study.accuracy())) {
                         found[i] = f;
                         progress.at("mounts", done.incrementAndGet(), found.length);
@@ -193,10 +203,10 @@ public final class MountRunner {
     /** Solves the switch in a mount at a step of the ladder and at the one before. */
     private void prepare(int step, int m) {
         for (int s = step - 1; s <= step; s++) {
-            if (benches[s][m] == null) {
-                SolvedSwitch bench = ladder.step(s).bench();
+            if (solvedSwitches[s][m] == null) {
+                SolvedSwitch solved = ladder.step(s).solved();
                 String id = mounts.get(m).id();
-                benches[s][m] = bench.in(parts(m, s), bytes -> progress.solving(id, bytes));
+                solvedSwitches[s][m] = solved.in(parts(m, s), bytes -> progress.solving(id, bytes));
             }
         }
     }
@@ -205,7 +215,7 @@ public final class MountRunner {
         return mounts.get(m).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
     }
 
-    private Found encounter(int step, int m, Target target) {
+    private Found find(int step, int m, Target target) {
         Mount mount = mounts.get(m);
         double floor = mount.floor(target);
         double last =
@@ -220,8 +230,8 @@ public final class MountRunner {
                 target,
                 ladder.step(step),
                 ladder.step(step - 1),
-                new MountedSwitch(benches[step][m], target, mount.background(), floor),
-                new MountedSwitch(benches[step - 1][m], target, mount.background(), floor),
+                new MountedSwitch(solvedSwitches[step][m], target, mount.background(), floor),
+                new MountedSwitch(solvedSwitches[step - 1][m], target, mount.background(), floor),
                 AccuracyPolicy.APPROACH_INTERVALS);
         Curve curve = found.approach()
                 .curve(study.distances().first(), last, study.distances().points());
@@ -230,8 +240,8 @@ public final class MountRunner {
 
     private MountCase mountCase(int m, WorkingPoint free, List<Found> found, List<Found> inFreeAir) {
         Mount mount = mounts.get(m);
-        SolvedSwitch bench = benches[ResolutionLadder.FIRST][m];
-        TankState s = WorstDamping.without(bench, mount);
+        SolvedSwitch solved = solvedSwitches[ResolutionLadder.FIRST][m];
+        TankState s = WorstDamping.without(solved, mount);
         double sr = study.switchModel().effectiveDistance();
         List<MountTarget> targets = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
@@ -249,7 +259,7 @@ public final class MountRunner {
                     0,
                     assured(mount, f)));
         }
-        List<MountCase.Corner> all = corners.of(bench, benches[ResolutionLadder.FIRST - 1][m], mount);
+        List<MountCase.Corner> all = worst.of(solved, solvedSwitches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(
                 mount,
                 parts(m, ResolutionLadder.FIRST),
@@ -259,7 +269,7 @@ public final class MountRunner {
                 all.get(0).verdict(),
                 targets,
                 Budgets.of(free, mount.background().map(b -> "background").orElse(null)),
-                bench.field().unknowns(),
+                solved.field().unknowns(),
                 List.of(),
                 List.of(),
                 warnings(mount, found));
@@ -288,14 +298,14 @@ public final class MountRunner {
                 new DimensionEffects(study.switchModel(), probe, first.target()).of(mount, rough, first.distance()));
     }
 
-    /** The coarser benches of some of the mounts. */
-    private List<SolvedSwitch> benches(int from, int to) {
-        return Arrays.asList(benches[ResolutionLadder.FIRST - 1]).subList(from, to);
+    /** At the coarser step, in some of the mounts. */
+    private List<SolvedSwitch> coarser(int from, int to) {
+        return Arrays.asList(solvedSwitches[ResolutionLadder.FIRST - 1]).subList(from, to);
     }
 
     /** Upper end of all pictures, m, so that they compare. */
     private double top() {
-        double highest = Stream.of(benches[ResolutionLadder.FIRST])
+        double highest = Stream.of(solvedSwitches[ResolutionLadder.FIRST])
                 .mapToDouble(SolvedSwitch::plane)
                 .max()
                 .orElse(0);
@@ -312,17 +322,17 @@ public final class MountRunner {
     }
 
     /** The fields in a mount without a target, but with the mount's background. */
-    private static WorkingPoint situation(SolvedSwitch bench, Mount mount) {
+    private static WorkingPoint workingPoint(SolvedSwitch solved, Mount mount) {
         return mount.background()
-                .map(b -> WorkingPoint.with(bench, bench.onAxis(b.plate().asTarget()), b.distance()))
-                .orElseGet(() -> WorkingPoint.free(bench));
+                .map(b -> WorkingPoint.with(solved, solved.onAxis(b.plate().asTarget()), b.distance()))
+                .orElseGet(() -> WorkingPoint.free(solved));
     }
 
     private MountCase.Reserve reserve(int m) {
         double fine = used(ResolutionLadder.FIRST, m);
         double error = ErrorBar.ofDifference(fine - used(ResolutionLadder.FIRST - 1, m));
         double on = ladder.step(ResolutionLadder.FIRST).trim().on();
-        double total = WorstDamping.without(benches[ResolutionLadder.FIRST][m], mounts.get(m))
+        double total = WorstDamping.without(solvedSwitches[ResolutionLadder.FIRST][m], mounts.get(m))
                         .conductance()
                 / on;
         return new MountCase.Reserve(total, fine, error, 0);
@@ -330,8 +340,8 @@ public final class MountRunner {
 
     private double used(int step, int m) {
         ResolutionLadder.Step s = ladder.step(step);
-        double free = s.bench().free().conductance();
-        return (WorstDamping.without(benches[step][m], mounts.get(m)).conductance() - free)
+        double free = s.solved().free().conductance();
+        return (WorstDamping.without(solvedSwitches[step][m], mounts.get(m)).conductance() - free)
                 / (s.trim().on() - free);
     }
 

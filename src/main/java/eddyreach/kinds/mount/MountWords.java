@@ -4,9 +4,9 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.model.values.Mount;
 import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -17,7 +17,8 @@ public final class MountWords {
     public static final String RESERVE =
             "Reserve used: what the mount adds to the loss in free air, as a share of what switches the output on. 0 % is free air; at 100 %"
                     + " the output is on without a target. Worst: the largest share over -25, 23 and 70 °C and a trim to 0.9 and 1.1 sn, for a"
-                    + " switch whose electronics compensates its own drift in free air.";
+                    + " switch whose electronics compensates its own drift in free air. Damping: all the loss without a target, as a share of"
+                    + " what switches the output on. V: the oscillator's amplitude.";
 
     public static final String LIMITS =
             "Not OK: it does not release, or uses more than 50 % of the reserve at 23 °C or 70 % at worst, or moves the switch-on distance by"
@@ -38,6 +39,11 @@ public final class MountWords {
 
     /** Verdict, number and what to change, in one sentence. */
     public static String sentence(MountCase c) {
+        return sentence(c, "");
+    }
+
+    /** The same with a place after the verdict, such as " in mild steel". */
+    public static String sentence(MountCase c, String place) {
         Judgement j = c.judgement();
         String numbers = j.findings().isEmpty()
                 ? reserve(c) + on(c)
@@ -47,7 +53,7 @@ public final class MountWords {
                         .collect(Collectors.joining("; "));
         String verdict = j.grade().label();
         String change = j.grade() == Grade.NOT_OK ? change(c) : "";
-        return verdict.substring(0, 1).toUpperCase(Locale.ROOT) + verdict.substring(1) + ": " + numbers + change + ".";
+        return Texts.capitalised(verdict) + place + ": " + numbers + change + ".";
     }
 
     private static String reserve(MountCase c) {
@@ -129,8 +135,7 @@ public final class MountWords {
                     .map(c -> c.mount().id() + " (" + briefly(c) + ")")
                     .collect(Collectors.joining(", "));
             if (!names.isEmpty()) {
-                String label = g.label();
-                parts.add(label.substring(0, 1).toUpperCase(Locale.ROOT) + label.substring(1) + ": " + names + ".");
+                parts.add(Texts.capitalised(g.label()) + ": " + names + ".");
             }
         }
         return String.join(" ", parts);

@@ -1,5 +1,6 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.model.values.Mount;
@@ -18,24 +19,21 @@ import java.util.function.DoubleFunction;
  */
 final class SafeDimensions {
 
-    /** Steps of the grid that are tried when the finer result is less favourable. */
-    private static final int TRIES = 6;
-
     private final SwitchModel model;
     private final MountProbe probe;
-    private final WorstDamping corners;
+    private final WorstDamping worst;
     private final BooleanSupplier stop;
 
     /**
      * @param model the switch
      * @param probe looks at mounts
-     * @param corners temperature and trim
+     * @param worst temperature and trim
      * @param stop asked between solves; what is not found by then is left out
      */
-    SafeDimensions(SwitchModel model, MountProbe probe, WorstDamping corners, BooleanSupplier stop) {
+    SafeDimensions(SwitchModel model, MountProbe probe, WorstDamping worst, BooleanSupplier stop) {
         this.model = model;
         this.probe = probe;
-        this.corners = corners;
+        this.worst = worst;
         this.stop = stop;
     }
 
@@ -113,7 +111,7 @@ final class SafeDimensions {
                     first = middle + 1;
                 }
             }
-            for (int i = last; i <= Math.min(grid.count(), last + TRIES) && found.isEmpty(); i++) {
+            for (int i = last; i <= Math.min(grid.count(), last + AccuracyPolicy.SAFE_TRIES) && found.isEmpty(); i++) {
                 if (stop.getAsBoolean()) {
                     return Optional.empty();
                 }
@@ -137,13 +135,13 @@ final class SafeDimensions {
     }
 
     private Optional<SafeDimension.Found> bound(Mount mount, double value) {
-        SolvedSwitch rough = probe.bench(mount, 0);
-        SolvedSwitch bench = probe.bench(mount, ResolutionLadder.FIRST);
-        MountProbe.Reading reading = probe.fine(mount, rough, bench);
+        SolvedSwitch rough = probe.solved(mount, 0);
+        SolvedSwitch solved = probe.solved(mount, ResolutionLadder.FIRST);
+        MountProbe.Reading reading = probe.fine(mount, rough, solved);
         if (!reading.safe()) {
             return Optional.empty();
         }
-        List<MountCase.Corner> all = corners.of(bench, rough, mount);
+        List<MountCase.Corner> all = worst.of(solved, rough, mount);
         if (!safe(reading, all)) {
             return Optional.empty();
         }
@@ -155,6 +153,6 @@ final class SafeDimensions {
                 sight.distance().on(),
                 sight.distance().onError(),
                 sight.shift(),
-                probe.direct(mount, bench, reading)));
+                probe.direct(mount, solved, reading)));
     }
 }

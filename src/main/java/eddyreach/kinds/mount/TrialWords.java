@@ -37,7 +37,7 @@ public final class TrialWords {
                             .map(o -> Page.Row.of(
                                     o.mount().id(),
                                     MountWords.percent(o.worst().used()),
-                                    Labels.uncertain(
+                                    Labels.uncertainCell(
                                             o.targets().get(0).distance().on(),
                                             o.targets().get(0).distance().onError())))
                             .toList());
@@ -52,7 +52,7 @@ public final class TrialWords {
         boolean detected = plan.free().outcome() == SwitchDistance.Outcome.SWITCHES;
         steps.add("Hold the switch in plastic with no metal within " + Labels.length(3 * model.faceDiameter()) + ". "
                 + (detected
-                        ? "Move " + t.target().label() + " towards it: on is computed at "
+                        ? "Move the target (" + t.target().label() + ") towards it: on is computed at "
                                 + Labels.uncertain(plan.free().on(), plan.free().onError())
                                 + " mm; single switches differ by 10 %. Note where yours switches."
                         : "Check that it is off without a target."));

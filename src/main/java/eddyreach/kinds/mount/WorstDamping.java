@@ -40,7 +40,7 @@ final class WorstDamping {
      * @param ladder the switch in free air
      */
     WorstDamping(StudyInput study, ResolutionLadder ladder) {
-        SolvedSwitch fresh = ladder.step(ResolutionLadder.FIRST).bench();
+        SolvedSwitch fresh = ladder.step(ResolutionLadder.FIRST).solved();
         free = fresh.free().conductance();
         var standard = fresh.target(study.standard());
         double sn = study.switchModel().ratedDistance();
@@ -53,7 +53,7 @@ final class WorstDamping {
                         study.switchModel().differentialTravel()))
                 .toArray(Trim[]::new);
         // the coarser step serves for what temperature changes
-        SolvedSwitch rough = ladder.step(ResolutionLadder.FIRST - 1).bench();
+        SolvedSwitch rough = ladder.step(ResolutionLadder.FIRST - 1).solved();
         drift = Arrays.stream(TEMPERATURES)
                 .parallel()
                 .map(t -> at(rough, t).free().conductance() - rough.free().conductance())
@@ -63,11 +63,12 @@ final class WorstDamping {
     /**
      * All corners of a mount, the first at 23 degrees Celsius and the trim of the study.
      *
-     * @param bench the switch in the mount
+     * @param solved the switch in the mount
      * @param rough the same at the coarser step
      */
-    List<MountCase.Corner> of(SolvedSwitch bench, SolvedSwitch rough, Mount mount) {
-        double now = without(bench, mount).conductance() - without(rough, mount).conductance();
+    List<MountCase.Corner> of(SolvedSwitch solved, SolvedSwitch rough, Mount mount) {
+        double now =
+                without(solved, mount).conductance() - without(rough, mount).conductance();
         double[] mounted = Arrays.stream(TEMPERATURES)
                 .parallel()
                 .map(t -> without(at(rough, t), mount).conductance() + now)
@@ -89,14 +90,14 @@ final class WorstDamping {
         return corners;
     }
 
-    private static SolvedSwitch at(SolvedSwitch bench, double celsius) {
-        return celsius == Temperature.AMBIENT ? bench : bench.at(celsius);
+    private static SolvedSwitch at(SolvedSwitch solved, double celsius) {
+        return celsius == Temperature.AMBIENT ? solved : solved.at(celsius);
     }
 
     /** The tank in a mount without a target, but with the mount's background. */
-    static TankState without(SolvedSwitch bench, Mount mount) {
+    static TankState without(SolvedSwitch solved, Mount mount) {
         return mount.background()
-                .map(b -> bench.state(bench.target(b.plate().asTarget()), b.distance()))
-                .orElse(bench.free());
+                .map(b -> solved.state(solved.target(b.plate().asTarget()), b.distance()))
+                .orElse(solved.free());
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.kinds.neighbour;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.oscillator.ActiveElement;
 
 /**
@@ -28,13 +29,11 @@ import eddyreach.oscillator.ActiveElement;
  */
 record Beats(double frequency, double injected, double relaxation, double demodulator) {
 
-    /** Step of the numerical derivative: errors of third order and of rounding are both about 1e-10. */
-    private static final double STEP = 1e-5;
-
     /** Corner frequency with which an amplitude returns to its steady state, Hz. */
     static double relaxation(ActiveElement element, double capacitance, double amplitude) {
-        double slope = (element.conductance(amplitude * (1 + STEP)) - element.conductance(amplitude * (1 - STEP)))
-                / (2 * STEP);
+        double slope = (element.conductance(amplitude * (1 + AccuracyPolicy.BEAT_STEP))
+                        - element.conductance(amplitude * (1 - AccuracyPolicy.BEAT_STEP)))
+                / (2 * AccuracyPolicy.BEAT_STEP);
         return -slope / (4 * Math.PI * capacitance);
     }
 

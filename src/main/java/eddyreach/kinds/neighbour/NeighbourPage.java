@@ -105,12 +105,14 @@ final class NeighbourPage {
         }
         double all = Math.max(shift, beats);
         return "OK from " + Labels.millimetres(all) + " mm on: "
-                + (beats >= shift ? "beats decide" : "the shift decides")
-                + " (10 % shift needs " + Labels.millimetres(shift) + " mm, beats " + Labels.millimetres(beats) + " mm"
+                + (beats >= shift
+                        ? "nearer, beats disturb the output. The shift alone stays below 10 % from "
+                                + Labels.millimetres(shift) + " mm."
+                        : "nearer, the shift exceeds 10 %. Beats end at " + Labels.millimetres(beats) + " mm.")
                 + (Math.max(shift, apart) < all
-                        ? "; at another frequency " + Labels.millimetres(Math.max(shift, apart)) + " mm would do"
-                        : "")
-                + ").";
+                        ? " With a neighbour at another frequency " + Labels.millimetres(Math.max(shift, apart))
+                                + " mm would do."
+                        : "");
     }
 
     /** Smallest spacing that keeps a limit, m; infinite when none examined does. */

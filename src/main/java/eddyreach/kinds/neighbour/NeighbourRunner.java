@@ -1,5 +1,10 @@
 package eddyreach.kinds.neighbour;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -25,16 +30,13 @@ import org.apache.commons.math3.complex.Complex;
 /** Runs studies of the kind {@code neighbour}. */
 public final class NeighbourRunner {
 
-    /** How closely limits are found, in diameters of the face. */
-    private static final double TOLERANCE = 1e-3;
-
     private static final double TENTH = 0.1;
     private static final double TWENTIETH = 0.05;
 
     private final NeighbourInput study;
     private final Progress progress;
     private final ResolutionLadder ladder;
-    private final NeighbourSwitch[] partners = new NeighbourSwitch[ResolutionLadder.FIRST + 1];
+    private final NeighbourSwitch[] neighbours = new NeighbourSwitch[ResolutionLadder.FIRST + 1];
     private final NeighbourShifts shifts;
     private final boolean facing;
     private final NeighbourResult.Oscillators oscillators;
@@ -48,7 +50,7 @@ public final class NeighbourRunner {
         all.add(study.standard());
         all.add(stand(study.other(), study.switchModel().coreRadius()));
         ladder = new ResolutionLadder(study.setup(), all, progress);
-        SolvedSwitch first = ladder.step(ResolutionLadder.FIRST).bench();
+        SolvedSwitch first = ladder.step(ResolutionLadder.FIRST).solved();
         SolvedSwitch other = study.other().equals(study.switchModel())
                 ? first
                 : new SolvedSwitch(
@@ -56,10 +58,10 @@ public final class NeighbourRunner {
                         first.resolution().withoutFields(),
                         List.of(),
                         bytes -> progress.solving(study.other().id(), bytes));
-        for (int i = 0; i < partners.length; i++) {
-            partners[i] = new NeighbourSwitch(ladder.step(i).bench(), study.other(), other.capacitance(), !facing);
+        for (int i = 0; i < neighbours.length; i++) {
+            neighbours[i] = new NeighbourSwitch(ladder.step(i).solved(), study.other(), other.capacitance(), !facing);
         }
-        shifts = new NeighbourShifts(study, ladder, partners);
+        shifts = new NeighbourShifts(study, ladder, neighbours);
         oscillators = oscillators(ladder.step(ResolutionLadder.FIRST), other);
     }
 
@@ -79,6 +81,14 @@ public final class NeighbourRunner {
                 List.of(new Layer(other.winding().wire().conductor(), 1e-3)));
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static NeighbourResult run(NeighbourInput study, Progress progress) {
         return new NeighbourRunner(study, progress).result();
     }
@@ -90,13 +100,13 @@ public final class NeighbourRunner {
         double f = model.frequency();
         double f2 = study.other().frequency();
         double apart = Math.abs(study.alternative() * f - f) - study.tolerance() * (1 + study.alternative()) * f;
-        double omega = step.bench().free().omega();
+        double omega = step.solved().free().omega();
         return new NeighbourResult.Oscillators(
                 f2,
                 other.free().inductance(),
                 study.other().element().amplitude(other.free().conductance()),
-                omega * step.bench().capacitance() / step.trim().on(),
-                on > 0 ? Beats.relaxation(model.element(), step.bench().capacitance(), on) : Double.NaN,
+                omega * step.solved().capacitance() / step.trim().on(),
+                on > 0 ? Beats.relaxation(model.element(), step.solved().capacitance(), on) : Double.NaN,
                 on > 0 ? (off - on) / (2 * on) : Double.NaN,
                 Math.max(0, Math.abs(f2 - f) - study.tolerance() * (f + f2)),
                 Math.max(0, apart));
@@ -115,7 +125,7 @@ public final class NeighbourRunner {
         ResolutionLadder.Step step = ladder.step(ResolutionLadder.FIRST);
         return new NeighbourResult(
                 study,
-                TrimmedSwitch.of(step, WorkingPoint.free(step.bench())),
+                TrimmedSwitch.of(step, WorkingPoint.free(step.solved())),
                 spacing,
                 List.of(couplings),
                 oscillators,
@@ -129,13 +139,13 @@ public final class NeighbourRunner {
     }
 
     private double tolerance() {
-        return TOLERANCE * study.switchModel().faceDiameter();
+        return AccuracyPolicy.LIMIT_DISTANCE * study.switchModel().faceDiameter();
     }
 
     private NeighbourResult.Coupling coupling(double spacing) {
-        Complex m = partners[ResolutionLadder.FIRST].mutual(spacing);
+        Complex m = neighbours[ResolutionLadder.FIRST].mutual(spacing);
         Beats beats = beats(m.abs());
-        double inductance = ladder.step(ResolutionLadder.FIRST).bench().free().inductance();
+        double inductance = ladder.step(ResolutionLadder.FIRST).solved().free().inductance();
         return new NeighbourResult.Coupling(
                 m.abs(),
                 shifts.mutualError(m, spacing),
@@ -174,13 +184,13 @@ public final class NeighbourRunner {
             bold[i] = harmless(couplings[i].mutual(), difference);
             careful[i] = harmless(couplings[i].mutual() + couplings[i].error(), difference);
         }
-        NeighbourSwitch partner = partners[ResolutionLadder.FIRST];
+        NeighbourSwitch neighbour = neighbours[ResolutionLadder.FIRST];
         return limit(
                 spacing,
                 careful,
                 bold,
-                d -> harmless(partner.mutual(d).abs() + shifts.mutualError(partner.mutual(d), d), difference),
-                d -> harmless(partner.mutual(d).abs(), difference));
+                d -> harmless(neighbour.mutual(d).abs() + shifts.mutualError(neighbour.mutual(d), d), difference),
+                d -> harmless(neighbour.mutual(d).abs(), difference));
     }
 
     private boolean harmless(double mutual, double difference) {

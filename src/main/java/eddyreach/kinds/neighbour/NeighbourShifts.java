@@ -23,34 +23,25 @@ import org.apache.commons.math3.complex.Complex;
  */
 final class NeighbourShifts {
 
-    /** Distances in which a shifted switch-on distance is looked for, over what it is without a neighbour. */
-    private static final double NEAREST = 0.3;
-
-    private static final double FARTHEST = 2.2;
-
     /** Loss of a tank that does not resonate, over the on threshold: any number far above 1. */
     private static final double DAMPED = 1e3;
 
-    private static final double ACCURACY = 1e-9;
     private static final int MAX_EVALUATIONS = 60;
-
-    /** Distances at which it is looked for whether the neighbour alone holds the output on. */
-    private static final int LOOKS = 60;
 
     private final NeighbourInput study;
     private final ResolutionLadder ladder;
-    private final NeighbourSwitch[] partners;
+    private final NeighbourSwitch[] neighbours;
     private final boolean facing;
 
     /**
      * @param study the study
      * @param ladder the first switch
-     * @param partners the other one at the steps of the ladder
+     * @param neighbours the other one at the steps of the ladder
      */
-    NeighbourShifts(NeighbourInput study, ResolutionLadder ladder, NeighbourSwitch[] partners) {
+    NeighbourShifts(NeighbourInput study, ResolutionLadder ladder, NeighbourSwitch[] neighbours) {
         this.study = study;
         this.ladder = ladder;
-        this.partners = partners.clone();
+        this.neighbours = neighbours.clone();
         facing = study.arrangement() == NeighbourInput.Arrangement.FACE_TO_FACE;
     }
 
@@ -69,8 +60,8 @@ final class NeighbourShifts {
     private final class Pair {
 
         private final int step;
-        private final SolvedSwitch bench;
-        private final NeighbourSwitch partner;
+        private final SolvedSwitch solved;
+        private final NeighbourSwitch neighbour;
         private final State state;
         private final double spacing;
         private final Complex change;
@@ -79,31 +70,34 @@ final class NeighbourShifts {
             this.step = step;
             this.state = state;
             this.spacing = spacing;
-            bench = ladder.step(step).bench();
-            partner = partners[step];
-            double omega = bench.free().omega();
+            solved = ladder.step(step).solved();
+            neighbour = neighbours[step];
+            double omega = solved.free().omega();
             if (facing) {
                 change = Complex.ZERO;
             } else {
-                Complex metal = partner.passive(omega, spacing);
+                Complex metal = neighbour.passive(omega, spacing);
                 change = state == State.OPEN
                         ? metal
-                        : metal.add(partner.tank(omega, partner.mutual(spacing), study.tolerance()));
+                        : metal.add(neighbour.tank(omega, neighbour.mutual(spacing), study.tolerance()));
             }
         }
 
         private Complex beside(double omega) {
-            return change.multiply(omega / bench.free().omega());
+            return change.multiply(omega / solved.free().omega());
         }
 
         /** The other one face to face, behind something or not. */
         private TargetEffect facing(UnaryOperator<TargetField> behind) {
             return (omega, g) -> {
-                Complex open = bench.change(behind.apply(partner.open()), omega, g);
+                Complex open = solved.change(behind.apply(neighbour.open()), omega, g);
                 return state == State.OPEN
                         ? open
-                        : partner.tuned(
-                                omega, study.tolerance(), open, closed -> bench.change(behind.apply(closed), omega, g));
+                        : neighbour.tuned(
+                                omega,
+                                study.tolerance(),
+                                open,
+                                closed -> solved.change(behind.apply(closed), omega, g));
             };
         }
 
@@ -117,13 +111,13 @@ final class NeighbourShifts {
                 double behind = Math.max(0, spacing - distance - target.thickness);
                 return facing(p -> new BackedTarget(target.through[step], p, behind));
             }
-            TargetEffect effect = bench.effect(target.alone[step]);
+            TargetEffect effect = solved.effect(target.alone[step]);
             return (omega, g) -> effect.change(omega, g).add(beside(omega));
         }
 
         /** Where no frequency is found the tank is damped more than any threshold. */
         private double conductance(TargetEffect effect, double distance) {
-            return bench.stateIfAny(effect, distance)
+            return solved.stateIfAny(effect, distance)
                     .map(TankState::conductance)
                     .orElse(DAMPED * ladder.step(step).trim().on());
         }
@@ -134,21 +128,21 @@ final class NeighbourShifts {
             if (without() >= trim.off()) {
                 return Double.NaN;
             }
-            double low = NEAREST * target.on[step];
-            double high = FARTHEST * target.on[step];
+            double low = AccuracyPolicy.SHIFT_NEAREST * target.on[step];
+            double high = AccuracyPolicy.SHIFT_FARTHEST * target.on[step];
             if (facing) {
                 high = Math.min(high, spacing - target.thickness);
             }
             UnivariateFunction f = g -> conductance(with(target, g), g) / trim.on() - 1;
             return high <= low || f.value(low) <= 0 || f.value(high) >= 0
                     ? Double.NaN
-                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, low, high);
+                    : new BrentSolver(AccuracyPolicy.SHIFT_FOUND).solve(MAX_EVALUATIONS, f, low, high);
         }
 
         /** Change of the distance per change of the impedance, m/ohm, by the slope of the conductance at a distance. */
         double perOhm(Before target, double distance) {
             double h = AccuracyPolicy.SLOPE_STEP * study.switchModel().faceDiameter();
-            TankState here = bench.state(with(target, distance), distance);
+            TankState here = solved.state(with(target, distance), distance);
             double near = distance - h;
             double slope = (conductance(with(target, near), near) - here.conductance()) / h;
             return here.conductance() / here.resistance() / Math.abs(slope);
@@ -160,27 +154,27 @@ final class NeighbourShifts {
 
         private final Target target;
         private final double thickness;
-        private final PlacedTarget[] alone = new PlacedTarget[partners.length];
-        private final ThroughTarget[] through = new ThroughTarget[partners.length];
-        private final double[] on = new double[partners.length];
+        private final PlacedTarget[] alone = new PlacedTarget[neighbours.length];
+        private final ThroughTarget[] through = new ThroughTarget[neighbours.length];
+        private final double[] on = new double[neighbours.length];
 
         private Before(Target target) {
             this.target = target;
             thickness = target.thickness();
-            for (int i = 0; i < partners.length; i++) {
-                SolvedSwitch bench = ladder.step(i).bench();
-                alone[i] = bench.reflector(target);
+            for (int i = 0; i < neighbours.length; i++) {
+                SolvedSwitch solved = ladder.step(i).solved();
+                alone[i] = solved.reflector(target);
                 if (facing) {
                     through[i] = new ThroughTarget(
                             target.parts(),
-                            bench.basis(),
-                            bench.band(),
-                            bench.celsius(),
-                            bench.resolution(),
-                            bench.scale());
+                            solved.basis(),
+                            solved.band(),
+                            solved.celsius(),
+                            solved.resolution(),
+                            solved.scale());
                 }
             }
-            for (int i = 0; i < partners.length; i++) {
+            for (int i = 0; i < neighbours.length; i++) {
                 on[i] = free(i);
             }
         }
@@ -193,11 +187,11 @@ final class NeighbourShifts {
         private double free(int i) {
             ResolutionLadder.Step step = ladder.step(i);
             UnivariateFunction f = g ->
-                    step.bench().state(alone[i], g).conductance() / step.trim().on() - 1;
+                    step.solved().state(alone[i], g).conductance() / step.trim().on() - 1;
             double reach = StudyInput.defaultReach(study.switchModel());
             return f.value(0) <= 0 || f.value(reach) >= 0
                     ? Double.NaN
-                    : new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, f, 0, reach);
+                    : new BrentSolver(AccuracyPolicy.SHIFT_FOUND).solve(MAX_EVALUATIONS, f, 0, reach);
         }
     }
 
@@ -234,9 +228,9 @@ final class NeighbourShifts {
         if (facing || Double.isNaN(shift)) {
             return steps;
         }
-        NeighbourSwitch p = partners[ResolutionLadder.FIRST];
-        SolvedSwitch bench = ladder.step(ResolutionLadder.FIRST).bench();
-        double omega = bench.free().omega();
+        NeighbourSwitch p = neighbours[ResolutionLadder.FIRST];
+        SolvedSwitch solved = ladder.step(ResolutionLadder.FIRST).solved();
+        double omega = solved.free().omega();
         double ohm = p.passiveError(omega, spacing);
         if (state != State.OPEN) {
             Complex m = p.mutual(spacing);
@@ -256,9 +250,9 @@ final class NeighbourShifts {
 
     /** Error bar of the mutual inductance at the finer step, H. */
     double mutualError(Complex fine, double spacing) {
-        double step = fine.subtract(partners[ResolutionLadder.FIRST - 1].mutual(spacing))
+        double step = fine.subtract(neighbours[ResolutionLadder.FIRST - 1].mutual(spacing))
                 .abs();
-        return ErrorBar.ofDifference(step) + partners[ResolutionLadder.FIRST].rescattering(spacing) * fine.abs();
+        return ErrorBar.ofDifference(step) + neighbours[ResolutionLadder.FIRST].rescattering(spacing) * fine.abs();
     }
 
     /** Largest spacing at which the neighbour alone, in a state, holds the output on, m; 0 for none. Looked for down to contact face to face. */
@@ -269,10 +263,11 @@ final class NeighbourShifts {
         double off = ladder.step(ResolutionLadder.FIRST).trim().off();
         double last = study.spacings().last();
         double on = 0;
-        for (int i = 1; i <= LOOKS; i++) {
-            double d = last * i * i / (LOOKS * LOOKS);
+        for (int i = 1; i <= AccuracyPolicy.NEIGHBOUR_LOOKS; i++) {
+            double d = last * i * i / (AccuracyPolicy.NEIGHBOUR_LOOKS * AccuracyPolicy.NEIGHBOUR_LOOKS);
             if (releases(state, d)) {
-                return new BrentSolver(ACCURACY).solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
+                return new BrentSolver(AccuracyPolicy.SHIFT_FOUND)
+                        .solve(MAX_EVALUATIONS, x -> without(state, x) / off - 1, on, d);
             }
             on = d;
         }

@@ -1,6 +1,7 @@
 package eddyreach.kinds.neighbour;
 
 import eddyreach.coil.WindingResistance;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.Field;
@@ -19,18 +20,15 @@ import java.util.stream.DoubleStream;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * Another switch near the one on a bench, at the bench's resolution, waves and frequencies.
+ * Another switch near a solved one, at its resolution, waves and frequencies.
  *
  * <p>Its active element is taken as absent: what its running oscillator does is told by {@link Beats}.
  */
 final class NeighbourSwitch {
 
-    /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
-    private static final double NEAR = 12;
-
     private static final double HALF = 0.5;
 
-    private final SolvedSwitch bench;
+    private final SolvedSwitch solved;
     private final WindingResistance winding;
     private final SwitchField field;
     private final double capacitance;
@@ -42,54 +40,55 @@ final class NeighbourSwitch {
     private final Beside beside;
 
     /**
-     * @param bench the first switch
+     * @param solved the first switch
      * @param model the other one
      * @param capacitance of its tank, F
      * @param abreast whether it stands beside the first, which takes fields of both
      */
-    NeighbourSwitch(SolvedSwitch bench, SwitchModel model, double capacitance, boolean abreast) {
-        this.bench = bench;
+    NeighbourSwitch(SolvedSwitch solved, SwitchModel model, double capacitance, boolean abreast) {
+        this.solved = solved;
         this.capacitance = capacitance;
         winding = new WindingResistance(model.winding());
         if (abreast) {
-            double omega = bench.free().omega();
+            double omega = solved.free().omega();
             SwitchField own = solve(
-                    bench.model(),
-                    bench.scale(),
-                    new WindingResistance(bench.model().winding()),
+                    solved.model(),
+                    solved.scale(),
+                    new WindingResistance(solved.model().winding()),
                     true);
-            field = model.equals(bench.model()) ? own : solve(model, model.coreRadius(), winding, true);
+            field = model.equals(solved.model()) ? own : solve(model, model.coreRadius(), winding, true);
             FarField first = FarField.of(own, omega);
             FarField second = FarField.of(field, omega);
             beside = new Beside(
                     first,
-                    first.around(own.solveFree(omega).field(), NEAR * bench.scale()),
+                    first.around(own.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * solved.scale()),
                     second,
-                    second.around(field.solveFree(omega).field(), NEAR * model.coreRadius()));
+                    second.around(
+                            field.solveFree(omega).field(), AccuracyPolicy.NEIGHBOUR_COMPUTED * model.coreRadius()));
         } else {
-            field = model.equals(bench.model()) ? bench.field() : solve(model, model.coreRadius(), winding, false);
+            field = model.equals(solved.model()) ? solved.field() : solve(model, model.coreRadius(), winding, false);
             beside = null;
         }
-        section = extent(model);
+        section = radiusAndLength(model);
     }
 
     private SwitchField solve(SwitchModel m, double scale, WindingResistance w, boolean remote) {
-        Resolution r = bench.resolution();
+        Resolution r = solved.resolution();
         Resolution taken = remote
                 ? new Resolution(r.body(), r.target(), r.waves(), r.reach(), r.bandwidth(), true).remote()
                 : r.withoutFields();
         return new SwitchField(
                 m.parts(),
-                omega -> new CoilRegion(m.winding().section(), m.winding().turns(), w.muLoss(omega, bench.celsius())),
-                bench.basis(),
-                bench.band(),
-                bench.celsius(),
+                omega -> new CoilRegion(m.winding().section(), m.winding().turns(), w.muLoss(omega, solved.celsius())),
+                solved.basis(),
+                solved.band(),
+                solved.celsius(),
                 taken,
                 scale);
     }
 
     /** Radius and length of what acts on fields, m. */
-    private static double[] extent(SwitchModel model) {
+    private static double[] radiusAndLength(SwitchModel model) {
         double radius = model.winding().section().r1();
         double low = model.winding().section().z0();
         for (var part : model.parts()) {
@@ -104,7 +103,7 @@ final class NeighbourSwitch {
 
     /** Impedance of its coil, ohm. */
     private Complex coil(double omega) {
-        return field.impedance(omega).add(winding.besideField(omega, bench.celsius()));
+        return field.impedance(omega).add(winding.besideField(omega, solved.celsius()));
     }
 
     /** Reactance of the loop of its coil and capacitor, ohm, with its own frequency moved by a factor. */
@@ -122,7 +121,7 @@ final class NeighbourSwitch {
      * @param added what the surroundings add to the impedance of its coil, ohm
      */
     private Complex most(double omega, Complex m, double tolerance, Complex added) {
-        Complex first = bench.free().impedance();
+        Complex first = solved.free().impedance();
         Complex weight = new Complex(1, first.getReal() / first.getImaginary());
         double r = coil(omega).getReal() + added.getReal();
         double low = reactance(omega, 1 + tolerance) + added.getImaginary();
@@ -166,12 +165,12 @@ final class NeighbourSwitch {
 
     /** Mutual inductance at the frequency without a target, H. */
     Complex mutual(double spacing) {
-        double omega = bench.free().omega();
+        double omega = solved.free().omega();
         if (beside != null) {
             return SideBySide.mutual(beside.ownField, beside.otherField, spacing);
         }
         FacingSwitch open = FacingSwitch.open(field);
-        return open.mutual(bench.field().at(omega).solve(open.at(omega), spacing), omega);
+        return open.mutual(solved.field().at(omega).solve(open.at(omega), spacing), omega);
     }
 
     /**
@@ -183,7 +182,7 @@ final class NeighbourSwitch {
             return 0;
         }
         double cube = spacing * spacing * spacing;
-        return answer(extent(bench.model())) * answer(section) / (cube * cube);
+        return answer(radiusAndLength(solved.model())) * answer(section) / (cube * cube);
     }
 
     private static double answer(double[] body) {

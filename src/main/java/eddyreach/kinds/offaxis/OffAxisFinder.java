@@ -51,16 +51,16 @@ final class OffAxisFinder {
             double lastDistance) {
         this.fine = fine;
         this.coarse = coarse;
-        bar = ErrorBar.of(fine.bench().model());
+        bar = ErrorBar.of(fine.solved().model());
         this.target = target;
         this.lastDistance = lastDistance;
-        widest = OffAxisLimits.at(target, farthest, fine.bench().scale());
-        fineField = fine.bench().about(widest);
-        coarseField = coarse.bench().about(widest);
+        widest = OffAxisLimits.at(target, farthest, fine.solved().scale());
+        fineField = fine.solved().about(widest);
+        coarseField = coarse.solved().about(widest);
     }
 
     private PlacedTarget beside(TargetField field, double offset) {
-        return fine.bench().fields().beside(widest, field, offset);
+        return fine.solved().fields().beside(widest, field, offset);
     }
 
     Target target() {
@@ -69,7 +69,7 @@ final class OffAxisFinder {
 
     /** The tank with the target at an offset and a distance, m. */
     TankState state(double offset, double distance) {
-        return fine.bench().state(beside(fineField, offset), distance);
+        return fine.solved().state(beside(fineField, offset), distance);
     }
 
     /** The resolution taken. */
@@ -86,7 +86,7 @@ final class OffAxisFinder {
     ZoneEdge edge(double from, double to, double distance, double threshold) {
         double at = new BrentSolver(AccuracyPolicy.EDGE * Math.abs(to - from))
                 .solve(MAX_EVALUATIONS, d -> state(Math.abs(d), distance).conductance() / threshold - 1, from, to);
-        double step = AccuracyPolicy.SLOPE_STEP * fine.bench().model().faceDiameter();
+        double step = AccuracyPolicy.SLOPE_STEP * fine.solved().model().faceDiameter();
         double low = Math.max(0, Math.abs(at) - step);
         double high = Math.abs(at) + step;
         double slope =
@@ -108,11 +108,11 @@ final class OffAxisFinder {
 
         private At(double offset) {
             this.offset = offset;
-            effect = fine.bench().effect(beside(fineField, offset));
+            effect = fine.solved().effect(beside(fineField, offset));
         }
 
         private double computed(double distance) {
-            return fine.bench().state(effect, distance).conductance();
+            return fine.solved().state(effect, distance).conductance();
         }
 
         /** Conductance over the distance, S, from the polynomial. */
@@ -134,7 +134,7 @@ final class OffAxisFinder {
         /** Where the output switches on the way in and out at this offset. */
         SwitchDistance distance() {
             SwitchPoints points = new SwitchPointFinder(fine.trim(), lastDistance, AccuracyPolicy.OFFSET_INTERVALS)
-                    .find(conductance(), fine.bench().free().conductance());
+                    .find(conductance(), fine.solved().free().conductance());
             Optional<Crossing> on = points.on();
             Optional<Crossing> off = points.off();
             SwitchDistance.Outcome outcome = on.isPresent() && off.isPresent()
@@ -163,8 +163,8 @@ final class OffAxisFinder {
 
         /** Error bar of the tank's conductance at a distance, m; S. */
         double conductanceError(double distance) {
-            TankState here = fine.bench().state(effect, distance);
-            TankState there = coarse.bench().state(beside(coarseField, offset), distance);
+            TankState here = fine.solved().state(effect, distance);
+            TankState there = coarse.solved().state(beside(coarseField, offset), distance);
             // both are trimmed on their own standard target
             double shift =
                     there.conductance() / coarse.trim().on() * fine.trim().on() - here.conductance();

@@ -39,7 +39,7 @@ final class OffAxisLadder {
     /** The switch without a target. */
     TrimmedSwitch trimmed() {
         ResolutionLadder.Step first = ladder.step(ResolutionLadder.FIRST);
-        return TrimmedSwitch.of(first, WorkingPoint.free(first.bench()));
+        return TrimmedSwitch.of(first, WorkingPoint.free(first.solved()));
     }
 
     /**
@@ -69,6 +69,6 @@ final class OffAxisLadder {
                 farthest,
                 error,
                 study.accuracy(),
-                ladder.step(ResolutionLadder.FIRST).bench());
+                ladder.step(ResolutionLadder.FIRST).solved());
     }
 }

@@ -11,6 +11,7 @@ import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.Terms;
 import eddyreach.study.Presentation;
+import eddyreach.units.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -103,10 +104,9 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
 
     @Override
     public String answer() {
-        return result.targets().stream()
-                        .map(t -> t.target().label() + " " + shortly(t))
-                        .collect(Collectors.joining("; "))
-                + ".";
+        return Texts.capitalised(result.targets().stream()
+                .map(t -> t.target().label() + " " + shortly(t))
+                .collect(Collectors.joining("; ", "", ".")));
     }
 
     private static String shortly(ZoneTarget t) {
@@ -136,13 +136,13 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         COLUMNS,
                         k < name.size() ? name.get(k) : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome()),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Double.isFinite(d.on()) ? Labels.uncertainCell(d.on(), d.onError()) : Terms.of(d.outcome()),
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.gap();
         for (ZoneTarget t : result.targets()) {
-            page.paragraph(t.target().label() + ": " + sentence(t));
+            page.paragraph(Texts.capitalised(t.target().label()) + ": " + sentence(t));
         }
     }
 
@@ -154,7 +154,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
     @Override
     public void write(Page page) {
         page.items(result.targets().stream()
-                .map(t -> t.target().label() + ": " + sentence(t))
+                .map(t -> Texts.capitalised(t.target().label()) + ": " + sentence(t))
                 .toList());
         page.heading("Distances beside the axis");
         List<Page.Row> rows = new ArrayList<>();
@@ -166,8 +166,8 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                 rows.add(Page.Row.of(
                         k == 0 ? t.target().label() : "",
                         Labels.millimetres(t.offset()[i]),
-                        Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome()),
-                        Labels.uncertain(d.off(), d.offError())));
+                        Double.isFinite(d.on()) ? Labels.uncertainCell(d.on(), d.onError()) : Terms.of(d.outcome()),
+                        Labels.uncertainCell(d.off(), d.offError())));
             }
         }
         page.table(List.of("target", "offset, mm", "on, mm", "off, mm"), Set.of(1, 2, 3), rows);

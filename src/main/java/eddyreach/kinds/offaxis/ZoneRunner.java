@@ -1,5 +1,9 @@
 package eddyreach.kinds.offaxis;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -27,6 +31,14 @@ public final class ZoneRunner {
         ladder = new OffAxisLadder(study, study.targets(), study.offsets(), study.lastDistance(), progress);
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static ZoneResult run(ZoneInput study, Progress progress) {
         return new ZoneRunner(study, progress).result();
     }

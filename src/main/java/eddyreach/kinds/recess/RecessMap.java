@@ -52,20 +52,20 @@ record RecessMap(RecessResult result) implements Picture.Content {
         int rows = (n + columns - 1) / columns;
         double width = (area.getWidth() - LEGEND) / columns;
         double height = area.getHeight() / rows;
-        ShadeScale ramp = ramp();
+        ShadeScale shades = shades();
         for (int p = 0; p < n; p++) {
             double x = area.getX() + width * (p % columns);
             double y = area.getY() + height * (p / columns);
             Rectangle2D box = new Rectangle2D.Double(x + 50, y + 22, width - 62, height - 62);
-            panel(g, box, result.panels().get(p), ramp);
+            panel(g, box, result.panels().get(p), shades);
         }
         Rectangle2D bar =
                 new Rectangle2D.Double(area.getMaxX() - LEGEND + 14, area.getY() + 34, 14, 0.32 * area.getHeight());
-        ramp.legend(g, bar, "on, mm", 1);
+        shades.legend(g, bar, "on, mm", 1);
         legend(g, bar.getX() - 4, bar.getMaxY() + 30);
     }
 
-    private ShadeScale ramp() {
+    private ShadeScale shades() {
         double[] all = result.panels().stream()
                 .flatMap(p -> p.rows().stream())
                 .flatMap(List::stream)
@@ -124,7 +124,7 @@ record RecessMap(RecessResult result) implements Picture.Content {
         return y + 31;
     }
 
-    private void panel(Graphics2D g, Rectangle2D box, RecessResult.Panel panel, ShadeScale ramp) {
+    private void panel(Graphics2D g, Rectangle2D box, RecessResult.Panel panel, ShadeScale shades) {
         double[] x = Arrays.stream(result.diameters()).map(d -> d * Labels.MM).toArray();
         double[] y = Arrays.stream(result.depths()).map(d -> d * Labels.MM).toArray();
         View view = new View(box, x, y);
@@ -136,7 +136,7 @@ record RecessMap(RecessResult result) implements Picture.Content {
         if (panel.done() > 0) {
             double[] columns = RecessGrid.even(x, (int) (PIXELS * box.getWidth()), false);
             double[] lines = RecessGrid.even(y, (int) (PIXELS * box.getHeight()), true);
-            BufferedImage image = ramp.image(x, y, RecessGrid.filled(on), columns, lines);
+            BufferedImage image = shades.image(x, y, RecessGrid.filled(on), columns, lines);
             for (int j = 0; j < lines.length; j++) {
                 for (int i = 0; i < columns.length; i++) {
                     double px = box.getX() + (i + 0.5) / PIXELS;
@@ -151,7 +151,7 @@ record RecessMap(RecessResult result) implements Picture.Content {
         Shape clip = g.getClip();
         g.clip(box);
         ContourLabels labels = new ContourLabels(box, spots(view, panel));
-        isoLines(g, view, on, ramp, labels);
+        isoLines(g, view, on, shades, labels);
         hatch(g, box, (px, py) -> view.at(used, px, py) >= result.holds());
         contour(g, view, labels, used, result.holds(), LIMIT, Theme.line(1));
         contour(g, view, labels, used, MountCase.CAREFUL, LIMIT, CAREFUL);
@@ -257,9 +257,9 @@ record RecessMap(RecessResult result) implements Picture.Content {
         };
     }
 
-    private static void isoLines(Graphics2D g, View view, double[][] on, ShadeScale ramp, ContourLabels labels) {
-        double step = Ruler.step(ramp.high() - ramp.low(), 8);
-        for (int n = (int) Math.ceil(ramp.low() / step); n * step <= ramp.high() + 1e-9; n++) {
+    private static void isoLines(Graphics2D g, View view, double[][] on, ShadeScale shades, ContourLabels labels) {
+        double step = Ruler.step(shades.high() - shades.low(), 8);
+        for (int n = (int) Math.ceil(shades.low() / step); n * step <= shades.high() + 1e-9; n++) {
             for (double[] line : Contours.lines(view.across(), view.up(), on, n * step)) {
                 g.setColor(LINE);
                 g.setStroke(Theme.line(0.9));

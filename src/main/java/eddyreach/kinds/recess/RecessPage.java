@@ -58,10 +58,12 @@ final class RecessPage {
     static String answer(RecessResult result) {
         String all = result.panels().stream()
                 .filter(p -> p.judged().isPresent())
-                .map(p -> p.material().name() + ", " + judged(result) + ". "
-                        + MountWords.sentence(p.judged().orElseThrow()))
+                .map(p -> MountWords.sentence(
+                        p.judged().orElseThrow(), " in " + p.material().name()))
                 .collect(Collectors.joining(" "));
-        return all.isEmpty() ? "Not computed yet: the recess in question comes after the map." : all;
+        return all.isEmpty()
+                ? "Not computed yet: the recess in question comes after the map."
+                : all + " This is for a recess " + judged(result) + ".";
     }
 
     private static String judged(RecessResult result) {

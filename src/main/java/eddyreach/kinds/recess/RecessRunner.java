@@ -1,5 +1,8 @@
 package eddyreach.kinds.recess;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.Progress;
@@ -85,6 +88,9 @@ public final class RecessRunner {
      * Runs a study, tells how far it is, and stops early when asked.
      *
      * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
      */
     public static RecessResult run(RecessInput study, Progress progress, Checkpoint checkpoint) {
         return new RecessRunner(study, progress, checkpoint).result();
@@ -113,7 +119,7 @@ public final class RecessRunner {
                 study,
                 TrimmedSwitch.of(
                         ladder.step(ResolutionLadder.FIRST),
-                        WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).bench())),
+                        WorkingPoint.free(ladder.step(ResolutionLadder.FIRST).solved())),
                 diameters,
                 depths,
                 probe.free().get(0),

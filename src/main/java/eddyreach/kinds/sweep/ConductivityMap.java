@@ -66,12 +66,12 @@ record ConductivityMap(ConductivityResult result) implements Picture.Content {
                 on[j][i] = d.on() * Labels.MM;
             }
         }
-        ShadeScale ramp = ramp(on);
-        plot.addAnnotation(new Sheets(on, ramp));
+        ShadeScale shades = shades(on);
+        plot.addAnnotation(new Sheets(on, shades));
         Rectangle2D left = new Rectangle2D.Double(area.getX(), area.getY(), area.getWidth() - LEGEND, area.getHeight());
         Theme.chart(plot, false).draw(g, left);
         Rectangle2D bar = new Rectangle2D.Double(left.getMaxX() + 14, area.getY() + 34, 14, 0.55 * area.getHeight());
-        ramp.legend(g, bar, "on, mm", 1);
+        shades.legend(g, bar, "on, mm", 1);
         legend(g, bar.getX() - 4, bar.getMaxY() + 34);
     }
 
@@ -95,7 +95,7 @@ record ConductivityMap(ConductivityResult result) implements Picture.Content {
     }
 
     /** From a little below the least distance to the largest, so that the least is still shaded. */
-    private static ShadeScale ramp(double[][] on) {
+    private static ShadeScale shades(double[][] on) {
         double[] all = Arrays.stream(on)
                 .flatMapToDouble(Arrays::stream)
                 .filter(Double::isFinite)
@@ -111,12 +111,12 @@ record ConductivityMap(ConductivityResult result) implements Picture.Content {
 
         private static final long serialVersionUID = 1L;
         private final transient double[][] on;
-        private final transient ShadeScale ramp;
+        private final transient ShadeScale shades;
         private final transient List<Shape> taken = new ArrayList<>();
 
-        Sheets(double[][] on, ShadeScale ramp) {
+        Sheets(double[][] on, ShadeScale shades) {
             this.on = on;
-            this.ramp = ramp;
+            this.shades = shades;
         }
 
         @Override
@@ -133,7 +133,7 @@ record ConductivityMap(ConductivityResult result) implements Picture.Content {
             Rectangle2D box = box(plot, area, domainAxis, rangeAxis);
             int columns = (int) (PIXELS * box.getWidth());
             int rows = (int) (PIXELS * box.getHeight());
-            ScaleDrawing.image(g, ramp.image(x, y, on, even(x, columns, false), even(y, rows, true)), box);
+            ScaleDrawing.image(g, shades.image(x, y, on, even(x, columns, false), even(y, rows, true)), box);
             AffineTransform place = new AffineTransform();
             place.translate(box.getMinX(), box.getMaxY());
             place.scale(box.getWidth() / (x[x.length - 1] - x[0]), -box.getHeight() / (y[y.length - 1] - y[0]));

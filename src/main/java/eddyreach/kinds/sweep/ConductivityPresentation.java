@@ -7,18 +7,15 @@ import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
-import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Shows the on distance over conductivity and permeability. */
-public record ConductivityPresentation(ConductivityResult result) implements Presentation {
+public record ConductivityPresentation(ConductivityResult result) implements SweepPresentation {
 
     private static final int[] COLUMNS = {-18, 7, 6, 10, 13, 13, 6};
     private static final List<String> HEADS =
@@ -116,26 +113,30 @@ public record ConductivityPresentation(ConductivityResult result) implements Pre
     }
 
     @Override
-    public void write(TextPage page) {
-        SweepParts.write(
-                page, COLUMNS, HEADS, rows(d -> SweepParts.cut(d.material().id(), -COLUMNS[0])));
-        page.gap();
-        page.paragraph(SweepWords.extent(result));
-        page.paragraph(SweepWords.reason(result));
+    public int[] columns() {
+        return COLUMNS.clone();
     }
 
     @Override
-    public void write(Page page) {
-        page.table(HEADS, Set.of(1, 2, 3, 4, 5, 6), rows(d -> d.material().name()));
-        page.paragraph(SweepWords.extent(result));
-        page.heading("Why");
-        page.paragraph(SweepWords.reason(result));
+    public List<String> heads() {
+        return HEADS;
     }
 
-    private List<Page.Row> rows(Function<ConductivityResult.Dot, String> name) {
+    @Override
+    public List<String> notes() {
+        return List.of(SweepWords.mappedRange(result));
+    }
+
+    @Override
+    public List<String> reasons() {
+        return List.of(SweepWords.reason(result));
+    }
+
+    @Override
+    public List<Page.Row> rows(Function<Material, String> name) {
         return result.dots().stream()
                 .map(d -> Page.Row.of(
-                        name.apply(d),
+                        name.apply(d.material()),
                         Labels.significant(d.conductivity() * Labels.MEGASIEMENS, 3),
                         Labels.significant(d.material().muReal(), 3),
                         Double.isFinite(d.skinDepth()) ? Labels.length(d.skinDepth(), 2) : "-",

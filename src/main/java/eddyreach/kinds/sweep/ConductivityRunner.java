@@ -1,5 +1,9 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
@@ -16,6 +20,14 @@ public final class ConductivityRunner {
 
     private ConductivityRunner() {}
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static ConductivityResult run(SweepInput.Conductivity study, Progress progress) {
         double[] sigma = study.conductivities().logarithmic();
         double[] mu = study.permeabilities().logarithmic();
@@ -31,7 +43,7 @@ public final class ConductivityRunner {
         for (int j = 0; j < mu.length; j++) {
             rows.add(found.subList(j * sigma.length, (j + 1) * sigma.length));
         }
-        double omega = sweep.bench().free().omega();
+        double omega = sweep.solved().free().omega();
         List<SwitchDistance> marked =
                 sweep.of(study.materials().stream().map(study::target).toList(), "materials");
         List<ConductivityResult.Dot> dots = new ArrayList<>();
@@ -40,7 +52,7 @@ public final class ConductivityRunner {
             dots.add(new ConductivityResult.Dot(
                     m, m.conductivity(Temperature.AMBIENT), m.skinDepth(omega, Temperature.AMBIENT), marked.get(i)));
         }
-        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.bench());
+        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.solved());
         ValidityLimits.errors("map", found, study.accuracy()).ifPresent(warnings::add);
         ValidityLimits.errors("materials", marked, study.accuracy()).ifPresent(warnings::add);
         double k = Wavenumber.dominant(study.switchModel(), study.switchModel().effectiveDistance());

@@ -4,27 +4,21 @@ import eddyreach.materials.Material;
 import eddyreach.model.values.Layer;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
-import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.Terms;
-import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 
 /** Shows what coatings do to the distance of their base. */
-public record LayersPresentation(LayersResult result) implements Presentation {
+public record LayersPresentation(LayersResult result) implements SweepPresentation.OfCurves {
 
     private static final int NAME = 17;
     private static final int CELL = 8;
@@ -32,8 +26,26 @@ public record LayersPresentation(LayersResult result) implements Presentation {
     /** A thickness at which coatings are commonly compared, m. */
     private static final double TYPICAL = 10e-6;
 
-    private List<SweepCurve> curves() {
+    @Override
+    public List<SweepCurve> curves() {
         return result.coatings().stream().map(LayersResult.Item::curve).toList();
+    }
+
+    @Override
+    public double reach() {
+        return result.input().reach();
+    }
+
+    @Override
+    public PointTable table() {
+        return new PointTable("layers.csv", "coating", "thickness_um", Labels.MICROMETRE);
+    }
+
+    @Override
+    public int[] columns() {
+        int[] columns = heads().stream().mapToInt(h -> CELL).toArray();
+        columns[0] = -NAME;
+        return columns;
     }
 
     private String base() {
@@ -72,10 +84,6 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 result.input().thicknesses().last() * Labels.MICROMETRE);
     }
 
-    private List<String> names() {
-        return curves().stream().map(SweepCharts::name).toList();
-    }
-
     private JFreeChart shares() {
         NumberAxis up = Theme.axis(result.againstBare() ? Labels.SHARE_OF_BARE : Labels.SHARE_OF_SR);
         SweepCharts chart = new SweepCharts(
@@ -101,23 +109,7 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 Labels.MICROMETRE,
                 Theme.axis(Labels.ON_DISTANCE),
                 (c, p) -> p.on() * Labels.MM);
-        double sr = result.model().effectiveDistance();
-        chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", true);
-        chart.upTo(result.input().reach() * Labels.MM);
-        chart.markBeyond(curves());
-        return chart.chart();
-    }
-
-    @Override
-    public Map<String, Supplier<Csv>> tables() {
-        return Map.of(
-                "layers.csv",
-                () -> SweepParts.table(
-                        "coating",
-                        "thickness_um",
-                        Labels.MICROMETRE,
-                        curves(),
-                        result.model().effectiveDistance()));
+        return drawn(chart, true);
     }
 
     @Override
@@ -164,46 +156,22 @@ public record LayersPresentation(LayersResult result) implements Presentation {
     }
 
     @Override
-    public void write(TextPage page) {
-        page.paragraph(introduction());
-        page.gap();
-        List<String> heads = heads();
-        int[] columns = heads.stream().mapToInt(h -> CELL).toArray();
-        columns[0] = -NAME;
-        SweepParts.write(
-                page, columns, heads, rows(i -> SweepParts.cut(i.material().id(), NAME)));
-        page.gap();
-        page.paragraph(error());
-        reasons().forEach(page::paragraph);
-    }
-
-    @Override
-    public void write(Page page) {
-        page.paragraph(introduction());
-        List<String> heads = heads();
-        page.table(
-                heads,
-                IntStream.range(1, heads.size()).boxed().collect(Collectors.toSet()),
-                rows(i -> i.material().name()));
-        page.paragraph(error());
-        page.heading("Why");
-        page.items(reasons());
-    }
-
-    private String introduction() {
+    public List<String> introduction() {
         String bare = result.againstBare()
                 ? "on at " + SweepParts.on(result.bare()) + " mm, off at " + SweepParts.off(result.bare()) + " mm"
                 : Terms.of(result.bare().outcome());
-        return "Base " + base() + ", bare: " + bare + ". The table gives the on distance over "
+        return List.of("Base " + base() + ", bare: " + bare + ". The table gives the on distance over "
                 + (result.againstBare() ? "that of the bare base" : "sr, since the bare base has none")
-                + ", by thickness of the coating.";
+                + ", by thickness of the coating.");
     }
 
-    private String error() {
-        return "Numerical error of a share at most ± " + Labels.fixed(shareError(), 3) + ".";
+    @Override
+    public List<String> notes() {
+        return List.of("Numerical error of a share at most ± " + Labels.fixed(shareError(), 3) + ".");
     }
 
-    private List<String> reasons() {
+    @Override
+    public List<String> reasons() {
         return result.coatings().stream()
                 .map(i -> i.material().name() + ". "
                         + SweepWords.reason(
@@ -211,21 +179,23 @@ public record LayersPresentation(LayersResult result) implements Presentation {
                 .toList();
     }
 
-    private List<String> heads() {
+    @Override
+    public List<String> heads() {
         List<String> heads = new ArrayList<>(List.of("coating"));
         result.coatings().stream()
                 .limit(1)
-                .flatMap(i -> i.telling().stream())
+                .flatMap(i -> i.marked().stream())
                 .forEach(t -> heads.add(Labels.length(t.point().value())));
         heads.add("solid");
         return heads;
     }
 
-    private List<Page.Row> rows(Function<LayersResult.Item, String> name) {
+    @Override
+    public List<Page.Row> rows(Function<Material, String> name) {
         List<Page.Row> rows = new ArrayList<>();
         for (LayersResult.Item item : result.coatings()) {
-            List<String> cells = new ArrayList<>(List.of(name.apply(item)));
-            item.telling().forEach(t -> cells.add(share(t.point().on())));
+            List<String> cells = new ArrayList<>(List.of(name.apply(item.material())));
+            item.marked().forEach(t -> cells.add(share(t.point().on())));
             cells.add(share(item.solid().on()));
             rows.add(new Page.Row(cells, false));
         }

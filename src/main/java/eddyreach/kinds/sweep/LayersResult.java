@@ -53,7 +53,7 @@ public record LayersResult(
      * @param material its material
      * @param curve where the coated base switches over the thickness of the coating, m
      * @param solid where a target of the coating's material alone switches, as thick as the base
-     * @param telling the coated base at round thicknesses
+     * @param marked the coated base at round thicknesses
      * @param optimum thickness at which the coating alone takes the most loss of the dominant wave, m; infinite for an insulator
      * @param skinDepth its skin depth at the frequency without a target, m; infinite for an insulator
      */
@@ -61,12 +61,12 @@ public record LayersResult(
             Material material,
             SweepCurve curve,
             SwitchDistance solid,
-            List<MarkedPoint> telling,
+            List<MarkedPoint> marked,
             double optimum,
             double skinDepth) {
 
         public Item {
-            telling = List.copyOf(telling);
+            marked = List.copyOf(marked);
         }
 
         /** The largest distance, where it is clearly above a reference, m. */

@@ -1,5 +1,9 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
@@ -28,6 +32,14 @@ public final class LayersRunner {
 
     private LayersRunner() {}
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static LayersResult run(SweepInput.Layers study, Progress progress) {
         List<Material> coatings = study.coatings();
         Sweep sweep = new Sweep(study, study.searched(), List.of(study.bare()), progress);
@@ -54,8 +66,8 @@ public final class LayersRunner {
                 Double.isFinite(bare.on()) ? bare.on() : study.switchModel().effectiveDistance();
         Set<Material> materials = new LinkedHashSet<>(coatings);
         study.base().stream().map(Layer::material).forEach(materials::add);
-        List<Warning> warnings = ValidityLimits.sweep(study.outline(), materials, sweep.bench());
-        double omega = sweep.bench().free().omega();
+        List<Warning> warnings = ValidityLimits.sweep(study.outline(), materials, sweep.solved());
+        double omega = sweep.solved().free().omega();
         double k = Wavenumber.dominant(study.switchModel(), reference);
         List<LayersResult.Item> items = new ArrayList<>();
         for (int i = 0; i < coatings.size(); i++) {

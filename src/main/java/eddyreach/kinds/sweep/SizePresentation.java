@@ -4,20 +4,14 @@ import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
-import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
-import eddyreach.study.Presentation;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
@@ -25,7 +19,7 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.ui.Layer;
 
 /** Shows on and off distance over the size of targets. */
-public record SizePresentation(SizeResult result) implements Presentation {
+public record SizePresentation(SizeResult result) implements SweepPresentation.OfCurves {
 
     private static final int[] COLUMNS = {-16, 8, 5, 12, 12, 6, 9};
     private static final List<String> HEADS =
@@ -34,12 +28,29 @@ public record SizePresentation(SizeResult result) implements Presentation {
             "Ratio: size over that of the standard target. Share: on distance over that of the same material at"
                     + " the standard size. Typical: range for steel, " + SizeDerating.SOURCE + ".";
 
-    private List<SweepCurve> curves() {
+    @Override
+    public List<SweepCurve> curves() {
         return result.materials().stream().map(SizeResult.Item::curve).toList();
     }
 
-    private List<String> names() {
-        return curves().stream().map(SweepCharts::name).toList();
+    @Override
+    public double reach() {
+        return result.input().reach();
+    }
+
+    @Override
+    public PointTable table() {
+        return new PointTable("size.csv", "material", "size_mm", Labels.MM);
+    }
+
+    @Override
+    public int[] columns() {
+        return COLUMNS.clone();
+    }
+
+    @Override
+    public List<String> heads() {
+        return HEADS;
     }
 
     @Override
@@ -85,11 +96,7 @@ public record SizePresentation(SizeResult result) implements Presentation {
         }
         chart.explain(SweepCharts.Mark.DOT, "as large as the standard target");
         chart.explain(SweepCharts.Mark.RING, "smallest detected at contact");
-        double sr = result.model().effectiveDistance();
-        chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", false);
-        chart.upTo(result.input().reach() * Labels.MM);
-        chart.markBeyond(curves());
-        return chart.chart();
+        return drawn(chart, false);
     }
 
     private JFreeChart shares() {
@@ -132,18 +139,6 @@ public record SizePresentation(SizeResult result) implements Presentation {
     }
 
     @Override
-    public Map<String, Supplier<Csv>> tables() {
-        return Map.of(
-                "size.csv",
-                () -> SweepParts.table(
-                        "material",
-                        "size_mm",
-                        Labels.MM,
-                        curves(),
-                        result.model().effectiveDistance()));
-    }
-
-    @Override
     public void addTo(JsonNode document, JsonParts parts) {
         document.with("shape", result.input().discs() ? "disc" : "square")
                 .with("thickness_m", result.input().thickness())
@@ -179,23 +174,12 @@ public record SizePresentation(SizeResult result) implements Presentation {
     }
 
     @Override
-    public void write(TextPage page) {
-        SweepParts.write(
-                page, COLUMNS, HEADS, rows(i -> SweepParts.cut(i.material().id(), -COLUMNS[0])));
-        page.gap();
-        page.paragraph(NOTE);
-        reasons().forEach(page::paragraph);
+    public List<String> notes() {
+        return List.of(NOTE);
     }
 
     @Override
-    public void write(Page page) {
-        page.table(HEADS, Set.of(1, 2, 3, 4, 5, 6), rows(i -> i.material().name()));
-        page.paragraph(NOTE);
-        page.heading("Why");
-        page.items(reasons());
-    }
-
-    private List<String> reasons() {
+    public List<String> reasons() {
         return result.materials().stream()
                 .map(i -> i.material().name() + ". "
                         + SweepWords.reason(
@@ -203,11 +187,12 @@ public record SizePresentation(SizeResult result) implements Presentation {
                 .toList();
     }
 
-    private List<Page.Row> rows(Function<SizeResult.Item, String> name) {
+    @Override
+    public List<Page.Row> rows(Function<Material, String> name) {
         List<Page.Row> rows = new ArrayList<>();
         for (SizeResult.Item item : result.materials()) {
-            String first = name.apply(item);
-            for (MarkedPoint t : item.telling()) {
+            String first = name.apply(item.material());
+            for (MarkedPoint t : item.marked()) {
                 SweepPoint p = t.point();
                 double ratio = p.value() / result.reference();
                 rows.add(Page.Row.of(

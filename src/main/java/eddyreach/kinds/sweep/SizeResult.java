@@ -46,13 +46,13 @@ public record SizeResult(
      * @param curve where it switches over its size, m
      * @param standard where it switches at the size of the standard target
      * @param smallest smallest size that is seen at contact, to 1 %, m; the smallest of the range when even that is seen, NaN when none is
-     * @param telling points worth naming, by size
+     * @param marked points worth naming, by size
      */
     public record Item(
-            Material material, SweepCurve curve, SwitchDistance standard, double smallest, List<MarkedPoint> telling) {
+            Material material, SweepCurve curve, SwitchDistance standard, double smallest, List<MarkedPoint> marked) {
 
         public Item {
-            telling = List.copyOf(telling);
+            marked = List.copyOf(marked);
         }
 
         /** The size from which on a larger target changes the distance by less than {@link SweepCurve#LEVEL}; empty when it still does. */

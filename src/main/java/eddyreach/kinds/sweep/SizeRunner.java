@@ -1,5 +1,10 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
@@ -18,9 +23,6 @@ public final class SizeRunner {
     /** Sizes that are told, over that of the standard target. */
     private static final double[] TOLD = {0.25, 0.5, 0.75, 1, 1.5};
 
-    /** Ratio of seen to unseen size down to which the smallest one is searched. */
-    private static final double CLOSE = 1.01;
-
     private final SweepInput.Size study;
     private final Sweep sweep;
 
@@ -32,6 +34,14 @@ public final class SizeRunner {
         sweep = new Sweep(study, study.searched(), all, progress);
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static SizeResult run(SweepInput.Size study, Progress progress) {
         return new SizeRunner(study, progress).result();
     }
@@ -50,9 +60,9 @@ public final class SizeRunner {
         double[] smallest = smallest(curves);
         curves.forEach(c -> c.sort(Comparator.comparingDouble(SweepPoint::value)));
         List<Warning> warnings =
-                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.bench());
+                ValidityLimits.sweep(study.outline(study.sizes().first()), materials, sweep.solved());
         double widest = study.outline(study.sizes().last()).equivalentRadius();
-        if (sweep.bench().fields().wide(widest)) {
+        if (sweep.solved().fields().wide(widest)) {
             warnings.add(ValidityLimits.wide("the largest sizes", widest));
         }
         List<SizeResult.Item> items = new ArrayList<>();
@@ -123,7 +133,7 @@ public final class SizeRunner {
 
     private static int[] open(double[] unseen, double[] seen) {
         return IntStream.range(0, seen.length)
-                .filter(m -> seen[m] > CLOSE * unseen[m])
+                .filter(m -> seen[m] > AccuracyPolicy.SMALLEST_SIZE * unseen[m])
                 .toArray();
     }
 }

@@ -1,5 +1,6 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SwitchDistance;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,17 +12,13 @@ import java.util.function.ToDoubleFunction;
  * A curve of switching distances over an index, of which few are computed: where polynomials through its neighbours agree, the rest is
  * taken from them.
  *
- * <p>Between two targets that switch, a distance is taken from the polynomial through the {@value #WIDE} nearest that do. The largest
+ * <p>Between two targets that switch, a distance is taken from the polynomial through the {@value AccuracyPolicy#CURVE_NEIGHBOURS} nearest that do. The largest
  * difference between it and those through fewer of them is counted as its error: two may agree by chance where the curve bends between
  * points far apart, which three do not. Its bar is the larger one of the two neighbours plus that. Between two that are never on nothing is
  * on as long as the greatest damping, which is as smooth, stays below the threshold. Anything else must be computed, and each time the
  * middle of a gap is asked for next.
  */
 final class SmoothCurve {
-
-    private static final int WIDE = 8;
-
-    private static final int[] FEWER = {6, 4};
 
     private final int count;
     private final double accepted;
@@ -58,7 +55,7 @@ final class SmoothCurve {
     List<Integer> wanted() {
         List<Integer> list = new ArrayList<>();
         if (nodes.isEmpty()) {
-            int stride = Integer.highestOneBit(Math.max(1, (count - 1) / (WIDE - 1)));
+            int stride = Integer.highestOneBit(Math.max(1, (count - 1) / (AccuracyPolicy.CURVE_NEIGHBOURS - 1)));
             for (int i = 0; i < count - 1; i += stride) {
                 list.add(i);
             }
@@ -89,25 +86,27 @@ final class SmoothCurve {
         Node after = nodes.get(above);
         if (before.is(SwitchDistance.Outcome.NEVER_ON) && after.is(SwitchDistance.Outcome.NEVER_ON)) {
             List<Integer> all = List.copyOf(nodes.keySet());
-            return all.size() >= WIDE
+            return all.size() >= AccuracyPolicy.CURVE_NEIGHBOURS
                             && value(all, above, index, Node::height) + spread(all, above, index, Node::height) < 1
                     ? Optional.of(before.distance())
                     : Optional.empty();
         }
         List<Integer> on = run(below, above);
-        return on.size() >= WIDE ? between(on, before.distance(), after.distance(), above, index) : Optional.empty();
+        return on.size() >= AccuracyPolicy.CURVE_NEIGHBOURS
+                ? between(on, before.distance(), after.distance(), above, index)
+                : Optional.empty();
     }
 
     /** A quantity from the widest polynomial. */
     private double value(List<Integer> through, int above, double index, ToDoubleFunction<Node> quantity) {
-        return polynomial(nearest(through, above, WIDE), index, quantity);
+        return polynomial(nearest(through, above, AccuracyPolicy.CURVE_NEIGHBOURS), index, quantity);
     }
 
     /** The largest difference of the polynomials. */
     private double spread(List<Integer> through, int above, double index, ToDoubleFunction<Node> quantity) {
         double wide = value(through, above, index, quantity);
         double most = 0;
-        for (int size : FEWER) {
+        for (int size : AccuracyPolicy.CURVE_FEWER) {
             most = Math.max(most, Math.abs(wide - polynomial(nearest(through, above, size), index, quantity)));
         }
         return most;

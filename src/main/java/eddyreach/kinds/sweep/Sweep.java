@@ -51,13 +51,13 @@ final class Sweep {
     }
 
     /** The switch at the step that gives results. */
-    SolvedSwitch bench() {
-        return ladder.step(ResolutionLadder.FIRST).bench();
+    SolvedSwitch solved() {
+        return ladder.step(ResolutionLadder.FIRST).solved();
     }
 
     /** The switch without a target. */
     TrimmedSwitch trimmed() {
-        return TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), WorkingPoint.free(bench()));
+        return TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), WorkingPoint.free(solved()));
     }
 
     /**
@@ -143,7 +143,7 @@ final class Sweep {
      */
     Curves curves(
             List<Material> materials, double[] values, BiFunction<Material, Double, Target> target, String stage) {
-        if (bench().fields().endless(target.apply(materials.get(0), values[values.length - 1]))) {
+        if (solved().fields().endless(target.apply(materials.get(0), values[values.length - 1]))) {
             return new Curves(grid(materials, values, target, stage), List.of());
         }
         List<SmoothCurve> smooth = smooth(materials, values, target, stage);
@@ -235,16 +235,16 @@ final class Sweep {
     }
 
     private static SmoothCurve.Node one(DistanceFinder finder, Target target) {
-        SolvedSwitch bench = finder.fine().bench();
-        PlacedTarget field = bench.reflector(target);
+        SolvedSwitch solved = finder.fine().solved();
+        PlacedTarget field = solved.reflector(target);
         double[] most = {0};
         SwitchPoints points = finder.points(g -> {
-            double conductance = bench.state(field, g).conductance();
+            double conductance = solved.state(field, g).conductance();
             most[0] = Math.max(most[0], conductance);
             return conductance;
         });
         SwitchDistance distance =
-                finder.distance(points, target, field, finder.coarse().bench().reflector(target));
+                finder.distance(points, target, field, finder.coarse().solved().reflector(target));
         return new SmoothCurve.Node(distance, most[0] / finder.fine().trim().on());
     }
 }

@@ -68,11 +68,11 @@ final class SweepParts {
     }
 
     static String on(SwitchDistance d) {
-        return Double.isFinite(d.on()) ? Labels.uncertain(d.on(), d.onError()) : Terms.of(d.outcome());
+        return Double.isFinite(d.on()) ? Labels.uncertainCell(d.on(), d.onError()) : Terms.of(d.outcome());
     }
 
     static String off(SwitchDistance d) {
-        return Labels.uncertain(d.off(), d.offError());
+        return Labels.uncertainCell(d.off(), d.offError());
     }
 
     static String factor(double factor) {

@@ -174,7 +174,7 @@ final class SweepWords {
     }
 
     /** How the map was computed and what is missing on it. */
-    static String extent(ConductivityResult result) {
+    static String mappedRange(ConductivityResult result) {
         ConductivityResult.Extremes e = result.extremes();
         return "The map has " + result.conductivities().length + " conductivities and "
                 + result.permeabilities().length + " permeabilities"
@@ -243,7 +243,7 @@ final class SweepWords {
     }
 
     private static Optional<SweepPoint> nearest(LayersResult.Item item, double usual) {
-        return item.telling().stream()
+        return item.marked().stream()
                 .map(MarkedPoint::point)
                 .min((a, b) ->
                         Double.compare(Math.abs(Math.log(a.value() / usual)), Math.abs(Math.log(b.value() / usual))));

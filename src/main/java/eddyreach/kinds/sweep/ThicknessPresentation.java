@@ -4,30 +4,45 @@ import eddyreach.materials.Material;
 import eddyreach.report.draw.LengthAxis;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Theme;
-import eddyreach.report.page.Csv;
 import eddyreach.report.page.JsonNode;
 import eddyreach.report.page.JsonParts;
 import eddyreach.report.page.Page;
-import eddyreach.report.page.TextPage;
 import eddyreach.report.words.Labels;
-import eddyreach.study.Presentation;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
 
 /** Shows on and off distance over the thickness of metals. */
-public record ThicknessPresentation(ThicknessResult result) implements Presentation {
+public record ThicknessPresentation(ThicknessResult result) implements SweepPresentation.OfCurves {
 
     private static final int[] COLUMNS = {-15, 9, 12, 12, 6, -18};
     private static final List<String> HEADS = List.of("metal", "thickness", "on, mm", "off, mm", "factor", "what");
 
-    private List<SweepCurve> curves() {
+    @Override
+    public List<SweepCurve> curves() {
         return result.metals().stream().map(ThicknessResult.Metal::curve).toList();
+    }
+
+    @Override
+    public double reach() {
+        return result.input().reach();
+    }
+
+    @Override
+    public PointTable table() {
+        return new PointTable("thickness.csv", "material", "thickness_um", Labels.MICROMETRE);
+    }
+
+    @Override
+    public int[] columns() {
+        return COLUMNS.clone();
+    }
+
+    @Override
+    public List<String> heads() {
+        return HEADS;
     }
 
     @Override
@@ -62,46 +77,25 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
         LengthAxis across = new LengthAxis(Labels.THICKNESS);
         across.setRange(first / margin, last * margin);
         SweepCharts chart = new SweepCharts(
-                curves(),
-                curves().stream().map(SweepCharts::name).toList(),
-                across,
-                1,
-                Theme.axis(label),
-                (c, p) -> distance.applyAsDouble(p) * Labels.MM);
+                curves(), names(), across, 1, Theme.axis(label), (c, p) -> distance.applyAsDouble(p) * Labels.MM);
         mark(chart, MarkedPoint.Mark.SKIN_DEPTH, SweepCharts.Mark.DIAMOND, distance);
         mark(chart, MarkedPoint.Mark.SHEET_OPTIMUM, SweepCharts.Mark.TICK, distance);
         mark(chart, MarkedPoint.Mark.LARGEST, SweepCharts.Mark.DOT, distance);
         chart.explain(SweepCharts.Mark.DOT, "largest switch-on distance");
         chart.explain(SweepCharts.Mark.TICK, "t* = k µr δ², most loss of a thin sheet");
         chart.explain(SweepCharts.Mark.DIAMOND, "skin depth δ");
-        double sr = result.model().effectiveDistance();
-        chart.level(sr * Labels.MM, "sr " + Labels.millimetres(sr) + " mm", false);
-        chart.upTo(result.input().reach() * Labels.MM);
-        chart.markBeyond(curves());
-        return chart.chart();
+        return drawn(chart, false);
     }
 
     private void mark(
             SweepCharts chart, MarkedPoint.Mark what, SweepCharts.Mark mark, ToDoubleFunction<SweepPoint> distance) {
         for (int m = 0; m < result.metals().size(); m++) {
-            for (MarkedPoint t : result.metals().get(m).telling()) {
+            for (MarkedPoint t : result.metals().get(m).marked()) {
                 if (t.mark() == what) {
                     chart.mark(m, mark, t.point().value(), distance.applyAsDouble(t.point()) * Labels.MM);
                 }
             }
         }
-    }
-
-    @Override
-    public Map<String, Supplier<Csv>> tables() {
-        return Map.of(
-                "thickness.csv",
-                () -> SweepParts.table(
-                        "material",
-                        "thickness_um",
-                        Labels.MICROMETRE,
-                        curves(),
-                        result.model().effectiveDistance()));
     }
 
     @Override
@@ -139,32 +133,19 @@ public record ThicknessPresentation(ThicknessResult result) implements Presentat
     }
 
     @Override
-    public void write(TextPage page) {
-        SweepParts.write(
-                page, COLUMNS, HEADS, rows(m -> SweepParts.cut(m.material().id(), -COLUMNS[0])));
-        page.gap();
-        reasons().forEach(page::paragraph);
-    }
-
-    @Override
-    public void write(Page page) {
-        page.table(HEADS, Set.of(1, 2, 3, 4), rows(m -> m.material().name()));
-        page.heading("Why");
-        page.items(reasons());
-    }
-
-    private List<String> reasons() {
+    public List<String> reasons() {
         return result.metals().stream()
                 .map(m -> m.material().name() + ". "
                         + SweepWords.reason(m, result.input().searched()))
                 .toList();
     }
 
-    private List<Page.Row> rows(Function<ThicknessResult.Metal, String> name) {
+    @Override
+    public List<Page.Row> rows(Function<Material, String> name) {
         List<Page.Row> rows = new ArrayList<>();
         for (ThicknessResult.Metal m : result.metals()) {
-            String first = name.apply(m);
-            for (MarkedPoint t : m.telling()) {
+            String first = name.apply(m.material());
+            for (MarkedPoint t : m.marked()) {
                 SweepPoint p = t.point();
                 rows.add(Page.Row.of(
                         first,

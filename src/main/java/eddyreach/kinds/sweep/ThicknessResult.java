@@ -47,7 +47,7 @@ public record ThicknessResult(
      * @param wavenumber the dominant wavenumber k at the largest switch-on distance, 1/m
      * @param highest the largest switch-on distance; empty when there is none
      * @param inside whether that lies inside the range of thicknesses and not at an end
-     * @param telling points worth naming, by thickness
+     * @param marked points worth naming, by thickness
      */
     public record Metal(
             Material material,
@@ -57,10 +57,10 @@ public record ThicknessResult(
             double wavenumber,
             Optional<SweepPoint> highest,
             boolean inside,
-            List<MarkedPoint> telling) {
+            List<MarkedPoint> marked) {
 
         public Metal {
-            telling = List.copyOf(telling);
+            marked = List.copyOf(marked);
         }
 
         /** The thickness beyond the largest distance from which on the distance is level; empty when it still changes at the end. */

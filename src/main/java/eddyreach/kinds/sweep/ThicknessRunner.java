@@ -1,5 +1,9 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
@@ -34,6 +38,14 @@ public final class ThicknessRunner {
         sweep = new Sweep(study, study.searched(), widest, progress);
     }
 
+    /**
+     * Runs a study.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException if the switch cannot be trimmed on its standard target
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static ThicknessResult run(SweepInput.Thickness study, Progress progress) {
         return new ThicknessRunner(study, progress).result();
     }
@@ -42,7 +54,7 @@ public final class ThicknessRunner {
         double[] values = study.thicknesses().logarithmic();
         Sweep.Curves all = sweep.curves(study.materials(), values, study::target, "thicknesses");
         List<List<SweepPoint>> curves = all.points();
-        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.bench());
+        List<Warning> warnings = ValidityLimits.sweep(study.outline(), study.materials(), sweep.solved());
         List<List<Double>> wanted = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             wanted.add(refined(curves.get(i)));
@@ -50,19 +62,19 @@ public final class ThicknessRunner {
         List<List<SweepPoint>> peaks = points(all, wanted, "largest distances");
         List<Map<MarkedPoint.Mark, Double>> names = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
-            names.add(telling(study.materials().get(i), highest(curves.get(i), peaks.get(i))));
+            names.add(marked(study.materials().get(i), highest(curves.get(i), peaks.get(i))));
         }
         List<List<SweepPoint>> found =
                 points(all, names.stream().map(n -> List.copyOf(n.values())).toList(), "marked thicknesses");
         List<ThicknessResult.Metal> metals = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             Material material = study.materials().get(i);
-            List<MarkedPoint> telling = new ArrayList<>();
+            List<MarkedPoint> marked = new ArrayList<>();
             int n = 0;
             for (MarkedPoint.Mark mark : names.get(i).keySet()) {
-                telling.add(new MarkedPoint(mark, found.get(i).get(n++)));
+                marked.add(new MarkedPoint(mark, found.get(i).get(n++)));
             }
-            metals.add(metal(material, curves.get(i), highest(curves.get(i), peaks.get(i)), telling));
+            metals.add(metal(material, curves.get(i), highest(curves.get(i), peaks.get(i)), marked));
             ValidityLimits.errors(
                             material.id(),
                             curves.get(i).stream().map(SweepPoint::distance).toList(),
@@ -115,18 +127,18 @@ public final class ThicknessRunner {
     }
 
     private double optimum(Material material, double wavenumber) {
-        return Wavenumber.sheetOptimum(material, sweep.bench().free().omega(), wavenumber);
+        return Wavenumber.sheetOptimum(material, sweep.solved().free().omega(), wavenumber);
     }
 
     /** Thicknesses that tell something, in ascending order, with what they are. */
-    private Map<MarkedPoint.Mark, Double> telling(Material material, Optional<SweepPoint> highest) {
+    private Map<MarkedPoint.Mark, Double> marked(Material material, Optional<SweepPoint> highest) {
         Map<MarkedPoint.Mark, Double> all = new LinkedHashMap<>();
         highest.ifPresent(p -> all.put(MarkedPoint.Mark.LARGEST, p.value()));
         all.put(MarkedPoint.Mark.SHEET_OPTIMUM, optimum(material, wavenumber(highest)));
         all.put(MarkedPoint.Mark.FOIL, FOIL);
         all.put(
                 MarkedPoint.Mark.SKIN_DEPTH,
-                material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT));
+                material.skinDepth(sweep.solved().free().omega(), Temperature.AMBIENT));
         all.put(MarkedPoint.Mark.SHEET, SHEET);
         Map<MarkedPoint.Mark, Double> sorted = new LinkedHashMap<>();
         all.entrySet().stream()
@@ -138,14 +150,14 @@ public final class ThicknessRunner {
     }
 
     private ThicknessResult.Metal metal(
-            Material material, List<SweepPoint> points, Optional<SweepPoint> highest, List<MarkedPoint> telling) {
+            Material material, List<SweepPoint> points, Optional<SweepPoint> highest, List<MarkedPoint> marked) {
         SweepCurve curve = new SweepCurve(material.id(), material.name(), points);
         double k = wavenumber(highest);
-        double skin = material.skinDepth(sweep.bench().free().omega(), Temperature.AMBIENT);
+        double skin = material.skinDepth(sweep.solved().free().omega(), Temperature.AMBIENT);
         double optimum = optimum(material, k);
         boolean inside = highest.isPresent()
                 && highest.get().value() > study.thicknesses().first()
                 && highest.get().value() < study.thicknesses().last();
-        return new ThicknessResult.Metal(material, curve, skin, optimum, k, highest, inside, telling);
+        return new ThicknessResult.Metal(material, curve, skin, optimum, k, highest, inside, marked);
     }
 }

@@ -20,13 +20,23 @@ final class Describe {
 
     static String layers(List<Layer> layers) {
         return layers.stream()
-                .map(l -> l.material().name() + " " + Units.printed(l.thickness(), Dimension.LENGTH))
+                .map(l -> l.material().name() + " " + length(l.thickness()))
                 .collect(Collectors.joining(" on "));
+    }
+
+    /** A length as it is printed in names. */
+    static String length(double metres) {
+        return Units.printed(metres, Dimension.LENGTH);
     }
 
     /** A sheet; the standard outline needs no saying. */
     static String sheet(Body.Sheet sheet, double standardSide) {
-        return layers(sheet.layers()) + outline(sheet.outline(), standardSide);
+        // a comma, since many names end with a number
+        String layers = sheet.layers().size() == 1
+                ? sheet.layers().get(0).material().name() + ", "
+                        + Units.printed(sheet.layers().get(0).thickness(), Dimension.LENGTH)
+                : layers(sheet.layers());
+        return layers + outline(sheet.outline(), standardSide);
     }
 
     /** The sizes of a round part. */
@@ -35,14 +45,14 @@ final class Describe {
         if (sections.size() == 2) {
             return IntStream.range(0, 2)
                     .mapToObj(i -> round.names().get(i) + " "
-                            + Units.length(2 * sections.get(i).r1()) + " by "
-                            + Units.length(
+                            + length(2 * sections.get(i).r1()) + " by "
+                            + length(
                                     sections.get(i).z1() - sections.get(i).z0()))
                     .collect(Collectors.joining(", "));
         }
         Section s = sections.get(0);
-        return Units.length(2 * s.r1()) + (s.r0() > 0 ? " / " + Units.length(2 * s.r0()) : "") + " by "
-                + Units.length(s.z1() - s.z0()) + (round.slit() ? ", slit" : "");
+        return length(2 * s.r1()) + (s.r0() > 0 ? " / " + length(2 * s.r0()) : "") + " by "
+                + length(s.z1() - s.z0()) + (round.slit() ? ", slit" : "");
     }
 
     /** Rings of no named shape. */
@@ -51,8 +61,8 @@ final class Describe {
         String materials =
                 rings.stream().map(r -> r.material().name()).distinct().collect(Collectors.joining(" and "));
         boolean slit = rings.stream().anyMatch(Ring::slit);
-        return materials + ", " + (slit ? "slit, " : "") + Units.length(2 * body.radius()) + " wide and "
-                + Units.length(body.thickness()) + " deep";
+        return materials + ", " + (slit ? "slit, " : "") + length(2 * body.radius()) + " wide and "
+                + length(body.thickness()) + " deep";
     }
 
     /** The temperature of a part that is not at that of the switch, degrees Celsius. */
@@ -62,18 +72,18 @@ final class Describe {
 
     /** Nothing on the axis. */
     static String offset(double offset) {
-        return offset > 0 ? ", " + Units.length(offset) + " off the axis" : "";
+        return offset > 0 ? ", " + length(offset) + " off the axis" : "";
     }
 
     private static String outline(Target.Outline outline, double standardSide) {
         if (outline instanceof Target.Outline.Square s) {
-            return s.side() == standardSide ? "" : ", square " + Units.length(s.side());
+            return s.side() == standardSide ? "" : ", square " + length(s.side());
         }
         if (outline instanceof Target.Outline.Rectangle r) {
-            return ", rectangle " + Units.length(r.width()) + " by " + Units.length(r.height());
+            return ", rectangle " + length(r.width()) + " by " + length(r.height());
         }
         if (outline instanceof Target.Outline.Disc d) {
-            return ", disc " + Units.length(d.diameter());
+            return ", disc " + length(d.diameter());
         }
         return ", endless plate";
     }

@@ -15,15 +15,17 @@ import eddyreach.units.Dimension;
 import eddyreach.units.Units;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Binds a mount, from a file of its own or from a group of keys in a study, and checks that it fits the switch. */
 public final class MountReader {
 
-    private static final double LEAST = 1e-5;
-    private static final double LARGEST = 10;
+    /** Smallest length that can be given, m. */
+    static final double LEAST = 1e-5;
+
+    /** Largest, m. */
+    static final double LARGEST = 10;
 
     /** Farthest that a face can be sunk, in its diameters: the field has long ended there, and numbers lose their digits. */
     private static final double DEEPEST = 10;
@@ -34,13 +36,11 @@ public final class MountReader {
     /** Steps of a cone when only overlaps are looked for. */
     private static final int STEPS = 8;
 
-    /** Whether a hole is tapped. */
-    private static final Map<String, Boolean> HOLES = Map.of("clearance", false, "tapped", true);
-
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Materials materials;
     private final Optional<SwitchModel> model;
+    private final WallReader walls;
 
     /**
      * @param materials the materials that may be named
@@ -49,6 +49,7 @@ public final class MountReader {
     public MountReader(Materials materials, Optional<SwitchModel> model) {
         this.materials = materials;
         this.model = model;
+        walls = new WallReader(materials, model);
     }
 
     /**
@@ -95,7 +96,7 @@ public final class MountReader {
     private Optional<Mount> bind(Node node, String id, String name) {
         String note = node.note("note");
         double surface = bindSurface(node);
-        Optional<Mount.Wall> wall = node.optionalMap("wall").flatMap(n -> bindWall(n, surface));
+        Optional<Mount.Wall> wall = node.optionalMap("wall").flatMap(n -> walls.bind(n, surface));
         Optional<Mount.Cover> cover = node.optionalMap("cover").flatMap(this::bindCover);
         List<Part> rings = new ArrayList<>(bindBehind(node, wall, surface));
         for (Node ring : node.optionalList("rings")) {
@@ -139,160 +140,9 @@ public final class MountReader {
         return sunk - proud;
     }
 
-    private Optional<Mount.Wall> bindWall(Node node, double surface) {
-        Optional<Material> material = materials.bind(node, "material");
-        double thickness = length(node, "thickness");
-        double diameter = node.quantity("diameter", Dimension.LENGTH, LEAST, widest(), Double.POSITIVE_INFINITY);
-        double bore = bindBore(node);
-        List<Mount.Opening> openings = bindOpenings(node, bore);
-        double edge = bindEdge(node, diameter, bore, openings);
-        if (openings.isEmpty()) {
-            if (diameter <= bore) {
-                node.problem(
-                        "diameter", Units.length(diameter) + " must be larger than the bore, " + Units.length(bore));
-            }
-            return wall(material, thickness, diameter, bore, openings, edge);
-        }
-        Mount.Opening first = openings.get(0);
-        Mount.Opening last = openings.get(openings.size() - 1);
-        if (diameter <= first.front()) {
-            node.problem(
-                    "diameter",
-                    Units.length(diameter) + " must be larger than the opening in it, " + Units.length(first.front()));
-        }
-        if (thickness <= last.to()) {
-            node.problem(
-                    "thickness",
-                    Units.length(thickness) + ": the plate is not thicker than its recess is deep, "
-                            + Units.length(last.to()));
-        }
-        double depth = last.to() - surface;
-        model.flatMap(m -> m.rearEnd().stream().boxed().findFirst()).ifPresent(end -> {
-            if (depth > -end) {
-                node.problem("the recess reaches " + Units.length(depth)
-                        + " behind the active face, but the switch ends at " + Units.length(-end));
-            }
-        });
-        return wall(material, thickness, diameter, bore, openings, edge);
-    }
-
     /** Diameter of a wall's bore, m: as given, or that of the hole that the switch needs; NaN when the switch is not known. */
-    public double bindBore(Node node) {
-        double body = model.map(SwitchModel::bodyDiameter).orElse(Double.NaN);
-        boolean tapped = node.optionalChoice("hole", HOLES).orElse(false);
-        if (tapped && model.isPresent() && model.get().thread().isEmpty()) {
-            node.problem("hole", "tapped, but the body of the switch has no thread");
-        }
-        if (node.has("hole") && node.has("bore")) {
-            node.problem("hole", "stands beside bore; give one of them");
-        }
-        double fits = tapped ? body : model.map(SwitchModel::clearanceHole).orElse(Double.NaN);
-        double bore = node.quantity("bore", Dimension.LENGTH, LEAST, widest(), fits);
-        if (bore < body * (1 - 1e-9)) {
-            node.problem(
-                    "bore", Units.length(bore) + " is narrower than the body of the switch, " + Units.length(body));
-        }
-        return bore;
-    }
-
-    private static Optional<Mount.Wall> wall(
-            Optional<Material> material,
-            double thickness,
-            double diameter,
-            double bore,
-            List<Mount.Opening> openings,
-            double edge) {
-        return material.isEmpty() || !(thickness > 0 && bore > 0 && diameter > 0 && edge > 0)
-                ? Optional.empty()
-                : Optional.of(new Mount.Wall(material.get(), thickness, diameter, bore, openings, edge));
-    }
-
-    /** Distance of a straight edge from the axis, m; infinite without one. */
-    private static double bindEdge(Node node, double diameter, double bore, List<Mount.Opening> openings) {
-        double edge = node.quantity("edge", Dimension.LENGTH, LEAST, LARGEST, Double.POSITIVE_INFINITY);
-        double widest = openings.stream().mapToDouble(Mount.Opening::front).reduce(0, Math::max);
-        if (edge <= bore / 2) {
-            node.problem(
-                    "edge",
-                    Units.length(edge) + " from the axis, but the bore of " + Units.length(bore) + " reaches "
-                            + Units.length(bore / 2) + " from it");
-        } else if (edge <= widest / 2) {
-            node.problem(
-                    "edge",
-                    Units.length(edge) + " from the axis, but the opening of " + Units.length(widest) + " reaches "
-                            + Units.length(widest / 2) + " from it; an opening that breaks through the edge cannot be"
-                            + " described");
-        }
-        if (Double.isFinite(edge) && edge >= diameter / 2) {
-            node.problem(
-                    "edge",
-                    Units.length(edge) + " from the axis lies outside the wall, whose diameter of "
-                            + Units.length(diameter) + " ends at " + Units.length(diameter / 2));
-        }
-        return edge;
-    }
-
-    private List<Mount.Opening> bindOpenings(Node node, double bore) {
-        List<String> given = List.of("recess", "countersink", "steps").stream()
-                .filter(node::has)
-                .toList();
-        if (given.size() > 1) {
-            node.problem(given.get(1), "stands beside " + given.get(0) + "; give one of them, or all as steps");
-        }
-        List<Mount.Opening> openings = new ArrayList<>();
-        node.optionalMap("recess").ifPresent(n -> addOpening(n, bore, true, openings));
-        node.optionalMap("countersink").ifPresent(n -> addCone(n, bore, openings));
-        for (Node n : node.optionalList("steps")) {
-            if (n.checkMap()) {
-                addOpening(n, bore, openings.isEmpty(), openings);
-            }
-        }
-        return openings;
-    }
-
-    private void addOpening(Node node, double bore, boolean first, List<Mount.Opening> openings) {
-        double diameter = length(node, "diameter");
-        double depth = length(node, "depth");
-        if (diameter <= bore) {
-            node.problem("diameter", Units.length(diameter) + " must be larger than the bore, " + Units.length(bore));
-            return;
-        }
-        double from = 0;
-        if (!first) {
-            Mount.Opening before = openings.get(openings.size() - 1);
-            from = before.to();
-            if (diameter >= before.back()) {
-                node.problem(
-                        "diameter",
-                        Units.length(diameter) + " must be smaller than that of the step above, "
-                                + Units.length(before.back()));
-            }
-            if (depth <= from) {
-                node.problem(
-                        "depth",
-                        Units.length(depth) + " must be larger than that of the step above, " + Units.length(from));
-            }
-        }
-        if (depth > from) {
-            openings.add(new Mount.Opening(diameter, diameter, from, depth));
-        }
-    }
-
-    private void addCone(Node node, double bore, List<Mount.Opening> openings) {
-        double front = length(node, "diameter");
-        double depth = length(node, "depth");
-        double back = node.quantity("to", Dimension.LENGTH, LEAST, LARGEST, bore);
-        if (front <= back) {
-            node.problem(
-                    "diameter", Units.length(front) + " must be larger than what it narrows to, " + Units.length(back));
-        }
-        if (back < bore) {
-            node.problem("to", Units.length(back) + " must not be smaller than the bore, " + Units.length(bore));
-        }
-        // without a switch the bore may be unknown
-        if (!(front <= back) && !(back < bore) && depth > 0) {
-            openings.add(new Mount.Opening(front, back, 0, depth));
-        }
+    public double bindBore(Node wall) {
+        return walls.bindBore(wall);
     }
 
     private Optional<Mount.Cover> bindCover(Node node) {
@@ -347,7 +197,7 @@ public final class MountReader {
         }
         Optional<Material> material = materials.bind(node, "material");
         double inner = node.quantity("inner diameter", Dimension.LENGTH, 0, LARGEST, 0);
-        double outer = node.quantity("outer diameter", Dimension.LENGTH, LEAST, widest());
+        double outer = node.quantity("outer diameter", Dimension.LENGTH, LEAST, widest(model));
         double front = node.quantity("front", Dimension.LENGTH, -LARGEST, LARGEST);
         double back = node.quantity("back", Dimension.LENGTH, -LARGEST, LARGEST);
         if (inner >= outer) {
@@ -403,11 +253,13 @@ public final class MountReader {
         return z > 0 ? Units.length(z) + " in front of the face" : Units.length(0 - z) + " behind the face";
     }
 
-    private double widest() {
+    /** Widest wall, bore or ring about a switch, m. */
+    static double widest(Optional<SwitchModel> model) {
         return model.map(m -> WIDEST * m.faceDiameter()).orElse(LARGEST);
     }
 
-    private static double length(Node node, String key) {
+    /** A required length, m; NaN after a problem. */
+    static double length(Node node, String key) {
         return node.quantity(key, Dimension.LENGTH, LEAST, LARGEST);
     }
 }

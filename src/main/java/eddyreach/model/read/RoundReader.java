@@ -43,7 +43,7 @@ final class RoundReader {
         if (shape == Shape.SPHERE) {
             double diameter = length(node, "diameter", TargetReader.SMALLEST, LARGEST_BALL);
             return material.filter(m -> diameter > 0)
-                    .map(m -> new Bound(new Body.Ball(diameter, m), m.name() + " sphere " + Units.length(diameter)));
+                    .map(m -> new Bound(new Body.Ball(diameter, m), m.name() + " sphere " + Describe.length(diameter)));
         }
         Optional<Round> round = switch (shape) {
             case DISC -> cylinder(node, "thickness", TargetReader.THINNEST);

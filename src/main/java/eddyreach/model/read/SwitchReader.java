@@ -75,7 +75,12 @@ public final class SwitchReader {
         // s_r lies between 0.9 and 1.1 s_n (IEC 60947-5-2, from memory); the margin is for rounding
         double effective = Double.isNaN(rated)
                 ? root.quantity("effective distance", Dimension.LENGTH, 0, LARGEST, rated)
-                : root.quantity("effective distance", Dimension.LENGTH, 0.9 * rated, 1.1 * rated * (1 + 1e-12), rated);
+                : root.quantity(
+                        "effective distance",
+                        Dimension.LENGTH,
+                        0.9 * rated * (1 - 1e-12),
+                        1.1 * rated * (1 + 1e-12),
+                        rated);
         double face = root.quantity("active face", Dimension.LENGTH, 1e-3, 0.5);
         double frequency = root.quantity("frequency", Dimension.FREQUENCY, 1e3, 1e7);
         Optional<Section> window = bindCore(root);

@@ -1,7 +1,6 @@
 package eddyreach.model.yaml;
 
 import eddyreach.units.Dimension;
-import eddyreach.units.QuantityFormatException;
 import eddyreach.units.Texts;
 import eddyreach.units.Units;
 import java.util.ArrayList;
@@ -10,10 +9,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
-import java.util.regex.Pattern;
 
 /**
  * A place in an input file: a group of keys, a list or a value, with line and column. The binding methods look a key
@@ -34,10 +30,8 @@ import java.util.regex.Pattern;
  */
 public final class Node {
 
-    private static final int LONGEST_LINE = 120;
     private static final int LONGEST_NOTE = 4000;
     private static final Set<String> NOTHING = Set.of("", "~", "null", "Null", "NULL");
-    private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]{1,9}");
 
     private enum Form {
         MAP,
@@ -128,7 +122,7 @@ public final class Node {
 
     /** The value of this place as one line of text; empty after a problem. */
     public String text() {
-        return scalar("a text").filter(this::isLine).orElse("");
+        return scalar("a text").filter(t -> ScalarReader.isLine(this, t)).orElse("");
     }
 
     /** A required line of text; empty after a problem. */
@@ -147,7 +141,7 @@ public final class Node {
         if (text.isPresent() && text.get().length() > LONGEST_NOTE) {
             problem(name, "longer than " + LONGEST_NOTE + " characters");
         }
-        if (text.isPresent() && !child(name).orElseThrow().isVisible(text.get())) {
+        if (text.isPresent() && !ScalarReader.isVisible(child(name).orElseThrow(), text.get())) {
             return "";
         }
         return text.orElse("").strip();
@@ -177,61 +171,28 @@ public final class Node {
 
     /** This place as a quantity, see {@link #quantity(String, Dimension, double, double)}. */
     public double quantity(Dimension dimension, double min, double max) {
-        return number(dimension, t -> Units.parse(t, dimension), min, max);
+        return ScalarReader.number(this, dimension, t -> Units.parse(t, dimension), min, max);
     }
 
     /** A required conductivity in S/m, also given as a resistivity or in %IACS; NaN after a problem. */
     public double conductivity(String name, double min, double max) {
         return required(name, "a conductivity such as 58 MS/m")
-                .map(n -> n.number(Dimension.CONDUCTIVITY, Units::parseConductivity, min, max))
+                .map(n -> ScalarReader.number(n, Dimension.CONDUCTIVITY, Units::parseConductivity, min, max))
                 .orElse(Double.NaN);
-    }
-
-    private double number(Dimension dimension, ToDoubleFunction<String> parser, double min, double max) {
-        Optional<String> text = scalar(Expectation.of(dimension));
-        if (text.isEmpty()) {
-            return Double.NaN;
-        }
-        try {
-            double si = parser.applyAsDouble(text.get());
-            if (si >= min && si <= max) {
-                return si;
-            }
-            problem(Texts.excerpt(text.get()) + " is out of range, needs "
-                    + Expectation.range(text.get(), dimension, min, max));
-        } catch (QuantityFormatException e) {
-            problem(e.getMessage());
-        }
-        return Double.NaN;
     }
 
     /** A required whole number; min after a problem. */
     public int integer(String name, int min, int max) {
         return required(name, Expectation.whole(min, max))
-                .map(n -> n.integer(min, max))
+                .map(n -> ScalarReader.integer(n, min, max))
                 .orElse(min);
     }
 
     /** An optional whole number; min after a problem. */
     public int integer(String name, int min, int max, int otherwise) {
         return optional(name, Expectation.whole(min, max))
-                .map(n -> n.integer(min, max))
+                .map(n -> ScalarReader.integer(n, min, max))
                 .orElse(otherwise);
-    }
-
-    private int integer(int min, int max) {
-        Optional<String> text = scalar(Expectation.whole(min, max));
-        if (text.isEmpty()) {
-            return min;
-        }
-        if (WHOLE.matcher(text.get()).matches()) {
-            int number = Integer.parseInt(text.get());
-            if (number >= min && number <= max) {
-                return number;
-            }
-        }
-        problem("got " + Texts.excerpt(text.get()) + ", needs " + Expectation.whole(min, max));
-        return min;
     }
 
     /** An optional choice between yes and no. */
@@ -247,20 +208,12 @@ public final class Node {
      * @return the meaning, empty after a problem
      */
     public <T> Optional<T> choice(String name, Map<String, T> words) {
-        return required(name, Expectation.oneOf(words)).flatMap(n -> n.choice(words));
+        return required(name, Expectation.oneOf(words)).flatMap(n -> ScalarReader.choice(n, words));
     }
 
     /** An optional choice between words; empty when missing or after a problem. */
     public <T> Optional<T> optionalChoice(String name, Map<String, T> words) {
-        return optional(name, Expectation.oneOf(words)).flatMap(n -> n.choice(words));
-    }
-
-    private <T> Optional<T> choice(Map<String, T> words) {
-        Optional<String> text = scalar(Expectation.oneOf(words));
-        if (text.isPresent() && !words.containsKey(text.get())) {
-            problem("got \"" + Texts.excerpt(text.get()) + "\", needs " + Expectation.oneOf(words));
-        }
-        return text.map(words::get);
+        return optional(name, Expectation.oneOf(words)).flatMap(n -> ScalarReader.choice(n, words));
     }
 
     /** A required group of keys; empty after a problem. */
@@ -356,7 +309,8 @@ public final class Node {
         return items;
     }
 
-    private Optional<String> scalar(String needs) {
+    /** What is written here; empty after a problem, which tells what is needed. */
+    Optional<String> scalar(String needs) {
         if (form == Form.VALUE) {
             return Optional.of(value.strip());
         }
@@ -364,29 +318,6 @@ public final class Node {
             problem("got " + describe() + ", needs " + needs);
         }
         return Optional.empty();
-    }
-
-    private boolean isLine(String text) {
-        if (text.isEmpty()) {
-            problem("the text is empty");
-            return false;
-        }
-        if (text.length() > LONGEST_LINE || text.contains("\n")) {
-            problem("needs one line of at most " + LONGEST_LINE + " characters");
-            return false;
-        }
-        return isVisible(text);
-    }
-
-    private boolean isVisible(String text) {
-        OptionalInt hidden = text.codePoints()
-                .filter(c -> Texts.isHidden(c) && c != '\n' && c != '\t')
-                .findFirst();
-        if (hidden.isPresent()) {
-            problem(String.format("holds the control character U+%04X, leave it out", hidden.getAsInt()));
-            return false;
-        }
-        return true;
     }
 
     private String describe() {

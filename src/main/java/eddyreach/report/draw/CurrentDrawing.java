@@ -62,8 +62,8 @@ public record CurrentDrawing(CurrentPicture current, Optional<Target> target) im
         }
         Rectangle2D box = new Rectangle2D.Double(
                 area.getX() + LEFT + (area.getWidth() - LEFT - RIGHT - w) / 2, area.getY() + TOP, w, h);
-        ShadeScale ramp = ShadeScale.linear(current.density());
-        shade(g, box, ramp);
+        ShadeScale shades = ShadeScale.linear(current.density());
+        shade(g, box, shades);
         lines(g, box);
         g.setColor(Theme.MUTED);
         g.setStroke(Theme.line(0.8));
@@ -80,10 +80,10 @@ public record CurrentDrawing(CurrentPicture current, Optional<Target> target) im
         g.setColor(Theme.MUTED);
         Picture.fitted(g, Theme.text(10), "near face, towards the switch", box.getX(), box.getY() - 7, w, 0);
         Rectangle2D bar = new Rectangle2D.Double(box.getMaxX() + 26, area.getY() + 44, 16, area.getHeight() - 130);
-        ramp.legend(g, bar, Labels.CURRENT_DENSITY, Labels.AMPERE_PER_MM2);
+        shades.legend(g, bar, Labels.CURRENT_DENSITY, Labels.AMPERE_PER_MM2);
     }
 
-    private void shade(Graphics2D g, Rectangle2D box, ShadeScale ramp) {
+    private void shade(Graphics2D g, Rectangle2D box, ShadeScale shades) {
         double[] r = current.r();
         double[] z = current.z();
         double[] columns = new double[(int) Math.ceil(box.getWidth())];
@@ -94,7 +94,7 @@ public record CurrentDrawing(CurrentPicture current, Optional<Target> target) im
         for (int j = 0; j < rows.length; j++) {
             rows[j] = (j + 0.5) / rows.length * z[z.length - 1];
         }
-        ScaleDrawing.image(g, ramp.image(r, z, current.density(), columns, rows), box);
+        ScaleDrawing.image(g, shades.image(r, z, current.density(), columns, rows), box);
     }
 
     /** The borders of rings inside the picture. */

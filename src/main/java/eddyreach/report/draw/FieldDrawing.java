@@ -21,11 +21,11 @@ import java.util.DoubleSummaryStatistics;
  * @param left what is drawn on the left, of the same extent
  * @param leftName what that is; empty when both sides are the same
  * @param rightName what the right side is
- * @param ramp shading of the field strength; the same for all pictures of a study, so that they compare
+ * @param shades shading of the field strength; the same for all pictures of a study, so that they compare
  * @param step flux between neighbouring lines, Wb; the same for all pictures too
  */
 public record FieldDrawing(
-        FieldPicture field, FieldPicture left, String leftName, String rightName, ShadeScale ramp, double step)
+        FieldPicture field, FieldPicture left, String leftName, String rightName, ShadeScale shades, double step)
         implements Picture.Content {
 
     private static final int LINES = 18;
@@ -40,13 +40,13 @@ public record FieldDrawing(
     private static final double LEAST_STEP = 0.8;
 
     /** One field on both sides. */
-    public FieldDrawing(FieldPicture field, ShadeScale ramp, double step) {
-        this(field, field, "", "", ramp, step);
+    public FieldDrawing(FieldPicture field, ShadeScale shades, double step) {
+        this(field, field, "", "", shades, step);
     }
 
     /** Two fields, one on either side. */
-    public FieldDrawing(FieldPair pair, ShadeScale ramp, double step) {
-        this(pair.right(), pair.left(), Terms.left(pair.comparison()), Terms.right(pair.comparison()), ramp, step);
+    public FieldDrawing(FieldPair pair, ShadeScale shades, double step) {
+        this(pair.right(), pair.left(), Terms.left(pair.comparison()), Terms.right(pair.comparison()), shades, step);
     }
 
     /** Flux between neighbouring lines, Wb, that suits a picture. */
@@ -94,7 +94,7 @@ public record FieldDrawing(
         Ruler.left(g, box, z[0] * Labels.MM, z[z.length - 1] * Labels.MM, Labels.HEIGHT);
         names(g, view);
         double x = box.getMaxX() + NAMES_WIDTH + 14;
-        ramp.legend(
+        shades.legend(
                 g,
                 new Rectangle2D.Double(x, area.getY() + 44, 16, Math.max(120, area.getHeight() - 130)),
                 Labels.FIELD_STRENGTH,
@@ -159,7 +159,7 @@ public record FieldDrawing(
         for (int j = 0; j < rows.length; j++) {
             rows[j] = z[z.length - 1] - (j + 0.5) / rows.length * box.getHeight() / view.scale();
         }
-        ScaleDrawing.image(g, ramp.image(of.r(), of.z(), of.strength(), columns, rows), box);
+        ScaleDrawing.image(g, shades.image(of.r(), of.z(), of.strength(), columns, rows), box);
     }
 
     private void fluxLines(Graphics2D g, SectionView view, FieldPicture of) {

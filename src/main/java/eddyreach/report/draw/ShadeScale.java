@@ -24,7 +24,7 @@ public record ShadeScale(double low, double high, boolean logarithmic) {
     private static final double[][] STOPS = {{252, 253, 253}, {214, 229, 240}, {148, 187, 216}, {66, 126, 173}};
     private static final int[] TABLE = table();
 
-    /** A logarithmic ramp of at most four decades below the largest values, the outermost half percent apart. */
+    /** A logarithmic scale of at most four decades below the largest values, the outermost half percent apart. */
     public static ShadeScale decades(List<double[][]> grids) {
         int n = 0;
         for (double[][] grid : grids) {
@@ -51,7 +51,7 @@ public record ShadeScale(double low, double high, boolean logarithmic) {
         return new ShadeScale(Math.max(low, Math.ceil(high - DECADES)), high, true);
     }
 
-    /** A linear ramp from zero to the largest value. */
+    /** A linear scale from zero to the largest value. */
     static ShadeScale linear(double[][] grid) {
         double high = 0;
         for (double[] row : grid) {
@@ -76,13 +76,13 @@ public record ShadeScale(double low, double high, boolean logarithmic) {
         return table;
     }
 
-    /** Shade of a value already on the ramp's scale, as 0xRRGGBB. */
+    /** Shade of a value already on the scale, as 0xRRGGBB. */
     private static int rgb(double fraction) {
         return TABLE[(int) (Math.max(0, Math.min(1, fraction)) * (STEPS - 1) + 0.5)];
     }
 
     /**
-     * The grid as an image, interpolated bilinearly (of the logarithm, on a logarithmic ramp).
+     * The grid as an image, interpolated bilinearly (of the logarithm, on a logarithmic scale).
      *
      * @param x ascending abscissae of the grid
      * @param y ascending ordinates of the grid

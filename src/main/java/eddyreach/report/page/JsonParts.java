@@ -227,8 +227,8 @@ public final class JsonParts {
     public static JsonNode assurance(Assurance a) {
         Allowances allowed = a.allowances();
         return new JsonNode()
-                .with("surely_on_m", a.surelyOn())
-                .with("surely_off_m", a.surelyOff())
+                .with("assured_on_m", a.assuredOn())
+                .with("assured_off_m", a.assuredOff())
                 .with("recommended_m", a.recommended())
                 .with(
                         "allowances",

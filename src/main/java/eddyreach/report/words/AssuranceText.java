@@ -21,7 +21,7 @@ public final class AssuranceText {
 
     /** Rounded down, in mm. */
     public static String assuredOn(Assurance a) {
-        return a.anywhereOn() ? down(a.surelyOn()) : "-";
+        return a.anywhereOn() ? down(a.assuredOn()) : "-";
     }
 
     private static String down(double metres) {
@@ -35,7 +35,7 @@ public final class AssuranceText {
 
     /** Rounded up, in mm, or in words. */
     public static String assuredOff(Assurance a) {
-        return Double.isInfinite(a.surelyOff()) ? "beyond range" : a.surelyOff() == 0 ? "anywhere" : up(a.surelyOff());
+        return Double.isInfinite(a.assuredOff()) ? "beyond range" : a.assuredOff() == 0 ? "anywhere" : up(a.assuredOff());
     }
 
     private static String work(double metres) {
@@ -60,10 +60,10 @@ public final class AssuranceText {
 
     /** From where it is assured to be off, in words. */
     public static String offWords(Assurance a) {
-        if (a.surelyOff() == 0) {
+        if (a.assuredOff() == 0) {
             return "every unit is off everywhere";
         }
-        return Double.isInfinite(a.surelyOff())
+        return Double.isInfinite(a.assuredOff())
                 ? "off is not assured anywhere within the computed range"
                 : "every unit is off beyond " + assuredOff(a) + " mm";
     }

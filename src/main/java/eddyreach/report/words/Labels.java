@@ -12,6 +12,9 @@ public final class Labels {
     public static final double MM = Quantity.DISTANCE.factor();
     public static final double MICROMETRE = Quantity.THIN_DEPTH.factor();
 
+    /** An error of so many hundredths of a millimetre comes from rounding alone. */
+    private static final double EXACT = 1e-9;
+
     /** Lengths below this, m, are shown in micrometres. */
     public static final double THIN = 1e-4;
 
@@ -77,14 +80,27 @@ public final class Labels {
         return fixed(metres * MM, 2);
     }
 
-    /** Hundredths of a millimetre; the error is rounded up, so that it never promises too much. */
+    /**
+     * A distance in a sentence, hundredths of a millimetre. The error is rounded up, so that it never promises too much; a
+     * distance to which the switch is trimmed has none.
+     */
     public static String uncertain(double metres, double error) {
         if (!Double.isFinite(metres)) {
             return "-";
         }
         String value = millimetres(metres);
-        double hundredths = Math.ceil(error * MM * 100 - 1e-9);
-        return Double.isFinite(error) ? value + " ± " + fixed(hundredths / 100, 2) : value;
+        return Double.isFinite(error) && !exact(error)
+                ? value + " ± " + fixed(Math.ceil(error * MM * 100 - EXACT) / 100, 2)
+                : value;
+    }
+
+    /** The same in a table, where a distance without an error says that the trim sets it. */
+    public static String uncertainCell(double metres, double error) {
+        return Double.isFinite(metres) && exact(error) ? millimetres(metres) + " (trim)" : uncertain(metres, error);
+    }
+
+    private static boolean exact(double error) {
+        return error * MM * 100 <= EXACT;
     }
 
     public static String frequency(double hertz) {

@@ -9,6 +9,7 @@ import static eddyreach.report.words.Labels.significant;
 import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.Regime;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The words of the reason why a target switches where it does. */
@@ -17,9 +18,23 @@ public final class ReasonText {
     private static final String DRAWS =
             "magnetic but not conducting: it draws in the field and raises the inductance, with hardly any loss";
 
+    /** A skin depth within this factor of the thickness is called close to it. */
+    private static final double CLOSE = 1.35;
+
     private static final String RESISTOR = "too thin for a skin to form, so it acts more as a resistor";
 
+    /** What the reasons of thick metals share; said once. */
+    private static final String LAW =
+            "Among thick metals the loss grows with the square root of resistivity times permeability.";
+
     private ReasonText() {}
+
+    /** What the reasons of these targets share: empty unless at least two of them are thick metals. */
+    public static Optional<String> shared(List<Reason> reasons) {
+        return reasons.stream().filter(r -> r.cause() instanceof Reason.Thick).count() > 1
+                ? Optional.of(LAW)
+                : Optional.empty();
+    }
 
     /** One sentence or a few, starting with the factor or the outcome, to stand behind the target's name and a comma. */
     public static String of(Reason r) {
@@ -60,16 +75,12 @@ public final class ReasonText {
     }
 
     private static String resistor(Reason.Resistor r) {
-        String depths = r.thickness() < 1e-3 * r.skinDepth()
-                ? "less than a thousandth"
-                : significant(r.thickness() / r.skinDepth(), 2);
         String share =
                 r.share() < 0.005 ? "less than 1 %" : r.share() > 0.985 ? "about" : fixed(100 * r.share(), 0) + " %";
         double x = r.thickness() / r.best();
         String side = x > 1.2 ? "; thicker metal acts more like a mirror" : x < 0.8 ? "; thinner metal loses less" : "";
-        return "its thickness of " + length(r.thickness()) + " is " + depths + " of its skin depth ("
-                + computed(r.skinDepth())
-                + "), so it acts as a resistor. It damps the switch " + share
+        return "only " + length(r.thickness()) + " thick against a skin depth of " + computed(r.skinDepth())
+                + ", so it acts as a resistor. It damps the switch " + share
                 + " as much as the best thickness of this metal (" + computed(r.best()) + ") would" + side;
     }
 
@@ -77,14 +88,19 @@ public final class ReasonText {
         if (t.metal().magnetic()) {
             return metal(t.metal(), "");
         }
-        String close = Reason.thick(t.thickness(), t.metal().skinDepth()) ? "" : ", close to its thickness";
-        return metal(t.metal(), close) + ". Loss grows with the square root of resistivity and permeability";
+        double ratio = t.metal().skinDepth() / t.thickness();
+        String aside = Reason.thick(t.thickness(), t.metal().skinDepth())
+                ? ""
+                : ratio > CLOSE
+                        ? ", " + significant(ratio, 2) + " times its thickness"
+                        : ratio * CLOSE > 1 ? ", close to its thickness" : ", more than half its thickness";
+        return metal(t.metal(), aside);
     }
 
     private static String metal(Reason.Metal m, String aside) {
-        return (m.magnetic() ? "magnetic, " : "") + "skin depth " + computed(m.skinDepth()) + aside + ": "
-                + (!m.magnetic() && m.share() < Regime.LITTLE ? "strong currents but little loss; " : "")
-                + "it absorbs "
+        return (m.magnetic() ? "magnetic, " : "") + "skin depth " + computed(m.skinDepth()) + aside
+                + (!m.magnetic() && m.share() < Regime.LITTLE ? ", strong currents but little loss" : "")
+                + "; it absorbs "
                 + percent(m.share(), 2) + " of what the best thick metal would";
     }
 

@@ -9,6 +9,11 @@ import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.Warning.Measure;
 import eddyreach.units.Dimension;
 import eddyreach.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The words of each warning, in one place for terminal, page and JSON. */
 public final class WarningText {
@@ -16,6 +21,35 @@ public final class WarningText {
     private static final String NOT_IN_BAR = "; the error bar does not include this";
 
     private WarningText() {}
+
+    /** A sentence for each warning, those of the same kind that differ in a number alone in one; without their full stops. */
+    public static List<String> sentences(List<Warning> warnings) {
+        List<Warning> all = warnings.stream().distinct().toList();
+        List<String> sentences = new ArrayList<>();
+        together(all, Warning.Kind.PERMEABILITY_ASSUMED, WarningText::permeability)
+                .ifPresent(list -> sentences.add("relative permeability assumed (" + list
+                        + "): it varies from piece to piece and falls with frequency"));
+        together(
+                        all,
+                        Warning.Kind.SHIELDING,
+                        w -> "by up to " + significant(w.value(Measure.RESISTANCE), 2) + " ohm near "
+                                + millimetres(w, Measure.DISTANCE, 1))
+                .ifPresent(list -> sentences.add("far out the loss falls slightly (" + list
+                        + "): the target shields the barrel, which then loses less"));
+        all.stream()
+                .filter(w -> w.kind() != Warning.Kind.PERMEABILITY_ASSUMED && w.kind() != Warning.Kind.SHIELDING)
+                .map(WarningText::withSubject)
+                .forEach(sentences::add);
+        return sentences;
+    }
+
+    private static Optional<String> together(List<Warning> all, Warning.Kind kind, Function<Warning, String> number) {
+        String list = all.stream()
+                .filter(w -> w.kind() == kind)
+                .map(w -> w.subject() + " " + number.apply(w))
+                .collect(Collectors.joining(", "));
+        return list.isEmpty() ? Optional.empty() : Optional.of(list);
+    }
 
     /** What it says, starting with its subject, without a full stop. */
     public static String withSubject(Warning w) {
@@ -49,7 +83,7 @@ public final class WarningText {
                 "far out, near " + millimetres(w, Measure.DISTANCE, 1) + ", it lowers the loss by up to "
                         + significant(w.value(Measure.RESISTANCE), 3)
                         + " ohm: it shields the barrel, so the total loss falls slightly";
-            case SQUARE_AS_DISC -> "computed as discs of equal area, within about 1 % of the loss on the axis";
+            case SQUARE_AS_DISC -> "computed as discs of equal area; on the axis the loss is right within about 1 %";
             case OUTLINE_BESIDE_AXIS ->
                 "computed as the disc of equal area. The real edge lies up to " + millimetres(w, Measure.SHIFT, 1)
                         + " further in at the middle of a side and further out at a corner; the error bars beside the axis"

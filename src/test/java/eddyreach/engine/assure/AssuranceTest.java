@@ -68,7 +68,7 @@ class AssuranceTest {
         TrialSwitches trials = new TrialSwitches(study(id).setup(), List.of(target));
         SwitchCorners corners = new SwitchCorners(study(id).setup(), trials.plain(), allowances);
         return new AssuranceFinder(corners, Place.freeAir(corners), allowances)
-                .of(target, trials.tryout(target), distance(id, target));
+                .of(target, trials.curve(target), distance(id, target));
     }
 
     private static Target sheet(String material, double thickness) {
@@ -89,10 +89,10 @@ class AssuranceTest {
         Assurance band = band(id, study(id).standard(), Allowances.STANDARD);
         // the spline through the coarse samples costs a few parts in ten thousand
         double sn = model.ratedDistance();
-        assertThat(band.surelyOn()).isCloseTo(standard.assured(), within(1e-3 * sn));
-        assertThat(band.surelyOff()).isCloseTo(standard.sureRelease(), within(1e-3 * sn));
-        assertThat(band.surelyOn() / sn).isCloseTo(0.81, within(1e-3));
-        assertThat(band.surelyOff() / sn).isCloseTo(1.43, within(1e-3));
+        assertThat(band.assuredOn()).isCloseTo(standard.assured(), within(1e-3 * sn));
+        assertThat(band.assuredOff()).isCloseTo(standard.sureRelease(), within(1e-3 * sn));
+        assertThat(band.assuredOn() / sn).isCloseTo(0.81, within(1e-3));
+        assertThat(band.assuredOff() / sn).isCloseTo(1.43, within(1e-3));
     }
 
     @Test
@@ -100,7 +100,7 @@ class AssuranceTest {
         SwitchModel model = LIBRARY.switchModel("m18-flush");
         Assurance band = band("m18-flush", study("m18-flush").standard(), Allowances.of(model));
         double expected = (1.21 + 1.1 * model.differentialTravel()) * model.ratedDistance();
-        assertThat(band.surelyOff()).isCloseTo(expected, within(1e-3 * model.ratedDistance()));
+        assertThat(band.assuredOff()).isCloseTo(expected, within(1e-3 * model.ratedDistance()));
     }
 
     @ParameterizedTest
@@ -109,12 +109,13 @@ class AssuranceTest {
         Target target = sheet(material, material.equals("fe360") ? 0.5e-3 : 1e-3);
         SwitchDistance d = distance("m18-flush", target);
         Assurance band = band("m18-flush", target, Allowances.of(LIBRARY.switchModel("m18-flush")));
-        assertThat(List.of(band.surelyOn(), d.on(), d.off(), band.surelyOff())).isSorted();
+        assertThat(List.of(band.assuredOn(), d.on(), d.off(), band.assuredOff()))
+                .isSorted();
         assertThat(band.comfortable()).isLessThan(band.recommended());
-        assertThat(band.recommended()).isLessThan(band.surelyOn());
+        assertThat(band.recommended()).isLessThan(band.assuredOn());
         for (Contribution c : band.contributions()) {
-            assertThat(c.shortest()).as("%s", c).isBetween(band.surelyOn(), d.on());
-            assertThat(c.longest()).as("%s", c).isBetween(d.on(), band.surelyOff());
+            assertThat(c.shortest()).as("%s", c).isBetween(band.assuredOn(), d.on());
+            assertThat(c.longest()).as("%s", c).isBetween(d.on(), band.assuredOff());
         }
         assertThat(band.contributions()).extracting(Contribution::cause).contains(Cause.SPREAD, Cause.CONDUCTIVITY);
         assertThat(band.contributions().stream().anyMatch(c -> c.cause() == Cause.PERMEABILITY))
@@ -130,8 +131,8 @@ class AssuranceTest {
         Target target = sheet("aluminium", 1e-3);
         SwitchDistance d = distance("m18-flush", target);
         Assurance band = band("m18-flush", target, none());
-        assertThat(band.surelyOn()).isCloseTo(d.on() - d.onError(), within(5e-6));
-        assertThat(band.surelyOff()).isCloseTo(d.off() + d.offError(), within(5e-6));
+        assertThat(band.assuredOn()).isCloseTo(d.on() - d.onError(), within(5e-6));
+        assertThat(band.assuredOff()).isCloseTo(d.off() + d.offError(), within(5e-6));
     }
 
     /** Each allowance widened alone widens the band, or leaves an end where it is. */
@@ -148,11 +149,11 @@ class AssuranceTest {
         Assurance narrow = band("m18-flush", target, n);
         for (Allowances a : wider) {
             Assurance wide = band("m18-flush", target, a);
-            assertThat(wide.surelyOn()).as("%s", a).isLessThanOrEqualTo(narrow.surelyOn() + 1e-7);
-            assertThat(wide.surelyOff()).as("%s", a).isGreaterThanOrEqualTo(narrow.surelyOff() - 1e-7);
-            assertThat(wide.surelyOff() - wide.surelyOn())
+            assertThat(wide.assuredOn()).as("%s", a).isLessThanOrEqualTo(narrow.assuredOn() + 1e-7);
+            assertThat(wide.assuredOff()).as("%s", a).isGreaterThanOrEqualTo(narrow.assuredOff() - 1e-7);
+            assertThat(wide.assuredOff() - wide.assuredOn())
                     .as("%s", a)
-                    .isGreaterThan(narrow.surelyOff() - narrow.surelyOn() + 5e-6);
+                    .isGreaterThan(narrow.assuredOff() - narrow.assuredOn() + 5e-6);
         }
     }
 
@@ -167,11 +168,11 @@ class AssuranceTest {
         ResolutionLadder.Step fine = ladder("m18-flush").step(ResolutionLadder.FIRST);
         SwitchCorners corners = new SwitchCorners(study.setup(), fine, allowances);
         Assurance exact = new AssuranceFinder(corners, Place.freeAir(corners), allowances)
-                .of(target, ConductanceCurve.of(fine.bench(), target), distance("m18-flush", target));
+                .of(target, ConductanceCurve.of(fine.solved(), target), distance("m18-flush", target));
         Assurance band = band("m18-flush", target, allowances);
         double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();
-        assertThat(band.surelyOn()).isCloseTo(exact.surelyOn(), within(most));
-        assertThat(band.surelyOff()).isCloseTo(exact.surelyOff(), within(most));
+        assertThat(band.assuredOn()).isCloseTo(exact.assuredOn(), within(most));
+        assertThat(band.assuredOff()).isCloseTo(exact.assuredOff(), within(most));
     }
 
     @Test
@@ -179,7 +180,7 @@ class AssuranceTest {
         Assurance band = band("m18-flush", sheet("water", 5e-3), Allowances.STANDARD);
         assertThat(band.anywhereOn()).isFalse();
         assertThat(band.recommended()).isNaN();
-        assertThat(band.surelyOff()).isZero();
+        assertThat(band.assuredOff()).isZero();
     }
 
     /** A fifth of conductivity hardly matters for this steel, but does where its permeability is low: no combination of both is nearer. */
@@ -196,12 +197,12 @@ class AssuranceTest {
             for (double mu : new double[] {50, 150, 300}) {
                 Target tried = Variants.permeability(Variants.conductivity(target, conductivity), m -> mu);
                 nearest =
-                        Math.min(nearest, trials.tryout(tried).on(trials.plain().trim()));
+                        Math.min(nearest, trials.curve(tried).on(trials.plain().trim()));
             }
         }
         SwitchDistance d = distance("m18-flush", target);
-        double rough = trials.tryout(target).on(trials.plain().trim());
-        assertThat(band.surelyOn()).isCloseTo(d.on() + nearest - rough - d.onError(), within(1e-7));
+        double rough = trials.curve(target).on(trials.plain().trim());
+        assertThat(band.assuredOn()).isCloseTo(d.on() + nearest - rough - d.onError(), within(1e-7));
     }
 
     private static Contribution of(Assurance band, Cause cause) {
@@ -222,13 +223,13 @@ class AssuranceTest {
                 of(band("m18-flush", target, Allowances.ofSwitchAlone(study.switchModel())), Cause.PERMEABILITY);
         TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
         double shift = distance("m18-flush", target).on()
-                - trials.tryout(target).on(trials.plain().trim());
+                - trials.curve(target).on(trials.plain().trim());
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
         for (int i = 0; i <= 40; i++) {
             double mu = range.low() * Math.pow(range.high() / range.low(), i / 40.0);
             double on = shift
-                    + trials.tryout(Variants.permeability(target, m -> mu))
+                    + trials.curve(Variants.permeability(target, m -> mu))
                             .on(trials.plain().trim());
             least = Math.min(least, on);
             most = Math.max(most, on);
@@ -251,7 +252,7 @@ class AssuranceTest {
         assertThat(thickness.shortest()).isCloseTo(conductivity.shortest(), within(2e-6));
         assertThat(thickness.longest()).isCloseTo(conductivity.longest(), within(2e-6));
         Assurance without = band("m18-flush", exact, allowances);
-        assertThat(band.surelyOn()).isLessThan(without.surelyOn() - 0.05e-3);
+        assertThat(band.assuredOn()).isLessThan(without.assuredOn() - 0.05e-3);
         assertThat(without.contributions()).extracting(Contribution::cause).doesNotContain(Cause.THICKNESS);
     }
 

@@ -71,8 +71,8 @@ class MountedAssurerTest {
         Target target = disc("aluminium", 20e-3);
         Assurance free = band(Mount.freeAir(), target);
         Assurance mounted = band(wall("plastic", 0, 0, 0), target);
-        assertThat(mounted.surelyOn()).isCloseTo(free.surelyOn(), within(1e-7));
-        assertThat(mounted.surelyOff()).isCloseTo(free.surelyOff(), within(1e-7));
+        assertThat(mounted.assuredOn()).isCloseTo(free.assuredOn(), within(1e-7));
+        assertThat(mounted.assuredOff()).isCloseTo(free.assuredOff(), within(1e-7));
         assertThat(mounted.contributions()).extracting(Contribution::cause).doesNotContain(Cause.MOUNT_CONDUCTIVITY);
     }
 
@@ -81,14 +81,14 @@ class MountedAssurerTest {
     void theMetalOfTheMountVariesToo() {
         Assurance free = band(Mount.freeAir(), SETUP.standard());
         Assurance level = band(wall("fe360", 0, 0, 0), SETUP.standard());
-        assertThat(level.surelyOff()).isGreaterThan(free.surelyOff() + 0.1e-3);
+        assertThat(level.assuredOff()).isGreaterThan(free.assuredOff() + 0.1e-3);
         for (Cause cause : List.of(Cause.MOUNT_CONDUCTIVITY, Cause.MOUNT_PERMEABILITY)) {
             Contribution c = level.contributions().stream()
                     .filter(x -> x.cause() == cause)
                     .findFirst()
                     .orElseThrow();
             assertThat(c.longest() - c.shortest()).as("%s", cause).isBetween(1e-6, 0.3e-3);
-            assertThat(c.shortest()).isGreaterThan(level.surelyOn());
+            assertThat(c.shortest()).isGreaterThan(level.assuredOn());
         }
     }
 
@@ -99,8 +99,8 @@ class MountedAssurerTest {
         Target target = disc("fe360", 20e-3).beside(6e-3);
         Assurance free = band(Mount.freeAir(), target);
         Assurance level = band(wall("fe360", 0, 0, 0), target);
-        assertThat(level.surelyOn()).isCloseTo(free.surelyOn(), within(0.1e-3));
-        assertThat(level.surelyOff()).isBetween(free.surelyOff() + 0.05e-3, free.surelyOff() + 0.4e-3);
+        assertThat(level.assuredOn()).isCloseTo(free.assuredOn(), within(0.1e-3));
+        assertThat(level.assuredOff()).isBetween(free.assuredOff() + 0.05e-3, free.assuredOff() + 0.4e-3);
     }
 
     /**
@@ -114,8 +114,8 @@ class MountedAssurerTest {
             Target target = disc(material, 20e-3);
             Assurance free = band(Mount.freeAir(), target);
             Assurance sunk = band(wall("fe360", 6e-3, 120e-3, 15e-3), target);
-            assertThat(sunk.surelyOn()).as(material).isCloseTo(free.surelyOn(), within(0.01e-3));
-            assertThat(sunk.surelyOff()).as(material).isCloseTo(free.surelyOff(), within(0.02e-3));
+            assertThat(sunk.assuredOn()).as(material).isCloseTo(free.assuredOn(), within(0.01e-3));
+            assertThat(sunk.assuredOff()).as(material).isCloseTo(free.assuredOff(), within(0.02e-3));
         }
     }
 }

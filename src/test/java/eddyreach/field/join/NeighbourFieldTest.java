@@ -57,8 +57,8 @@ class NeighbourFieldTest {
     }
 
     private static Complex facing(SwitchField first, SwitchField other, double gap) {
-        FacingSwitch partner = FacingSwitch.open(other);
-        return partner.mutual(first.at(OMEGA).solve(partner.at(OMEGA), gap), OMEGA);
+        FacingSwitch neighbour = FacingSwitch.open(other);
+        return neighbour.mutual(first.at(OMEGA).solve(neighbour.at(OMEGA), gap), OMEGA);
     }
 
     /** Of two windows, each cut into loops. */
@@ -209,7 +209,7 @@ class NeighbourFieldTest {
         }
     }
 
-    /** An open partner is metal and core, nothing else: both switches in one field problem, the partner as a target. */
+    /** An open neighbour is metal and core, nothing else: both switches in one field problem, the neighbour as a target. */
     @Test
     void openPartnerAgainstBothInOneProblem() {
         InventedSwitch s = InventedSwitch.medium();
@@ -233,7 +233,7 @@ class NeighbourFieldTest {
         }
     }
 
-    /** With no target between them a closed partner adds w^2 M^2 / Z of the coupled circuits, with Z of the loop where it stands. */
+    /** With no target between them a closed neighbour adds w^2 M^2 / Z of the coupled circuits, with Z of the loop where it stands. */
     @Test
     void closedPartnerIsACoupledCircuit() {
         InventedSwitch s = InventedSwitch.medium();

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import eddyreach.closedform.LayeredPlate;
 import eddyreach.closedform.ThinSheet;
 import eddyreach.field.axial.Band;
+import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Media;
 import eddyreach.field.axial.ReferenceSwitch;
@@ -282,7 +283,7 @@ class AzimuthalOrdersTest {
         for (Material m : List.of(ReferenceSwitch.STEEL, ReferenceSwitch.COPPER)) {
             OrderLayout layout = new OrderLayout(target(body(new Section(0, 0.05 * MM, 0, 0.1 * MM), m)), OMEGA, 20);
             double[][] first = solve(layout, 1, OMEGA).re();
-            double[][] last = solve(layout, AzimuthalOrders.HIGHEST, OMEGA).re();
+            double[][] last = solve(layout, FieldAccuracy.HIGHEST_ORDER, OMEGA).re();
             int steepest = BASIS.size() - 1;
             assertThat(Math.abs(last[steepest][steepest])).isLessThan(1e-60 * Math.abs(first[steepest][steepest]));
         }

@@ -312,6 +312,6 @@ public final class SampleResult {
             }
         }
         CurrentPicture.Skin all = new CurrentPicture.Skin(id, new Section(0, 10.2e-3, 0, depth), skin);
-        return new CurrentPicture(id, title, List.of(all), r, z, density);
+        return new CurrentPicture(id, title, 2e5, List.of(all), r, z, density);
     }
 }

@@ -9,6 +9,7 @@ import eddyreach.materials.FactorBand;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.study.TextReport;
+import eddyreach.units.Texts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +47,7 @@ class TextReportTest {
         RESULT.targets()
                 .forEach(t -> assertThat(text.replaceAll("\\s+", " "))
                         .contains(ReasonText.of(t.reason()))
-                        .contains(t.target().label()));
+                        .contains(Texts.capitalised(t.target().label())));
         assertThat(text.replaceAll("\\s+", " "))
                 .contains("Note, relative permeability assumed (mild steel 150): ")
                 .contains("confirm it on the machine")

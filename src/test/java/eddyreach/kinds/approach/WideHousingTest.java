@@ -75,19 +75,19 @@ class WideHousingTest {
     void aFlangeAgainstEverythingInOneProblem() throws IOException {
         ApproachInput study = study("18.5", "70");
         Target target = study.standard();
-        SolvedSwitch bench = new SolvedSwitch(study.switchModel(), Resolution.FINE, List.of(target), bytes -> {});
-        double omega = bench.free().omega();
+        SolvedSwitch solved = new SolvedSwitch(study.switchModel(), Resolution.FINE, List.of(target), bytes -> {});
+        double omega = solved.free().omega();
         for (double g : new double[] {0.5e-3, 3e-3}) {
-            Complex joined = bench.effect(bench.target(target)).change(omega, g);
+            Complex joined = solved.effect(solved.target(target)).change(omega, g);
             List<Part> parts = target.parts().stream().map(p -> p.shifted(g)).toList();
             Complex direct = new DirectSolve(
-                            bench.parts(),
-                            bench.coil(omega),
+                            solved.parts(),
+                            solved.coil(omega),
                             parts,
                             omega,
-                            bench.celsius(),
+                            solved.celsius(),
                             Resolution.FINE,
-                            bench.scale())
+                            solved.scale())
                     .change();
             assertThat(joined.subtract(direct).abs())
                     .as("at %.1f mm: joined %s, direct %s", g * 1e3, joined, direct)

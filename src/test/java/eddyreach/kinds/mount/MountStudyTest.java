@@ -160,16 +160,16 @@ class MountStudyTest {
                 """, "");
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), List.of(study.standard()), Progress.NONE);
         MountProbe probe = probe(study, ladder);
-        double free = ladder.step(ResolutionLadder.FIRST).bench().free().conductance();
+        double free = ladder.step(ResolutionLadder.FIRST).solved().free().conductance();
         double on = probe.free().get(0).on();
         Mount wide = study.mounts().get(0);
-        SolvedSwitch bench = probe.bench(wide, ResolutionLadder.FIRST);
-        assertThat(bench.free().conductance() / free).isCloseTo(1, within(2e-3));
-        MountProbe.Reading found = probe.fine(wide, probe.bench(wide, 0), bench);
+        SolvedSwitch solved = probe.solved(wide, ResolutionLadder.FIRST);
+        assertThat(solved.free().conductance() / free).isCloseTo(1, within(2e-3));
+        MountProbe.Reading found = probe.fine(wide, probe.solved(wide, 0), solved);
         assertThat(found.sights().get(0).distance().on()).isCloseTo(on, within(2e-3 * on));
         // the mesh around a mount grows differently
         Mount plastic = study.mounts().get(1);
-        assertThat(probe.bench(plastic, ResolutionLadder.FIRST).free().conductance() / free)
+        assertThat(probe.solved(plastic, ResolutionLadder.FIRST).free().conductance() / free)
                 .isCloseTo(1, within(1e-7));
         assertThat(plastic.floor(Mount.halfWidth(study.standard())))
                 .as("it stops the target")
@@ -227,19 +227,19 @@ class MountStudyTest {
         assertThat(mount.floor(Mount.halfWidth(slug))).isZero();
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), List.of(slug, study.standard()), Progress.NONE);
         MountProbe probe = probe(study, ladder);
-        SolvedSwitch bench = probe.bench(mount, ResolutionLadder.FIRST);
-        double on = probe.fine(mount, probe.bench(mount, 0), bench)
+        SolvedSwitch solved = probe.solved(mount, ResolutionLadder.FIRST);
+        double on = probe.fine(mount, probe.solved(mount, 0), solved)
                 .sights()
                 .get(0)
                 .distance()
                 .on();
         assertThat(on).as("inside the recess").isBetween(0.5e-3, 4e-3);
-        double omega = bench.free().omega();
+        double omega = solved.free().omega();
         DippedTarget dipped =
-                new DippedTarget(bench, List.of(), slug.parts(), Optional.empty(), 0, bench.plane() + 2e-3);
-        var field = bench.target(slug);
-        for (double g : new double[] {bench.plane(), bench.plane() + 0.7e-3, bench.plane() + 1.7e-3}) {
-            var joined = bench.change(field, omega, g);
+                new DippedTarget(solved, List.of(), slug.parts(), Optional.empty(), 0, solved.plane() + 2e-3);
+        var field = solved.target(slug);
+        for (double g : new double[] {solved.plane(), solved.plane() + 0.7e-3, solved.plane() + 1.7e-3}) {
+            var joined = solved.change(field, omega, g);
             assertThat(dipped.change(omega, g).subtract(joined).abs())
                     .as("at %s m, interpolation error %s", g, dipped.error(omega, g))
                     .isLessThan(3e-3 * joined.abs());
@@ -260,22 +260,22 @@ class MountStudyTest {
                 """);
         SolvedSwitch free =
                 new SolvedSwitch(study.switchModel(), Resolution.FINE.withoutFields(), study.targets(), bytes -> {});
-        SolvedSwitch bench =
+        SolvedSwitch solved =
                 free.in(study.mounts().get(0).parts(study.switchModel().coreRadius(), 1), bytes -> {});
-        assertThat(bench.plane()).isEqualTo(3e-3);
-        study.targets().forEach(ball -> assertTheExactBall(free, bench, ball));
+        assertThat(solved.plane()).isEqualTo(3e-3);
+        study.targets().forEach(ball -> assertTheExactBall(free, solved, ball));
     }
 
-    private static void assertTheExactBall(SolvedSwitch free, SolvedSwitch bench, Target ball) {
-        MountedSwitch scene = new MountedSwitch(bench, ball, Optional.empty(), 0);
+    private static void assertTheExactBall(SolvedSwitch free, SolvedSwitch solved, Target ball) {
+        MountedSwitch mounted = new MountedSwitch(solved, ball, Optional.empty(), 0);
         var exactly = free.target(ball);
         for (double g : new double[] {0.1e-3, 1e-3, 2e-3, 2.9e-3, 3e-3}) {
-            TankState found = scene.state(g);
+            TankState found = mounted.state(g);
             Complex exact = free.change(exactly, found.omega(), g);
-            Complex bar = scene.stairs(found.omega(), g);
+            Complex bar = mounted.stairs(found.omega(), g);
             Complex off = found.change().subtract(exact);
             // the wall, however far, and the other mesh take a share too
-            double other = scene.interpolation(found.omega(), g) + 2e-3 * exact.abs();
+            double other = mounted.interpolation(found.omega(), g) + 2e-3 * exact.abs();
             assertThat(Math.abs(off.getReal()))
                     .as("%s at %s m, of %s", ball.id(), g, exact)
                     .isLessThan(bar.getReal() + other);

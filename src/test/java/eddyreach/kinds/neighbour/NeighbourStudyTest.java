@@ -102,34 +102,34 @@ class NeighbourStudyTest {
                 arrangement: face to face
                 """);
         NeighbourInput study = (NeighbourInput) StudyReader.read(new SourceFile.OnDisk(file), library);
-        SolvedSwitch bench =
+        SolvedSwitch solved =
                 new SolvedSwitch(study.switchModel(), Resolution.COARSE.withoutFields(), List.of(), bytes -> {});
         double tolerance = 0.02;
         for (double detuned : new double[] {1, 1.04, 1 / 1.04}) {
-            double capacitance = bench.capacitance() / (detuned * detuned);
-            NeighbourSwitch partner = new NeighbourSwitch(bench, study.switchModel(), capacitance, false);
+            double capacitance = solved.capacitance() / (detuned * detuned);
+            NeighbourSwitch neighbour = new NeighbourSwitch(solved, study.switchModel(), capacitance, false);
             for (double spacing : new double[] {6e-3, 9e-3}) {
-                double most = bench.state(
-                                (omega, g) -> partner.tuned(
+                double most = solved.state(
+                                (omega, g) -> neighbour.tuned(
                                         omega,
                                         tolerance,
-                                        bench.change(partner.open(), omega, g),
-                                        closed -> bench.change(closed, omega, g)),
+                                        solved.change(neighbour.open(), omega, g),
+                                        closed -> solved.change(closed, omega, g)),
                                 spacing)
                         .conductance();
                 double found = 0;
                 for (int i = -200; i <= 200; i++) {
                     double tuning = 1 + tolerance * i / 200;
                     FacingSwitch closed = FacingSwitch.closed(
-                            bench.field(),
-                            omega -> bench.field()
+                            solved.field(),
+                            omega -> solved.field()
                                     .impedance(omega)
-                                    .add(bench.windingBesideField(omega))
+                                    .add(solved.windingBesideField(omega))
                                     .subtract(Complex.I.multiply(tuning * tuning / (omega * capacitance))));
-                    found = Math.max(found, bench.state(closed, spacing).conductance());
+                    found = Math.max(found, solved.state(closed, spacing).conductance());
                 }
-                double excess = most - bench.free().conductance();
-                assertThat(found - bench.free().conductance()).isCloseTo(excess, within(1e-3 * Math.abs(excess)));
+                double excess = most - solved.free().conductance();
+                assertThat(found - solved.free().conductance()).isCloseTo(excess, within(1e-3 * Math.abs(excess)));
             }
         }
     }

@@ -172,10 +172,10 @@ class ShippedOffAxisTest {
         Target edge = disc.beside(disc.radius());
         ResolutionLadder.Step step = coarse(edge);
         double sr = zone.switchModel().effectiveDistance();
-        double free = step.bench().free().conductance();
-        double middle = step.bench().state(step.bench().target(disc), sr).conductance() - free;
-        double near = step.bench().state(step.bench().target(edge), sr).conductance() - free;
-        assertThat(step.bench().fields().endless(disc)).isTrue();
+        double free = step.solved().free().conductance();
+        double middle = step.solved().state(step.solved().target(disc), sr).conductance() - free;
+        double near = step.solved().state(step.solved().target(edge), sr).conductance() - free;
+        assertThat(step.solved().fields().endless(disc)).isTrue();
         assertThat(near / middle).isBetween(0.35, 0.65);
     }
 
@@ -220,8 +220,8 @@ class ShippedOffAxisTest {
         Target near = disc.beside(0.999 * OffsetLimit.farthest(disc, core));
         assertThat(OffsetLimit.unseen(near, core)).isFalse();
         ResolutionLadder.Step step = coarse(near);
-        double free = step.bench().free().conductance();
-        double more = step.bench().state(step.bench().target(near), 0).conductance() - free;
+        double free = step.solved().free().conductance();
+        double more = step.solved().state(step.solved().target(near), 0).conductance() - free;
         assertThat(Math.abs(more)).isLessThan(0.02 * (step.trim().on() - free));
     }
 

@@ -47,8 +47,8 @@ class ShippedSweepsTest {
                         .orElseThrow();
     }
 
-    private static double on(List<MarkedPoint> telling, double value) {
-        return telling.stream()
+    private static double on(List<MarkedPoint> marked, double value) {
+        return marked.stream()
                 .map(MarkedPoint::point)
                 .filter(p -> Math.abs(p.value() / value - 1) < 1e-9)
                 .findFirst()
@@ -94,8 +94,8 @@ class ShippedSweepsTest {
     void foilIsSeenFromFartherThanSheetAndThickMetalIsLevelAfterAShallowDip() {
         for (String id : List.of("brass", "aluminium", "copper")) {
             ThicknessResult.Metal m = metal(id);
-            double foil = on(m.telling(), 10e-6);
-            double sheet = on(m.telling(), 1e-3);
+            double foil = on(m.marked(), 10e-6);
+            double sheet = on(m.marked(), 1e-3);
             assertThat(foil).as(id).isGreaterThan(1.5 * sheet);
             List<SweepPoint> thick = m.curve().points().stream()
                     .filter(p -> p.value() > 3 * m.skinDepth())
@@ -151,13 +151,13 @@ class ShippedSweepsTest {
                 100);
         SweepPoint point = metal("copper").curve().points().get(40);
         var target = input.target(metal("copper").material(), point.value());
-        SolvedSwitch bench = fine.fine().bench();
-        PlacedTarget field = bench.target(target);
+        SolvedSwitch solved = fine.fine().solved();
+        PlacedTarget field = solved.target(target);
         SwitchDistance one = fine.distance(
-                fine.points(g -> bench.state(field, g).conductance()),
+                fine.points(g -> solved.state(field, g).conductance()),
                 target,
                 field,
-                fine.coarse().bench().target(target));
+                fine.coarse().solved().target(target));
         assertThat(point.on()).isCloseTo(one.on(), within(1e-9));
         assertThat(point.distance().onError()).isCloseTo(one.onError(), within(1e-9));
         assertThat(point.distance().off()).isCloseTo(one.off(), within(1e-9));
@@ -192,7 +192,7 @@ class ShippedSweepsTest {
                 .toList();
         assertThat(seen.subList(0, seen.size() - 6)).isSorted();
         assertThat(steel.curve().levelFrom(0.01).orElseThrow().value()).isBetween(0.7 * 18e-3, 1.3 * 18e-3);
-        for (MarkedPoint t : steel.telling()) {
+        for (MarkedPoint t : steel.marked()) {
             double ratio = t.point().value() / result.reference();
             double share = t.point().on() / steel.standard().on();
             SizeDerating.usual(ratio)
@@ -273,12 +273,12 @@ class ShippedSweepsTest {
     void platingsMoveTheDistanceAsTheTradeKnows() {
         double bare = ((LayersResult) result("m18-plating")).bare().on();
         for (double t : new double[] {5e-6, 10e-6}) {
-            assertThat(on(coating("zinc").telling(), t) / bare).isBetween(1.0, 1.2);
-            assertThat(on(coating("tin").telling(), t) / bare).isBetween(1.0, 1.2);
+            assertThat(on(coating("zinc").marked(), t) / bare).isBetween(1.0, 1.2);
+            assertThat(on(coating("tin").marked(), t) / bare).isBetween(1.0, 1.2);
         }
-        assertThat(on(coating("copper").telling(), 10e-6) / bare).isBetween(0.70, 0.95);
-        assertThat(on(coating("silver").telling(), 10e-6) / bare).isBetween(0.60, 0.95);
-        double thick = on(coating("zinc").telling(), 100e-6);
+        assertThat(on(coating("copper").marked(), 10e-6) / bare).isBetween(0.70, 0.95);
+        assertThat(on(coating("silver").marked(), 10e-6) / bare).isBetween(0.60, 0.95);
+        double thick = on(coating("zinc").marked(), 100e-6);
         assertThat(thick / bare).isLessThan(0.9);
         assertThat(thick).isGreaterThan(coating("zinc").solid().on());
         assertThat(coating("zinc").curve().points().get(0).on())

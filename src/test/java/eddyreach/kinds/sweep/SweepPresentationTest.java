@@ -162,7 +162,7 @@ class SweepPresentationTest {
     @Test
     void theMapSaysWhatLiesOutsideIt() {
         ConductivityResult result = (ConductivityResult) RESULTS.get("map");
-        assertThat(SweepWords.extent(result)).endsWith(" Outside the map: mild steel Fe 360.");
+        assertThat(SweepWords.mappedRange(result)).endsWith(" Outside the map: mild steel Fe 360.");
         assertThat(result.presentation().pictures().get(0).subtitle())
                 .endsWith(" · Outside the map: mild steel Fe 360.");
     }

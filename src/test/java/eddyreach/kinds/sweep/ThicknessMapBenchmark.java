@@ -68,10 +68,10 @@ public class ThicknessMapBenchmark {
     }
 
     private Object points(Target target) {
-        var field = step.bench().target(target);
+        var field = step.solved().target(target);
         return new SwitchPointFinder(step.trim(), study.lastDistance(), INTERVALS)
                 .find(
-                        g -> step.bench().state(field, g).conductance(),
-                        step.bench().free().conductance());
+                        g -> step.solved().state(field, g).conductance(),
+                        step.solved().free().conductance());
     }
 }

@@ -103,7 +103,7 @@ class TargetReaderTest {
         assertThat(targets).extracting(Target::id).containsExactly("standard", "thin", "slug", "plated", "wall");
         assertThat(targets.get(0).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Square(18e-3));
         assertThat(targets.get(0).thickness()).isEqualTo(1e-3);
-        assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360 1 mm");
+        assertThat(targets.get(0).label()).isEqualTo("mild steel Fe 360, 1 mm");
         assertThat(targets.get(1).thickness()).isEqualTo(10e-6);
         assertThat(targets.get(2).sheet().orElseThrow().outline()).isEqualTo(new Target.Outline.Disc(4e-3));
         assertThat(targets.get(2).label()).isEqualTo("a slug");
@@ -122,7 +122,7 @@ class TargetReaderTest {
         Material hot = targets.get(0).layers().get(0).material();
         // 58 MS/m by 0.393 %/K over 200 K
         assertThat(hot.conductivity(-25)).isEqualTo(hot.conductivity(70)).isCloseTo(58e6 / 1.786, within(1.0));
-        assertThat(targets.get(0).label()).isEqualTo("copper 1 mm at 220 °C");
+        assertThat(targets.get(0).label()).isEqualTo("copper, 1 mm at 220 °C");
         Material cold = targets.get(1).body().materials().get(0);
         assertThat(cold.conductivity20()).isEqualTo(MATERIALS.get("fe360").conductivity20());
         assertThat(cold.conductivity(20)).isGreaterThan(cold.conductivity20());

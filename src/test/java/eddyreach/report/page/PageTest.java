@@ -22,6 +22,7 @@ import eddyreach.study.ResultFiles;
 import eddyreach.study.ResultPage;
 import eddyreach.study.Stamp;
 import eddyreach.study.StudyHeader;
+import eddyreach.units.Texts;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -186,7 +187,8 @@ class PageTest {
         assertThat(text).contains("## Why\n").doesNotContain("### ");
         result.targets().stream()
                 .skip(1)
-                .forEach(t -> assertThat(text).contains("- " + t.target().label() + ", " + ReasonText.of(t.reason())));
+                .forEach(t -> assertThat(text)
+                        .contains("- " + Texts.capitalised(t.target().label()) + ", " + ReasonText.of(t.reason())));
     }
 
     /** The sheet holds what decides; all else is in the record. */

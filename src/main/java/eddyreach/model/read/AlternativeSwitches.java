@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /** Other switches that may serve where one reaches too little. */
-public final class SwitchFamily {
+public final class AlternativeSwitches {
 
-    private SwitchFamily() {}
+    private AlternativeSwitches() {}
 
     /**
      * The next larger switch of the same mounting and, for a flush one, the non-flush one of the same size, as far as the library
