@@ -1,10 +1,10 @@
 package eddyreach.proof;
 
+import eddyreach.engine.core.Progress;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.engine.core.Progress;
-import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,13 +1,13 @@
 package eddyreach.study;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.Setup;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.Optional;
 import java.util.function.Predicate;
 

@@ -1,10 +1,10 @@
 package eddyreach.surface;
 
-import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.join.OffAxisChange;
 import eddyreach.field.join.OffAxisJoin;
 import eddyreach.linalg.Gmres;
+import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.Bessel;
 import eddyreach.numerics.SelfCheckException;
 import java.util.List;

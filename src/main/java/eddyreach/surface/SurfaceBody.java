@@ -1,8 +1,8 @@
 package eddyreach.surface;
 
-import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.DenseSymmetric;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;

@@ -110,8 +110,7 @@ class DocumentedFailuresTest {
                     .filter(c -> c.getPackageName().startsWith("eddyreach"))
                     .flatMap(c -> c.getMethods().stream())
                     .filter(m -> m.getName().equals(method.getName())
-                            && m.getRawParameterTypes()
-                                    .equals(method.getRawParameterTypes()))
+                            && m.getRawParameterTypes().equals(method.getRawParameterTypes()))
                     .forEach(found::add);
         }
         return found;
@@ -132,10 +131,10 @@ class DocumentedFailuresTest {
             top = top.getEnclosingClass().get();
         }
         Path file = SOURCES.resolve(top.getName().replace('.', '/') + ".java");
-        String name =
-                unit instanceof JavaConstructor ? unit.getOwner().getSimpleName() : unit.getName();
+        String name = unit instanceof JavaConstructor ? unit.getOwner().getSimpleName() : unit.getName();
         Pattern commented = Pattern.compile(
-                "/\\*\\*((?:(?!\\*/).)*)\\*/\\s*(?:@\\w+(?:\\([^)]*\\))?\\s*)*(?:[\\w<>,?\\[\\]. ]+ )?" + name + "\\s*[({]",
+                "/\\*\\*((?:(?!\\*/).)*)\\*/\\s*(?:@\\w+(?:\\([^)]*\\))?\\s*)*(?:[\\w<>,?\\[\\]. ]+ )?" + name
+                        + "\\s*[({]",
                 Pattern.DOTALL);
         List<String> comments = new ArrayList<>();
         try {

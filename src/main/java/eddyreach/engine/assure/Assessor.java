@@ -1,12 +1,12 @@
 package eddyreach.engine.assure;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.Warning;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;

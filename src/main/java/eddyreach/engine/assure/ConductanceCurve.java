@@ -87,7 +87,8 @@ final class ConductanceCurve {
     private synchronized PolynomialSplineFunction below() {
         if (below == null) {
             MountedSwitch mounted = recess.orElseThrow();
-            below = sampled(mounted.floor(), from, g -> Math.log(mounted.state(g).conductance()));
+            below = sampled(
+                    mounted.floor(), from, g -> Math.log(mounted.state(g).conductance()));
         }
         return below;
     }

@@ -3,8 +3,10 @@ package eddyreach.engine.assure;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.Warning;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.NoTrimException;
 import java.util.HashMap;
@@ -39,6 +41,10 @@ public final class MountedAssurer {
      * @param mount where the switch stands; without a straight edge
      * @param target the target
      * @param distance its distances there at the fine resolution
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoTrimException never: such a band is empty
+     * @throws NoOscillationException never: such a band is empty
      */
     public Optional<Assurance> of(Mount mount, Target target, SwitchDistance distance) {
         try {

@@ -34,8 +34,7 @@ final class MountedPlace implements Place {
     @Override
     public List<ConductanceCurve> before(Target target, List<Condition> conditions, UnaryOperator<Material> metal) {
         Mount made = mount.made(metal);
-        List<SolvedSwitch> switches =
-                conditions.stream().map(c -> one(c, made)).toList();
+        List<SolvedSwitch> switches = conditions.stream().map(c -> one(c, made)).toList();
         double room =
                 made.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
         Optional<MountedSwitch> like = Optional.ofNullable(nominal.get(target.id()));

@@ -1,7 +1,5 @@
 package eddyreach.engine.assure;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
@@ -9,12 +7,14 @@ import eddyreach.engine.core.TargetFields;
 import eddyreach.engine.core.Wavenumber;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Section;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,10 +1,10 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPoints;
 import java.util.HashMap;

@@ -1,11 +1,11 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.PartLoss;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.geometry.Role;
+import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -2,9 +2,12 @@ package eddyreach.engine.core;
 
 import eddyreach.field.join.OffAxisTarget;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -49,7 +52,13 @@ public final class OffAxisLimits {
                 .orElse(0.0);
     }
 
-    /** What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S; 0 on it. */
+    /**
+     * What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S; 0 on it.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
     public static double outline(
             SolvedSwitch solved, Target target, PlacedTarget field, TankState here, double distance) {
         double shift = outlineShift(target);

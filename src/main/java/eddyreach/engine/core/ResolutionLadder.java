@@ -1,13 +1,13 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import eddyreach.switching.Trim;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;

@@ -1,8 +1,5 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.coil.WindingResistance;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
@@ -13,8 +10,11 @@ import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.SwitchField;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.oscillator.Tank;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package eddyreach.engine.core;
 
 import eddyreach.numerics.SelfCheckException;
+
 /**
  * The switch as its factory trim leaves it, without a target.
  *

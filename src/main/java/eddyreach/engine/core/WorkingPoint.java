@@ -1,13 +1,13 @@
 package eddyreach.engine.core;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Solved;
 import eddyreach.field.join.GapState;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BodyTarget;
 import eddyreach.field.targets.SphereTarget;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.Optional;
 
 /**

@@ -1,13 +1,13 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,8 +1,5 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
@@ -11,9 +8,12 @@ import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TankState;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
@@ -109,7 +109,9 @@ public final class MountedApproach {
             double last = Math.min(reach, room);
             MountedApproach a = new MountedApproach(fine, coarse, mounted, rough, last, trimmed, intervals);
             SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE || last == room || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE
+                    || last == room
+                    || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
                 return new Found(a, d);
             }
             reach *= 2;

@@ -1,8 +1,5 @@
 package eddyreach.engine.mounted;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.SolvedSwitch;
@@ -15,12 +12,15 @@ import eddyreach.field.targets.ThroughTarget;
 import eddyreach.geometry.Part;
 import eddyreach.geometry.Role;
 import eddyreach.geometry.Section;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -106,7 +106,8 @@ public final class MountedSwitch {
         boolean finite = Double.isFinite(target.radius());
         dipped = acts && finite && floor < solved.plane()
                 ? Optional.of(like.map(d -> d.variant(solved, standing(), rings()))
-                        .orElseGet(() -> new DippedTarget(solved, standing(), rings(), stepped(), floor, solved.plane())))
+                        .orElseGet(
+                                () -> new DippedTarget(solved, standing(), rings(), stepped(), floor, solved.plane())))
                 : Optional.empty();
         without = background
                 .map(b -> solved.state(behind.orElseThrow(), b.distance()))

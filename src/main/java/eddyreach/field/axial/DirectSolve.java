@@ -1,9 +1,9 @@
 package eddyreach.field.axial;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
 import eddyreach.mesh.MeshMaker.Fineness;
+import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.complex.Complex;

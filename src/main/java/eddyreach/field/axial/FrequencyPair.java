@@ -1,8 +1,8 @@
 package eddyreach.field.axial;
 
+import eddyreach.geometry.Part;
 import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
-import eddyreach.geometry.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;

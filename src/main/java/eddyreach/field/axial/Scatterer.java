@@ -1,9 +1,9 @@
 package eddyreach.field.axial;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.linalg.FrontalFactor;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 

@@ -1,10 +1,10 @@
 package eddyreach.field.join;
 
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.linalg.SmallSymmetric;
 import eddyreach.materials.Material;
+import eddyreach.numerics.SelfCheckException;
 import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 

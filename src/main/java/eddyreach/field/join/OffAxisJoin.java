@@ -1,10 +1,10 @@
 package eddyreach.field.join;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.field.orders.AzimuthalOrders;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import org.apache.commons.math3.complex.Complex;
 
 /**

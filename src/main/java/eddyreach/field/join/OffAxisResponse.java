@@ -1,9 +1,9 @@
 package eddyreach.field.join;
 
-import eddyreach.linalg.MemoryException;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.Gmres;
+import eddyreach.linalg.MemoryException;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.numerics.Bessel;
 import eddyreach.numerics.SelfCheckException;

@@ -1,7 +1,5 @@
 package eddyreach.field.join;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.FieldAccuracy;
@@ -12,6 +10,8 @@ import eddyreach.field.axial.Solved;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import org.apache.commons.math3.complex.Complex;

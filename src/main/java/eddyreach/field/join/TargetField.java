@@ -2,6 +2,7 @@ package eddyreach.field.join;
 
 import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
+
 /** The target's side of the gap, about its own axis. */
 public non-sealed interface TargetField extends PlacedTarget {
 

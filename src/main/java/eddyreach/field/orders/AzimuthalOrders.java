@@ -1,13 +1,13 @@
 package eddyreach.field.orders;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.CoilRegion;
 import eddyreach.field.axial.FieldAccuracy;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Media;
 import eddyreach.field.axial.ResponsePair;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.atomic.AtomicReferenceArray;

@@ -1,7 +1,5 @@
 package eddyreach.field.targets;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
@@ -13,6 +11,8 @@ import eddyreach.field.join.Reflection;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.orders.AzimuthalOrders;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 
 /** A bounded target made of rings, its nearest point in the plane z = 0. */

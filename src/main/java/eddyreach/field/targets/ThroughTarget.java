@@ -1,13 +1,13 @@
 package eddyreach.field.targets;
 
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.field.axial.Band;
 import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.Layout;
 import eddyreach.field.axial.Resolution;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
 import java.util.List;
 import org.ejml.data.ZMatrixRMaj;
 

@@ -57,7 +57,9 @@ public final class ApproachReader {
                 distances.last(),
                 distances.points(),
                 pictures,
-                kind == ApproachKind.APPROACH ? AlternativeSwitches.of(header.switchModel(), context.library()) : List.of(),
+                kind == ApproachKind.APPROACH
+                        ? AlternativeSwitches.of(header.switchModel(), context.library())
+                        : List.of(),
                 mount);
     }
 

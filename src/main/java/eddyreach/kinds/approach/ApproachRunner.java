@@ -1,8 +1,5 @@
 package eddyreach.kinds.approach;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.assure.Assessor;
 import eddyreach.engine.assure.ReasonFinder;
 import eddyreach.engine.assure.TargetResult;
@@ -22,11 +19,14 @@ import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.field.join.TargetField;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -212,7 +212,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
 
     private static String on(Line l) {
         return Double.isFinite(l.distance().on())
-                ? Labels.uncertain(l.distance().on(), l.distance().onError())
+                ? Labels.uncertainCell(l.distance().on(), l.distance().onError())
                 : Terms.of(l.distance().outcome());
     }
 
@@ -250,7 +250,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
                     label.equals(before) ? "" : label,
                     l.switchId(),
                     on(l),
-                    Labels.uncertain(l.distance().off(), l.distance().offError()),
+                    Labels.uncertainCell(l.distance().off(), l.distance().offError()),
                     factor(l)));
             cells.addAll(l.band().map(AssuranceText::cells).orElse(List.of("-", "-", "-", "-")));
             before = label;

@@ -108,8 +108,8 @@ final class MountWords {
                     name.get(0),
                     Double.isNaN(f.distance().on())
                             ? Terms.of(f.distance().outcome())
-                            : Labels.uncertain(f.distance().on(), f.distance().onError()),
-                    Labels.uncertain(f.distance().off(), f.distance().offError()),
+                            : Labels.uncertainCell(f.distance().on(), f.distance().onError()),
+                    Labels.uncertainCell(f.distance().off(), f.distance().offError()),
                     Double.isFinite(free.distance().on())
                             ? Labels.millimetres(free.distance().on())
                             : "-",
@@ -139,10 +139,10 @@ final class MountWords {
             SwitchDistance d = f.distance();
             List<String> cells = new ArrayList<>(List.of(
                     f.target().label(),
-                    Double.isNaN(d.on()) ? Terms.of(d.outcome()) : Labels.uncertain(d.on(), d.onError()),
-                    Labels.uncertain(d.off(), d.offError()),
+                    Double.isNaN(d.on()) ? Terms.of(d.outcome()) : Labels.uncertainCell(d.on(), d.onError()),
+                    Labels.uncertainCell(d.off(), d.offError()),
                     Double.isFinite(free.distance().on())
-                            ? Labels.uncertain(
+                            ? Labels.uncertainCell(
                                     free.distance().on(), free.distance().onError())
                             : Terms.of(free.distance().outcome())));
             cells.addAll(f.assurance().map(AssuranceText::cells).orElse(List.of("-", "-", "-", "-")));

@@ -1,8 +1,5 @@
 package eddyreach.kinds.background;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -14,11 +11,14 @@ import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyInput;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

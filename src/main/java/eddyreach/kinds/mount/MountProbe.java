@@ -1,9 +1,5 @@
 package eddyreach.kinds.mount;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SolvedSwitch;
@@ -13,10 +9,14 @@ import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.geometry.Part;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Body;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.study.StudyInput;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,9 +1,5 @@
 package eddyreach.kinds.neighbour;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
@@ -14,11 +10,15 @@ import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
 import eddyreach.geometry.Section;
 import eddyreach.kinds.neighbour.NeighbourShifts.State;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.study.DistanceRange;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

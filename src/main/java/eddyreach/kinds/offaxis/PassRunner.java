@@ -1,12 +1,12 @@
 package eddyreach.kinds.offaxis;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
-import eddyreach.numerics.SelfCheckException;
 import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.Progress;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
+import eddyreach.switching.NoTrimException;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
 import java.util.List;

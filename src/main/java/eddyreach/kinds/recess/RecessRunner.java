@@ -1,8 +1,5 @@
 package eddyreach.kinds.recess;
 
-import eddyreach.oscillator.NoOscillationException;
-import eddyreach.switching.NoTrimException;
-import eddyreach.linalg.MemoryException;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.Progress;
@@ -17,12 +14,15 @@ import eddyreach.kinds.mount.MountProbe;
 import eddyreach.kinds.mount.MountResult;
 import eddyreach.kinds.mount.MountRunner;
 import eddyreach.kinds.mount.MountTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.study.Checkpoint;
 import eddyreach.study.DistanceRange;
 import eddyreach.study.StudyInput;
+import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -46,13 +46,12 @@ final class Describe {
             return IntStream.range(0, 2)
                     .mapToObj(i -> round.names().get(i) + " "
                             + length(2 * sections.get(i).r1()) + " by "
-                            + length(
-                                    sections.get(i).z1() - sections.get(i).z0()))
+                            + length(sections.get(i).z1() - sections.get(i).z0()))
                     .collect(Collectors.joining(", "));
         }
         Section s = sections.get(0);
-        return length(2 * s.r1()) + (s.r0() > 0 ? " / " + length(2 * s.r0()) : "") + " by "
-                + length(s.z1() - s.z0()) + (round.slit() ? ", slit" : "");
+        return length(2 * s.r1()) + (s.r0() > 0 ? " / " + length(2 * s.r0()) : "") + " by " + length(s.z1() - s.z0())
+                + (round.slit() ? ", slit" : "");
     }
 
     /** Rings of no named shape. */

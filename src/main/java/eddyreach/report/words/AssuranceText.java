@@ -35,7 +35,9 @@ public final class AssuranceText {
 
     /** Rounded up, in mm, or in words. */
     public static String assuredOff(Assurance a) {
-        return Double.isInfinite(a.assuredOff()) ? "beyond range" : a.assuredOff() == 0 ? "anywhere" : up(a.assuredOff());
+        return Double.isInfinite(a.assuredOff())
+                ? "beyond range"
+                : a.assuredOff() == 0 ? "anywhere" : up(a.assuredOff());
     }
 
     private static String work(double metres) {

@@ -27,7 +27,7 @@ class ComparedTest {
 
     private StudyInput read(String head, String rest) throws IOException {
         Path file = Files.writeString(
-                folder.resolve("s.yaml"), "eddyreach: study\nname: test\nfield pictures: no\n" + head + "\n" + rest);
+                folder.resolve("s.yaml"), "eddyreach: study\nname: test\n" + head + "\n" + rest);
         return StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of("")));
     }
 
@@ -38,7 +38,7 @@ class ComparedTest {
 
     @Test
     void eachSwitchAsByItself() throws IOException {
-        String rest = "kind: materials\nmaterials: [aluminium, fe360]\n";
+        String rest = "kind: materials\nmaterials: [aluminium, fe360]\nfield pictures: no\n";
         ComparedResult all =
                 (ComparedResult) read("switches: [m8-flush, m12-flush]", rest).run();
         ApproachResult one = (ApproachResult) read("switch: m12-flush", rest).run();
@@ -52,7 +52,7 @@ class ComparedTest {
                 .containsExactly("fe360 m8-flush", "fe360 m12-flush", "aluminium m8-flush", "aluminium m12-flush");
         String text = TextReport.of(all, Optional.empty(), false);
         assertThat(text.lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
-        assertThat(text).startsWith("m8-flush: Yes").contains("\nSwitch: M8, ", "\nSwitch: M12, ");
+        assertThat(text).startsWith("m8-flush: Yes").contains("\nSwitch: M8", "\nSwitch: M12");
         String csv = all.presentation().tables().get("comparison.csv").get().text(Csv.Decimal.POINT);
         assertThat(csv.lines()).hasSize(5);
         assertThat(all.presentation().pictures().get(0).name()).isEqualTo("comparison");

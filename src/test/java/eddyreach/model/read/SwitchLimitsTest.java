@@ -120,8 +120,9 @@ class SwitchLimitsTest {
                                 folder, "s.yaml", air.replace("inner diameter: 16 mm", "inner diameter: 10 mm")),
                         MATERIALS));
         assertThat(ModelFiles.message(e, folder))
-                .endsWith("\"tube\" (diameter 10 mm to 18 mm, depth 0 mm to 40 mm) overlaps the winding (diameter 6.6 mm"
-                        + " to 11 mm, depth 0.8 mm to 3.1 mm)");
+                .endsWith(
+                        "\"tube\" (diameter 10 mm to 18 mm, depth 0 mm to 40 mm) overlaps the winding (diameter 6.6 mm"
+                                + " to 11 mm, depth 0.8 mm to 3.1 mm)");
     }
 
     @Test

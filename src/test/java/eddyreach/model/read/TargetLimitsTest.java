@@ -72,7 +72,8 @@ class TargetLimitsTest {
     void anEndlessPlate() {
         assertThat(read("shape: plate, material: brass, thickness: 1 mm").label())
                 .isEqualTo("brass 1 mm, endless plate");
-        assertThat(read("shape: plate, material: brass, thickness: 1 mm").radius()).isInfinite();
+        assertThat(read("shape: plate, material: brass, thickness: 1 mm").radius())
+                .isInfinite();
         assertThat(read("material: brass, offset: 2 mm").offset()).isEqualTo(2e-3);
         assertThat(read("material: brass").offset()).isZero();
     }
@@ -117,7 +118,8 @@ class TargetLimitsTest {
     @Test
     void upToTwelveLayersAndFortyRings() {
         String layer = "{material: zinc, thickness: 1 mm}";
-        assertThat(read("layers: [" + (layer + ", ").repeat(11) + layer + "]").layers()).hasSize(12);
+        assertThat(read("layers: [" + (layer + ", ").repeat(11) + layer + "]").layers())
+                .hasSize(12);
         InputException e = catchThrowableOfType(
                 InputException.class, () -> read("layers: [" + (layer + ", ").repeat(12) + layer + "]"));
         assertThat(e.getMessage()).contains("layers: more than 12 layers");
@@ -138,9 +140,10 @@ class TargetLimitsTest {
         assertThat(read("shape: rings, rings: [{material: plastic, outer: 8 mm, from: 0 mm, to: 1 mm}, " + slit + "]")
                         .parts())
                 .hasSize(2);
-        assertThat(read("shape: rings, rings: [{material: zinc, inner: 4 mm, outer: 8 mm, from: 0 mm, to: 1 mm, slit: yes}, "
-                                + slit + "]")
-                        .parts())
+        assertThat(
+                        read("shape: rings, rings: [{material: zinc, inner: 4 mm, outer: 8 mm, from: 0 mm, to: 1 mm, slit: yes}, "
+                                        + slit + "]")
+                                .parts())
                 .hasSize(2);
     }
 

@@ -71,7 +71,7 @@ class TargetReaderTest {
                         t.yaml:3:51 targets[1].thickness tolerance: -5 % is out of range, needs 0 % to 90 %
                         t.yaml:4:51 targets[2].thickness tolerance: 120 % is out of range, needs 0 % to 90 %
                         t.yaml:5:51 targets[3].thickness tolerance: 2 mm is out of range, needs 0 mm to 0.9 mm
-                        t.yaml:6:82 targets[4].thickness tolerance: goes only with flat parts without a coating all over; other sizes are as stated""");
+                        t.yaml:6:83 targets[4].thickness tolerance: goes only with flat parts without a coating all over; other sizes are as stated""");
     }
 
     @Test

@@ -55,7 +55,10 @@ class MountTest {
         assertThat(parts).hasSize(2);
         assertSection(parts.get(0), 18, 18 + 21, -6, 4);
         assertSection(parts.get(1), 10, 18 + 21, -16, -6);
-        assertThat(mount(0, wall(30 * MM, FOREVER), null).parts(7 * MM, 4).get(0).section())
+        assertThat(mount(0, wall(30 * MM, FOREVER), null)
+                        .parts(7 * MM, 4)
+                        .get(0)
+                        .section())
                 .as("one with an end is not")
                 .isEqualTo(new Section(10 * MM, 15 * MM, -20 * MM, 0));
         Mount ringed = mount(0, wall(FOREVER, FOREVER), null, ring("washer", 9, 25, -22, -20));
@@ -78,11 +81,20 @@ class MountTest {
     void aCoverWithoutAnEndIsCutAtFiveRadii() {
         Mount.Cover endless = new Mount.Cover(PLASTIC, 2 * MM, 1 * MM, FOREVER);
         assertSection(mount(0, null, endless).parts(7 * MM, 4).get(0), 0, 35, 2, 3);
-        assertSection(mount(0, null, endless, ring("wide", 9, 60, -9, -8)).parts(7 * MM, 4).get(1), 0, 60, 2, 3);
+        assertSection(
+                mount(0, null, endless, ring("wide", 9, 60, -9, -8))
+                        .parts(7 * MM, 4)
+                        .get(1),
+                0,
+                60,
+                2,
+                3);
         Mount.Cover disc = new Mount.Cover(PLASTIC, 2 * MM, 1 * MM, 24 * MM);
         assertSection(mount(0, null, disc).parts(7 * MM, 4).get(0), 0, 12, 2, 3);
         assertThat(mount(0, null, disc).top()).as("plastic is no metal").isZero();
-        assertThat(mount(0, null, disc).floor(1 * MM)).as("but it stops a target").isCloseTo(3 * MM, within(1e-15));
+        assertThat(mount(0, null, disc).floor(1 * MM))
+                .as("but it stops a target")
+                .isCloseTo(3 * MM, within(1e-15));
     }
 
     @Test
@@ -116,7 +128,9 @@ class MountTest {
         assertThat(collar.clearance(0, 1 * MM)).isEqualTo(24 * MM);
         assertThat(collar.clearance(0, 3 * MM)).isEqualTo(18 * MM);
         assertThat(collar.clearance(2 * MM, 3 * MM)).isEqualTo(18 * MM);
-        assertThat(collar.clearance(0, 2 * MM)).as("the upper one only begins there").isEqualTo(24 * MM);
+        assertThat(collar.clearance(0, 2 * MM))
+                .as("the upper one only begins there")
+                .isEqualTo(24 * MM);
         assertThat(collar.clearance(4 * MM, 9 * MM)).isInfinite();
     }
 
@@ -178,7 +192,9 @@ class MountTest {
         Recess recess = new Recess(base, true);
         assertThat(recess.diameter()).isEqualTo(36 * MM);
         assertThat(recess.depth()).isEqualTo(4 * MM);
-        assertThat(recess.widest(model)).as("six diameters of the face").isCloseTo(6 * model.faceDiameter(), within(1e-12));
+        assertThat(recess.widest(model))
+                .as("six diameters of the face")
+                .isCloseTo(6 * model.faceDiameter(), within(1e-12));
         assertThat(new Recess(mount(0, wall(50 * MM, FOREVER), null), true).widest(model))
                 .isCloseTo(49 * MM, within(1e-12));
         assertThat(new Recess(mount(0, wall(50 * MM, 20 * MM), null), true).widest(model))
@@ -186,8 +202,7 @@ class MountTest {
                 .isCloseTo(39 * MM, within(1e-12));
         assertThat(recess.deepest(model)).isCloseTo(19 * MM, within(1e-12));
         double rear = model.rearEnd().orElseThrow();
-        Mount thick = mount(
-                2 * MM, new Mount.Wall(STEEL, 200 * MM, FOREVER, 20 * MM, List.of(), FOREVER), null);
+        Mount thick = mount(2 * MM, new Mount.Wall(STEEL, 200 * MM, FOREVER, 20 * MM, List.of(), FOREVER), null);
         assertThat(new Recess(thick, false).deepest(model)).isCloseTo(2 * MM - rear, within(1e-12));
         assertThat(new Recess(thick, true).deepest(model)).isCloseTo(199 * MM, within(1e-12));
 

@@ -55,7 +55,8 @@ class SwitchModelTest {
         assertThat(housed.clearanceHole()).isEqualTo(17.4e-3);
         assertThat(housed.rearEnd()).hasValue(-50e-3);
         assertThat(housed.coreRadius()).isEqualTo(7e-3);
-        SwitchModel bare = with(List.of(), Optional.of(MetricThread.of("M18 x 1").orElseThrow()), 5e-3);
+        SwitchModel bare =
+                with(List.of(), Optional.of(MetricThread.of("M18 x 1").orElseThrow()), 5e-3);
         assertThat(bare.bodyDiameter()).as("the face").isEqualTo(18e-3);
         assertThat(bare.clearanceHole()).as("of the thread").isEqualTo(20e-3);
         assertThat(bare.rearEnd()).isEmpty();
@@ -76,7 +77,8 @@ class SwitchModelTest {
         assertThat(t.pitch()).isCloseTo(pitch * 1e-3, within(1e-15));
         assertThat(t.clearance()).isCloseTo(clearance * 1e-3, within(1e-15));
         assertThat(t.minor()).isCloseTo(minor * 1e-3, within(1e-12));
-        assertThat(t.text()).isEqualTo(text.replace("x", " x ").replace("  ", " ").replace("  ", " "));
+        assertThat(t.text())
+                .isEqualTo(text.replace("x", " x ").replace("  ", " ").replace("  ", " "));
     }
 
     @ParameterizedTest
@@ -94,12 +96,17 @@ class SwitchModelTest {
         assertThat(OffsetLimit.unseen(disc.beside(51e-3), 7e-3)).isFalse();
         Target wide = new Target("t", "t", new Target.Outline.Disc(100e-3), List.of(layer));
         assertThat(OffsetLimit.endless(wide, 7e-3)).isTrue();
-        assertThat(OffsetLimit.endless(wide.beside(9e-3), 7e-3)).as("its edge comes near").isFalse();
-        assertThat(OffsetLimit.endless(new Target("b", "b", new Body.Ball(1, BRASS)), 7e-3)).isFalse();
+        assertThat(OffsetLimit.endless(wide.beside(9e-3), 7e-3))
+                .as("its edge comes near")
+                .isFalse();
+        assertThat(OffsetLimit.endless(new Target("b", "b", new Body.Ball(1, BRASS)), 7e-3))
+                .isFalse();
         SwitchModel model = with(List.of(part(Role.CORE, 7e-3, -5e-3)), Optional.empty(), 5e-3);
         assertThat(OffsetLimit.problem(disc.beside(20e-3), model)).isEmpty();
         assertThat(OffsetLimit.problem(wide, model)).isEmpty();
-        assertThat(OffsetLimit.problem(disc.beside(200e-3), model)).as("not seen").isEmpty();
+        assertThat(OffsetLimit.problem(disc.beside(200e-3), model))
+                .as("not seen")
+                .isEmpty();
         assertThat(OffsetLimit.problem(wide.beside(40e-3), model).orElseThrow())
                 .startsWith("40 mm and half the target's width, 50 mm, are together more than 84 mm, 12 radii of this"
                         + " switch's core");

@@ -52,12 +52,15 @@ class TargetTest {
     @Test
     void theFrontIsTheFirstConductor() {
         Target.Outline endless = new Target.Outline.Endless();
-        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(ZINC, 1e-3)).front())
+        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(ZINC, 1e-3))
+                        .front())
                 .isEqualTo(ZINC);
-        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(FERRITE, 1e-3)).front())
+        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(FERRITE, 1e-3))
+                        .front())
                 .isEqualTo(PLASTIC);
         assertThat(sheet(endless, new Layer(PLASTIC, 1e-3)).withoutEffect()).isTrue();
-        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(FERRITE, 1e-3)).withoutEffect())
+        assertThat(sheet(endless, new Layer(PLASTIC, 1e-3), new Layer(FERRITE, 1e-3))
+                        .withoutEffect())
                 .isFalse();
     }
 
@@ -161,7 +164,10 @@ class TargetTest {
                 Round.screw(6e-3, 4e-3, 3e-3, 20e-3, false).rings(STEEL, java.util.Optional.of(new Layer(ZINC, t)));
         double[][] sections = rings.stream()
                 .map(r -> new double[] {
-                    r.section().r0(), r.section().r1(), r.section().z0(), r.section().z1()
+                    r.section().r0(),
+                    r.section().r1(),
+                    r.section().z0(),
+                    r.section().z1()
                 })
                 .toArray(double[][]::new);
         double[][] expected = {
