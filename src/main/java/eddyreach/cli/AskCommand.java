@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        description = "Will this switch see this part, from how far, and why? Writes no files unless --into is given.",
+        description = "Will this switch detect this part, from how far, and why? Writes files only with --into.",
         footer = {
             "",
             "Without a shape the part is as wide as the standard target of the switch, and",

@@ -16,8 +16,8 @@ import picocli.CommandLine.Parameters;
         versionProvider = Version.class,
         sortOptions = false,
         description =
-                "Reads switches, mounts, studies and materials files and tells everything that is wrong in them, with"
-                        + " line and column. Computes nothing.",
+                "Reads files of switches, mounts, studies and materials and reports every mistake with its line and"
+                        + " column. Computes nothing.",
         footer = {"", "Examples:", "  eddyreach check my-switch.yaml my-study.yaml", "  eddyreach check p14-reference"})
 final class CheckCommand implements Callable<Integer> {
 

@@ -18,8 +18,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         synopsisSubcommandLabel = "COMMAND",
         description = {
-            "Computes the sensing field of inductive proximity switches and how metal damps it: will this switch see"
-                    + " this part, from how far, and why."
+            "Computes the sensing field of inductive proximity switches and how metal damps it: will this switch"
+                    + " detect this part, from how far, and why."
         },
         commandListHeading = "%nCommands:%n",
         footer = {

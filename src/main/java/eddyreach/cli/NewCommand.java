@@ -20,11 +20,11 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        description = "Writes a small file with comments to begin with: a switch, a mount, a study or materials of"
-                + " one's own. It overwrites nothing.",
+        description = "Writes a small commented file as a start for your own switch, mount, study or materials. It"
+                + " overwrites nothing.",
         footer = {
             "",
-            "Materials of one's own are read from shared/materials.yaml below the working",
+            "Your own materials are read from shared/materials.yaml below the working",
             "folder.",
             "",
             "Examples:",

@@ -12,8 +12,9 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        description = "Prints the file of a switch, a mount, a study or of the materials, shipped ones too: to read, or"
-                + " to begin one's own with.",
+        description =
+                "Prints the file of a switch, a mount, a study or the materials, shipped ones too: to read, or as a"
+                        + " start for your own.",
         footer = {
             "",
             "Examples:",

@@ -55,11 +55,11 @@ public record EqualDistance(
      *
      * @param standard the tank over the distance of the standard target, m
      * @param targets the tank over the distance of each target that is to be seen alike, m
-     * @throws UnworkableException when no weight lets every target be recognised, or none can be trimmed
+     * @throws UnworkableException when no weight lets every target be detected, or none can be trimmed
      */
     public Found find(DoubleFunction<TankState> standard, List<DoubleFunction<TankState>> targets) {
         if (targets.isEmpty()) {
-            throw new IllegalArgumentException("no target to be seen alike");
+            throw new IllegalArgumentException("no target to be detected alike");
         }
         double best = 0;
         double least = Double.POSITIVE_INFINITY;
@@ -83,8 +83,7 @@ public record EqualDistance(
         List<Double> distances = distances(principle, standard, targets);
         double nearest = Collections.min(distances);
         if (nearest == 0) {
-            throw new UnworkableException(
-                    "no weight lets every target be recognised", "on distance", nearest, "m", 1, 0);
+            throw new UnworkableException("no weight lets every target be detected", "on distance", nearest, "m", 1, 0);
         }
         List<Double> byLoss = distances(new Principle.WeightedSum(free, 1), standard, targets);
         return new Found(principle, distances, spread(distances), spread(byLoss));

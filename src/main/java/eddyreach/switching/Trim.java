@@ -54,8 +54,8 @@ public record Trim(double on, double off) {
         if (off >= on) {
             throw new NoTrimException(String.format(
                     Locale.ROOT,
-                    "the switch cannot be trimmed: its standard target adds no more loss at the effective distance of %.6g mm (%.6g uS)"
-                            + " than at the switch-off distance of %.6g mm (%.6g uS); first lower the rated distance",
+                    "the switch cannot be trimmed to %.4g mm: its standard target adds no more loss there (%.6g uS) than at the switch-off"
+                            + " distance of %.4g mm (%.6g uS); first lower the rated distance",
                     effectiveDistance * 1e3,
                     on * MICRO,
                     offDistance * 1e3,
@@ -64,12 +64,12 @@ public record Trim(double on, double off) {
         if (free >= off) {
             throw new NoTrimException(String.format(
                     Locale.ROOT,
-                    "the switch cannot be trimmed: it would never release, since without any target its tank loses %.6g uS and the output"
-                            + " goes off only below %.6g uS, the loss with the standard target at %.6g mm; first lower the rated distance"
-                            + " or bring the coil nearer to the face",
-                    free * MICRO,
-                    off * MICRO,
-                    offDistance * 1e3));
+                    "the switch cannot be trimmed to %.4g mm: with the standard target at the switch-off distance of %.4g mm its tank loses no"
+                            + " more than without a target (%.6g uS), so the output would never release; first lower the rated distance or"
+                            + " bring the coil nearer to the face",
+                    effectiveDistance * 1e3,
+                    offDistance * 1e3,
+                    free * MICRO));
         }
         return new Trim(on, off);
     }

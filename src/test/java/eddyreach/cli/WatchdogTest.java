@@ -43,10 +43,10 @@ class WatchdogTest {
         List<String> wrong = new ArrayList<>();
         int answered = 0;
         for (int seed = 1; seed <= FILES; seed++) {
-            Path study = folder.resolve("s" + seed + ".yaml");
+            Path study = Files.createDirectories(folder.resolve("s" + seed)).resolve("s" + seed + ".yaml");
             if (seed % 2 == 0) {
                 RandomStudy random = RandomStudy.of(1000 + seed);
-                Files.writeString(folder.resolve("x-switch.yaml"), random.switchFile());
+                Files.writeString(study.resolveSibling("x-switch.yaml"), random.switchFile());
                 Files.writeString(study, random.studyFile());
             } else {
                 Files.writeString(study, ExtremeStudy.of(seed / 2));
@@ -85,9 +85,7 @@ class WatchdogTest {
                         "run",
                         study.toString(),
                         "--into",
-                        folder.resolve("out")
-                                .resolve(study.getFileName().toString())
-                                .toString())
+                        study.resolveSibling("out").toString())
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(err.toFile())
                 .start();

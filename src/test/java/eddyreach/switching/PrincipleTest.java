@@ -129,7 +129,7 @@ class PrincipleTest {
     void noWeightForAnInvisibleTarget() {
         assertThatExceptionOfType(UnworkableException.class)
                 .isThrownBy(() -> STUDY.find(STEEL, List.of(COPPER, target(0.001, -1e-12))))
-                .withMessageStartingWith("no weight lets every target be recognised");
+                .withMessageStartingWith("no weight lets every target be detected");
         assertThatIllegalArgumentException().isThrownBy(() -> STUDY.find(STEEL, List.of()));
     }
 }

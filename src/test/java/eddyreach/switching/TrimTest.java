@@ -60,9 +60,9 @@ class TrimTest {
         assertThatExceptionOfType(NoTrimException.class)
                 .isThrownBy(() -> Trim.atFactory(CURVE, off, 5e-3, 0.1))
                 .withMessage(
-                        "the switch cannot be trimmed: it would never release, since without any target its tank loses 75.5711 uS"
-                                + " and the output goes off only below 75.5711 uS, the loss with the standard target at 5.50000 mm; first"
-                                + " lower the rated distance or bring the coil nearer to the face");
+                        "the switch cannot be trimmed to 5.000 mm: with the standard target at the switch-off distance of 5.500 mm its"
+                                + " tank loses no more than without a target (75.5711 uS), so the output would never release; first lower"
+                                + " the rated distance or bring the coil nearer to the face");
     }
 
     @Test
@@ -78,9 +78,8 @@ class TrimTest {
         assertThatExceptionOfType(NoTrimException.class)
                 .isThrownBy(() -> Trim.atFactory(g -> 1e-4 + g / 100, FREE, 5e-3, 0.1))
                 .withMessage(
-                        "the switch cannot be trimmed: its standard target adds no more loss at the effective distance of"
-                                + " 5.00000 mm (150.000 uS) than at the switch-off distance of 5.50000 mm (155.000 uS); first lower the"
-                                + " rated distance");
+                        "the switch cannot be trimmed to 5.000 mm: its standard target adds no more loss there (150.000 uS) than at the"
+                                + " switch-off distance of 5.500 mm (155.000 uS); first lower the rated distance");
         assertThatExceptionOfType(NoTrimException.class).isThrownBy(() -> Trim.atFactory(g -> 1e-4, FREE, 5e-3, 0.1));
         assertThatIllegalArgumentException().isThrownBy(() -> Trim.atFactory(CURVE, FREE, 5e-3, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Trim(1e-4, Double.NaN));

@@ -157,7 +157,7 @@ public final class ApproachPictures {
         return new Picture(
                 "arrangement-" + Picture.fileName(found.target().id()),
                 "Beside the axis: " + found.target().label(),
-                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not seen"),
+                head + " · to scale, " + (seen ? "at the switch-on distance" : "at sr, where it is not detected"),
                 result.name(),
                 new OffAxisDrawing(result.model(), found.target(), distance));
     }

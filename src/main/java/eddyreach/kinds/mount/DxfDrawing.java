@@ -258,7 +258,7 @@ public final class DxfDrawing {
                 .wall()
                 .filter(w -> found.mount().edged())
                 .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
-        lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "round about the axis; 1 to 1");
+        lines.add("millimetres; " + (found.mount().edged() ? "else " : "") + "axisymmetric; 1 to 1");
         // two percent signs in a name would begin a control code
         lines.replaceAll(l -> DxfFile.ascii(l).replace("%%", "% %"));
         double width =

@@ -260,7 +260,7 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         mount.wall()
                 .filter(w -> mount.edged())
                 .ifPresent(w -> lines.add("straight edge " + Labels.length(w.edge(), 4) + " from the axis"));
-        lines.add("millimetres; " + (mount.edged() ? "else " : "") + "round about the axis");
+        lines.add("millimetres; " + (mount.edged() ? "else " : "") + "axisymmetric");
         double h = 15.0 * lines.size() + 40;
         double x = area.getMaxX() - BLOCK;
         double y = area.getMaxY() - h - 2;

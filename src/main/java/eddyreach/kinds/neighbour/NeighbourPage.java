@@ -37,7 +37,7 @@ final class NeighbourPage {
         for (NeighbourResult.Series s : result.targets()) {
             rows.add(Page.Row.of(
                     s.target().id(),
-                    Labels.millimetres(s.on()),
+                    Double.isFinite(s.on()) ? Labels.millimetres(s.on()) : "never on",
                     "coil open",
                     limit(s.metalTwentieth()),
                     limit(s.metalTenth())));
@@ -91,7 +91,9 @@ final class NeighbourPage {
                 return "Not OK up to " + Labels.millimetres(s.tenth().spacing()) + " mm: the neighbour moves "
                         + s.target().id() + " by more than 10 %.";
             }
-            shift = Math.max(shift, s.tenth().spacing());
+            if (s.tenth().place() != NeighbourResult.Place.NEVER) {
+                shift = Math.max(shift, s.tenth().spacing());
+            }
         }
         double beats = keep(result.alike());
         double apart = keep(result.apart());
@@ -141,7 +143,7 @@ final class NeighbourPage {
         return start
                 + switch (limit.place()) {
                     case WITHIN -> " nearer than " + Labels.uncertain(limit.spacing(), limit.error()) + " mm.";
-                    case BELOW -> " at no spacing examined.";
+                    case BELOW, NEVER -> " at no spacing examined.";
                     case ABOVE -> " at every spacing examined, up to " + Labels.millimetres(limit.spacing()) + " mm.";
                 };
     }
@@ -172,6 +174,7 @@ final class NeighbourPage {
 
     private static boolean enough(NeighbourResult.Limit limit, double spacing) {
         return limit.place() == NeighbourResult.Place.BELOW
+                || limit.place() == NeighbourResult.Place.NEVER
                 || limit.place() == NeighbourResult.Place.WITHIN && limit.spacing() <= spacing;
     }
 
@@ -180,6 +183,7 @@ final class NeighbourPage {
             case WITHIN -> Labels.uncertain(limit.spacing(), limit.error());
             case BELOW -> "everywhere";
             case ABOVE -> "nowhere";
+            case NEVER -> "-";
         };
     }
 

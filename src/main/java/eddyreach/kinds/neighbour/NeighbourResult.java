@@ -103,7 +103,9 @@ public record NeighbourResult(
         /** At or below the smallest spacing examined. */
         BELOW,
         /** Above the largest spacing examined. */
-        ABOVE
+        ABOVE,
+        /** Nowhere: the target has no switch-on distance even without a neighbour. */
+        NEVER
     }
 
     /**

@@ -254,6 +254,10 @@ public final class NeighbourRunner {
     private NeighbourResult.Series series(Target target, double[] spacing) {
         NeighbourShifts.Before before = shifts.before(target);
         int n = spacing.length;
+        if (!Double.isFinite(before.on())) {
+            progress.at("neighbour", done.addAndGet(n), n * study.targets().size());
+            return neverOn(target, n);
+        }
         NeighbourShifts.Shift[] shift = new NeighbourShifts.Shift[n];
         IntStream.range(0, n).parallel().forEach(i -> {
             shift[i] = shifts.shift(before, spacing[i]);
@@ -274,6 +278,14 @@ public final class NeighbourRunner {
                 limit(before, spacing, shift, State.OPEN, TENTH),
                 limit(before, spacing, shift, State.TUNED, TWENTIETH),
                 limit(before, spacing, shift, State.TUNED, TENTH));
+    }
+
+    /** A target that has no switch-on distance of its own has none to shift. */
+    private static NeighbourResult.Series neverOn(Target target, int n) {
+        double[] none = new double[n];
+        Arrays.fill(none, Double.NaN);
+        NeighbourResult.Limit never = new NeighbourResult.Limit(NeighbourResult.Place.NEVER, Double.NaN, 0);
+        return new NeighbourResult.Series(target, Double.NaN, none, none, none, none, never, never, never, never);
     }
 
     private NeighbourResult.Limit limit(

@@ -213,7 +213,7 @@ record ZoneDrawing(ZoneResult result) implements Picture.Content {
         key(g, box.getX(), y, Theme.MUTED, Theme.line(2));
         key(g, box.getX() + half, y, Theme.MUTED, Theme.dashed(1.2, 5, 3));
         g.setColor(Theme.MUTED);
-        Picture.fitted(g, FONT, "recognised when it comes inside", box.getX() + KEY + 6, y, half, 0);
+        Picture.fitted(g, FONT, "detected when it comes inside", box.getX() + KEY + 6, y, half, 0);
         Picture.fitted(g, FONT, "lost when it goes outside", box.getX() + half + KEY + 6, y, half, 0);
     }
 

@@ -179,7 +179,7 @@ public record ZonePresentation(ZoneResult result) implements Presentation {
                         "The output turns on when the target's near face, on its axis, comes inside the solid line, and off when it goes outside"
                                 + " the dashed one; in between the output stays as it was.",
                         "These are nominal distances at 23 °C. Single pieces, temperature and supply move the zone: on the axis the standard"
-                                + " target is surely seen only up to 0.81 sn. Ask about the part at the offset in question for its band.",
+                                + " target is assured only up to 0.81 sn. For assured distances ask about the part at the offset in question.",
                         "A part that comes from the side must get clear of the zone of the dashed line before the output goes off."));
     }
 

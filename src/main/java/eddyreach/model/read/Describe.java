@@ -34,7 +34,7 @@ final class Describe {
         // a comma, since many names end with a number
         String layers = sheet.layers().size() == 1
                 ? sheet.layers().get(0).material().name() + ", "
-                        + Units.printed(sheet.layers().get(0).thickness(), Dimension.LENGTH)
+                        + length(sheet.layers().get(0).thickness())
                 : layers(sheet.layers());
         return layers + outline(sheet.outline(), standardSide);
     }

@@ -200,4 +200,22 @@ class NeighbourStudyTest {
             assertThat(back.couplings().get(i).mutual()).isCloseTo(m, within(0.03 * m));
         }
     }
+
+    /** A grain that the switch never detects has no distance to shift: the row says so, and the other targets decide. */
+    @Test
+    void aTargetThatIsNeverDetectedDoesNotDecide() throws IOException {
+        NeighbourResult r = run("""
+                switch: m12-non-flush
+                arrangement: side by side
+                spacings: {from: 60 mm, to: 90 mm, points: 11}
+                targets:
+                  - {name: plate, material: copper}
+                  - {name: grain, material: fe360, shape: sphere, diameter: 0.4 mm}
+                """);
+        NeighbourResult.Series grain = r.targets().get(1);
+        assertThat(grain.on()).isNaN();
+        assertThat(grain.tenth().place()).isEqualTo(Place.NEVER);
+        assertThat(r.targets().get(0).tenth().place()).isNotEqualTo(Place.NEVER);
+        assertThat(r.presentation().answer()).startsWith("OK from ").doesNotContain("NaN");
+    }
 }

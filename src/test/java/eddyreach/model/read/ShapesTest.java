@@ -144,7 +144,7 @@ class ShapesTest {
                 """);
         assertThat(t.get(0).radius()).isCloseTo(Math.sqrt(600 / Math.PI) * MM, within(1e-12));
         assertThat(t.get(1).layers().get(0).material().conductivity(20)).isCloseTo(35e6 * 0.6 / 1.4, within(1e-3));
-        assertThat(t.get(1).label()).isEqualTo("aluminium (40 % open) 1 mm");
+        assertThat(t.get(1).label()).isEqualTo("aluminium (40 % open), 1 mm");
         Layer mesh = t.get(2).layers().get(0);
         assertThat(mesh.thickness() * mesh.material().conductivity(20))
                 .isCloseTo(Math.PI / 4 * 0.04e-6 * 58e6 / 1e-3, within(1e-6));

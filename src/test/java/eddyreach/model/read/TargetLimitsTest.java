@@ -45,16 +45,16 @@ class TargetLimitsTest {
                 "shape: tube, outer: 10 mm, wall: 4.99 mm, length: 3 mm, material: brass | brass tube 10 mm / 20 µm by 3 mm | 5",
                 "shape: tube, outer: 10 mm, inner: 8 mm, length: 3 mm, material: brass, slit: yes | brass tube 10 mm / 8 mm by 3 mm, slit | 5",
                 "shape: sphere, diameter: 200 mm, material: brass | brass sphere 200 mm | 100",
-                "shape: disc, diameter: 9 mm, thickness: 1 mm, material: brass | brass 1 mm, disc 9 mm | 4.5",
+                "shape: disc, diameter: 9 mm, thickness: 1 mm, material: brass | brass, 1 mm, disc 9 mm | 4.5",
                 "shape: disc, diameter: 9 mm, thickness: 1 mm, material: brass, coating: {material: zinc, thickness: 0.49 mm}"
                         + " | brass disc 9 mm by 1 mm, zinc 0.49 mm all over | 4.5",
-                "shape: square, side: 10 mm, thickness: 1 mm, material: brass | brass 1 mm, square 10 mm | 5.6419",
-                "shape: square, side: 18 mm, thickness: 1 mm, material: brass | brass 1 mm | 10.155",
-                "shape: rectangle, width: 10 mm, height: 40 mm, thickness: 20 um, material: brass | brass 20 µm, rectangle 10 mm by 40 mm | 11.284",
+                "shape: square, side: 10 mm, thickness: 1 mm, material: brass | brass, 1 mm, square 10 mm | 5.6419",
+                "shape: square, side: 18 mm, thickness: 1 mm, material: brass | brass, 1 mm | 10.155",
+                "shape: rectangle, width: 10 mm, height: 40 mm, thickness: 20 um, material: brass | brass, 20 µm, rectangle 10 mm by 40 mm | 11.284",
                 "shape: rectangle, width: 10 mm, height: 10 mm, thickness: 1 mm, material: brass, offset: 3 mm"
-                        + " | brass 1 mm, rectangle 10 mm by 10 mm, 3 mm off the axis | 5.6419",
-                "material: brass, open area: 50 % | brass (50 % open) 1 mm | 10.155",
-                "material: brass, temperature: 400 degC | brass 1 mm at 400 °C | 10.155",
+                        + " | brass, 1 mm, rectangle 10 mm by 10 mm, 3 mm off the axis | 5.6419",
+                "material: brass, open area: 50 % | brass (50 % open), 1 mm | 10.155",
+                "material: brass, temperature: 400 degC | brass, 1 mm at 400 °C | 10.155",
                 "material: brass, temperature: -60 degC, label: cold | cold | 10.155",
                 "shape: rings, rings: [{material: brass, inner: 2 mm, outer: 8 mm, from: 0 mm, to: 1 mm, slit: yes}]"
                         + " | brass, slit, 8 mm wide and 1 mm deep | 4",
@@ -71,7 +71,7 @@ class TargetLimitsTest {
     @Test
     void anEndlessPlate() {
         assertThat(read("shape: plate, material: brass, thickness: 1 mm").label())
-                .isEqualTo("brass 1 mm, endless plate");
+                .isEqualTo("brass, 1 mm, endless plate");
         assertThat(read("shape: plate, material: brass, thickness: 1 mm").radius())
                 .isInfinite();
         assertThat(read("material: brass, offset: 2 mm").offset()).isEqualTo(2e-3);
@@ -157,7 +157,7 @@ class TargetLimitsTest {
         List<Target> bound = new TargetReader(MATERIALS, 18e-3)
                 .bindMaterials(root.list("metals"), 2e-3, new Target.Outline.Disc(20e-3));
         assertThat(bound).extracting(Target::id).containsExactly("brass", "zinc", "brass");
-        assertThat(bound.get(1).label()).isEqualTo("zinc 2 mm, disc 20 mm");
+        assertThat(bound.get(1).label()).isEqualTo("zinc, 2 mm, disc 20 mm");
         assertThat(bound.get(1).thickness()).isEqualTo(2e-3);
         InputException e = catchThrowableOfType(InputException.class, problems::throwIfAny);
         assertThat(ModelFiles.message(e, folder)).isEqualTo("""
