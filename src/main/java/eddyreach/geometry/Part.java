@@ -1,7 +1,6 @@
 package eddyreach.geometry;
 
 import eddyreach.materials.Material;
-import java.util.function.UnaryOperator;
 
 /**
  * A named ring of one material.
@@ -26,8 +25,8 @@ public record Part(String name, Role role, Section section, Material material, b
     }
 
     /** The same part of another material. */
-    public Part made(UnaryOperator<Material> change) {
-        return new Part(name, role, section, change.apply(material), slit);
+    public Part of(Material other) {
+        return new Part(name, role, section, other, slit);
     }
 
     /** The same part moved along the axis by dz metres. */

@@ -73,6 +73,17 @@ public record Material(
                 otherId, otherName, conductivity20, temperatureCoefficient, muReal, muImag, otherSource, state, range);
     }
 
+    /** The same with another conductivity at 20 C, S/m. */
+    public Material conducting(double conductivity) {
+        return new Material(
+                id, name, conductivity, temperatureCoefficient, muReal, muImag, source, specimen, range);
+    }
+
+    /** The same with another permeability {@code mu' - j mu''}. */
+    public Material magnetic(double real, double imag) {
+        return new Material(id, name, conductivity20, temperatureCoefficient, real, imag, source, specimen);
+    }
+
     /** Conductivity in effect, S/m, in surroundings of a temperature in degrees Celsius. */
     public double conductivity(double celsius) {
         double solid = specimen.sheetFactor() * conductivity20;

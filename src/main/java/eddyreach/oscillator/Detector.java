@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.events.EventHandler;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
@@ -36,6 +37,9 @@ public record Detector(ActiveElement element, double capacitance, double noise, 
     private static final double CEILING = 30;
 
     private static final int MAX_EVALUATIONS = 5_000_000;
+
+    /** Time constants that can be followed with so many evaluations: a step of the integrator has twelve and spans a few time constants. */
+    private static final double FOLLOWED = 1e6;
 
     public Detector {
         Require.notNegative("capacitance", capacitance, "F");
@@ -150,7 +154,17 @@ public record Detector(ActiveElement element, double capacitance, double noise, 
                     motion.level(i, levels[i], passages), step / STEPS, EVENT * step, EVENT_ITERATIONS);
         }
         double[] y = motion.of(start);
-        integrator.integrate(motion, from, y, to, y);
+        try {
+            integrator.integrate(motion, from, y, to, y);
+        } catch (MaxCountExceededException e) {
+            throw new UnworkableException(
+                    "so fast a filter cannot be followed for as long as " + (to - from) + " s",
+                    "time constant of the demodulator",
+                    timeConstant,
+                    "s",
+                    (to - from) / FOLLOWED,
+                    Double.MAX_VALUE);
+        }
         return new Trace(motion.state(to, y), passages);
     }
 

@@ -42,6 +42,19 @@ public record RandomStream(long seed) {
         return u < 0.5 ? -Math.sqrt(2) * Erf.erfcInv(2 * u) : Math.sqrt(2) * Erf.erfcInv(2 * (1 - u));
     }
 
+    /**
+     * A normal deviate of mean 0 and standard deviation 1 of those within a number of standard deviations, by the inverse of their distribution.
+     *
+     * @param unit number of the unit
+     * @param draw number of the deviate within the unit
+     * @param most largest deviate either way
+     */
+    public double normalWithin(long unit, int draw, double most) {
+        double tail = Erf.erfc(most / Math.sqrt(2)) / 2;
+        double u = tail + (1 - 2 * tail) * uniform(unit, draw);
+        return u < 0.5 ? -Math.sqrt(2) * Erf.erfcInv(2 * u) : Math.sqrt(2) * Erf.erfcInv(2 * (1 - u));
+    }
+
     /** The four words of a block for a counter of four words and a key of two. */
     static int[] block(int c0, int c1, int c2, int c3, int key0, int key1) {
         int w0 = c0;

@@ -4,6 +4,7 @@ import eddyreach.numerics.Require;
 import eddyreach.oscillator.Detector;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Searches the highest frequency at which each target of a row gives one clean pulse: upwards from slow in steps of 30 % to the first that fails, then to 0.1 % by halving.
@@ -39,20 +40,33 @@ public final class SpeedSearch {
         }
     }
 
-    /** The limit for a switch. */
-    public SpeedLimit limit(Timing timing) {
+    /**
+     * Where a search begins.
+     *
+     * @param settled the answer, when there is nothing to search
+     * @param slow a train that is clean, when there is
+     * @param geometry period left when all follows at once, s
+     */
+    private record Opening(Optional<SpeedLimit> settled, Optional<PulseTrain> slow, double geometry) {
+
+        static Opening settled(SpeedLimit limit, double geometry) {
+            return new Opening(Optional.of(limit), Optional.empty(), geometry);
+        }
+    }
+
+    private Opening open(Timing timing) {
         Detector detector = timing.detector();
         OutputStage output = timing.output();
         // at rest the pulses as shares of the pitch do not depend on the speed: any will do
         PulseTrain rest = PulseTrain.of(
                 new Timing(detector.withoutInertia().withoutFilter(), output.withoutDelay()), teeth, 1, 0);
         if (!rest.clean()) {
-            return new SpeedLimit.NeverClean(rest);
+            return Opening.settled(new SpeedLimit.NeverClean(rest), 0);
         }
         double geometry = shortest / Math.min(rest.shortestOn(), rest.shortestOff());
         double scale = timing.timeConstant() + geometry;
         if (scale == 0) {
-            return new SpeedLimit.Unlimited();
+            return Opening.settled(new SpeedLimit.Unlimited(), geometry);
         }
         PulseTrain slow = train(timing, 1 / (SLOW * scale));
         // next to a threshold the amplitude takes much longer than the time constants
@@ -60,9 +74,31 @@ public final class SpeedSearch {
             slow = train(timing, slow.frequency() / SLOWER);
         }
         if (!slow.clean()) {
-            return new SpeedLimit.NeverClean(slow);
+            return Opening.settled(new SpeedLimit.NeverClean(slow), geometry);
         }
-        Bracket found = search(timing, slow);
+        return new Opening(Optional.empty(), Optional.of(slow), geometry);
+    }
+
+    /** The highest frequency alone, Hz; 0 when not even a row that creeps gives clean pulses, infinite when every row does. */
+    public double highest(Timing timing) {
+        Opening opening = open(timing);
+        return opening.slow()
+                .map(slow -> search(timing, slow).below.frequency())
+                .orElseGet(() -> opening.settled().orElseThrow() instanceof SpeedLimit.Unlimited
+                        ? Double.POSITIVE_INFINITY
+                        : 0.0);
+    }
+
+    /** The limit for a switch. */
+    public SpeedLimit limit(Timing timing) {
+        Opening opening = open(timing);
+        if (opening.settled().isPresent()) {
+            return opening.settled().get();
+        }
+        Detector detector = timing.detector();
+        OutputStage output = timing.output();
+        double geometry = opening.geometry();
+        Bracket found = search(timing, opening.slow().orElseThrow());
         Map<SpeedLimit.Stage, Double> shares = new EnumMap<>(SpeedLimit.Stage.class);
         shares.put(SpeedLimit.Stage.GEOMETRY, geometry);
         shares.put(

@@ -51,6 +51,12 @@ class PackageOrderTest {
             "kinds.background",
             "kinds.recess",
             "kinds.neighbour",
+            "kinds.temperature",
+            "kinds.speed",
+            "kinds.series",
+            "kinds.hysteresis",
+            "kinds.principles",
+            "kinds.disturbance",
             "studies",
             "proof",
             "cli");

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +44,14 @@ class ShippedPicturesTest {
             assertThat(drawn.texts()).as(picture.name()).contains(picture.title());
             assertThat(drawn.faults()).as(picture.name()).isEmpty();
         }
+    }
+
+    /** The same of the studies of the shop floor, which take longer. */
+    @ParameterizedTest
+    @Tag("long")
+    @ValueSource(strings = {"m18-temperature", "m18-speed", "m18-series-foil", "m18-hysteresis"})
+    void noLabelOfTheLongerStudiesEither(String id) throws Exception {
+        noLabelIsCutOrLiesOnAnother(id);
     }
 
     /** The zinc of the plated washer is thinner than its own skin depth, so the only line is the steel's, below the zinc. */

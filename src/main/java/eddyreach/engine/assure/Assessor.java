@@ -84,8 +84,7 @@ public final class Assessor {
                 single ? Allowances.of(setup.switchModel()) : Allowances.ofSwitchAlone(setup.switchModel());
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
-        SwitchCorners corners = new SwitchCorners(setup, trials.plain(), allowances);
-        AssuranceFinder finder = new AssuranceFinder(corners, Place.freeAir(corners), allowances);
+        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances);
         List<ConductanceCurve> nominal =
                 each(results.size(), i -> trials.curve(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {

@@ -3,7 +3,12 @@ package eddyreach.engine.assure;
 import eddyreach.engine.assure.Assurance.Cause;
 import eddyreach.engine.assure.Assurance.Contribution;
 import eddyreach.engine.assure.SwitchCorners.Condition;
+import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
 import eddyreach.model.values.Layer;
@@ -19,7 +24,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
-final class AssuranceFinder {
+public final class AssuranceFinder {
 
     /** Layers of this many skin depths hold all of the current, whatever their tolerance. */
     private static final double DEEP = 8;
@@ -34,6 +39,24 @@ final class AssuranceFinder {
     private final Place place;
     private final Allowances allowances;
     private final Trim nominal;
+
+    /**
+     * For targets in free air.
+     *
+     * @param setup switch and standard target
+     * @param rough the switch at 23 C with its trim
+     * @param allowances what to allow for
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
+        this(new SwitchCorners(setup, rough, allowances), allowances);
+    }
+
+    private AssuranceFinder(SwitchCorners corners, Allowances allowances) {
+        this(corners, Place.freeAir(corners), allowances);
+    }
 
     /**
      * @param corners the switch
@@ -75,8 +98,11 @@ final class AssuranceFinder {
      * @param target the target
      * @param plain it before the switch at 23 C
      * @param distance its distances at the fine resolution
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
      */
-    Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
+    public Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
         boolean defined = corners.defines(target);
         Shift shift = new Shift(distance, plain.on(nominal), plain.off(nominal), place.floor(target));
         List<Contribution> contributions = new ArrayList<>();

@@ -6,6 +6,9 @@ import eddyreach.engine.core.TargetEffect;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.model.values.Target;
+import eddyreach.linalg.MemoryException;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
 import eddyreach.switching.SwitchPointFinder;
 import eddyreach.switching.SwitchPoints;
@@ -21,7 +24,7 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * <p>The logarithm of the conductance is a cubic spline through {@value AccuracyPolicy#SPLINE_NODES} nodes, closer together near the face.
  * Where the target may dip into a recess, what is above its metal is sampled first; what is below only when the answer may lie there.
  */
-final class ConductanceCurve {
+public final class ConductanceCurve {
 
     private final PolynomialSplineFunction logarithm;
     private final double free;
@@ -30,7 +33,14 @@ final class ConductanceCurve {
     private final Optional<MountedSwitch> recess;
     private PolynomialSplineFunction below;
 
-    ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
+    /**
+     * Samples a target before a switch, both solved.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public ConductanceCurve(SolvedSwitch solved, PlacedTarget field) {
         from = 0;
         reach = AccuracyPolicy.SPLINE_REACH * solved.model().ratedDistance();
         free = solved.free().conductance();
@@ -57,7 +67,14 @@ final class ConductanceCurve {
         logarithm = sampled(from, reach, g -> Math.log(mounted.state(g).conductance()));
     }
 
-    static ConductanceCurve of(SolvedSwitch solved, Target target) {
+    /**
+     * Solves a target and samples it before a switch.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public static ConductanceCurve of(SolvedSwitch solved, Target target) {
         return new ConductanceCurve(solved, solved.target(target));
     }
 
@@ -76,8 +93,14 @@ final class ConductanceCurve {
         return new SplineInterpolator().interpolate(g, y);
     }
 
-    /** Loss conductance of the tank at a distance, S. */
-    double conductance(double distance) {
+    /**
+     * Loss conductance of the tank at a distance, S.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public double conductance(double distance) {
         if (distance < from && recess.isPresent()) {
             return Math.exp(below().value(Math.max(recess.get().floor(), distance)));
         }
@@ -98,8 +121,19 @@ final class ConductanceCurve {
         return points(trim, from);
     }
 
-    /** What it does down to where the target is stopped. */
-    private SwitchPoints whole(Trim trim) {
+    /** Loss conductance without a target, S. */
+    public double free() {
+        return free;
+    }
+
+    /**
+     * What the output does with given thresholds, down to where the target is stopped; distances count from there.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public SwitchPoints points(Trim trim) {
         return points(trim, recess.map(MountedSwitch::floor).orElse(from));
     }
 
@@ -108,8 +142,14 @@ final class ConductanceCurve {
                 .find(g -> conductance(least + g), free);
     }
 
-    /** Switch-on distance, m; NaN when it does not switch on, infinite when it is on without a target. */
-    double on(Trim trim) {
+    /**
+     * Switch-on distance, m; NaN when it does not switch on, infinite when it is on without a target.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public double on(Trim trim) {
         SwitchPoints points = above(trim);
         if (points instanceof SwitchPoints.NeverReleases never && never.onWithoutTarget()) {
             return Double.POSITIVE_INFINITY;
@@ -119,12 +159,12 @@ final class ConductanceCurve {
             return found.map(c -> from + c.distance()).orElse(Double.NaN);
         }
         double floor = recess.get().floor();
-        return whole(trim).on().map(c -> floor + c.distance()).orElse(Double.NaN);
+        return points(trim).on().map(c -> floor + c.distance()).orElse(Double.NaN);
     }
 
     /** Distance up to which the output is on all the way from contact, m, at most the range; NaN when there is none. */
     double steadyOn(Trim trim) {
-        SwitchPoints points = whole(trim);
+        SwitchPoints points = points(trim);
         if (points instanceof SwitchPoints.NeverReleases never && never.onWithoutTarget()) {
             return points.approach().isEmpty() ? reach : Double.NaN;
         }
@@ -132,13 +172,19 @@ final class ConductanceCurve {
         return points.approach().size() == 1 ? floor + points.approach().get(0).distance() : Double.NaN;
     }
 
-    /** Switch-off distance, m; 0 when it never switches on, infinite when it does not release within the range. */
-    double off(Trim trim) {
+    /**
+     * Switch-off distance, m; 0 when it never switches on, infinite when it does not release within the range.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public double off(Trim trim) {
         double least = from;
         SwitchPoints points = above(trim);
         if (points instanceof SwitchPoints.NeverSwitches && recess.isPresent()) {
             least = recess.get().floor();
-            points = whole(trim);
+            points = points(trim);
         }
         if (points instanceof SwitchPoints.NeverSwitches) {
             return 0;

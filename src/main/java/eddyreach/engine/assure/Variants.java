@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /** A target with one thing changed. */
-final class Variants {
+public final class Variants {
 
     private Variants() {}
 
@@ -74,7 +74,7 @@ final class Variants {
     }
 
     /** With all layers thicker by a factor; empty for what is no sheet. */
-    static Optional<Target> thickness(Target target, double factor) {
+    public static Optional<Target> thickness(Target target, double factor) {
         return target.sheet().map(s -> {
             List<Layer> layers = s.layers().stream()
                     .map(l -> new Layer(l.material(), factor * l.thickness()))
@@ -138,37 +138,16 @@ final class Variants {
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {
-        return with(target, target.body().made(change));
+        return target.made(change);
     }
 
     /** A material with its conductivity times a factor. */
     static Material conducting(Material m, double factor) {
-        return new Material(
-                m.id(),
-                m.name(),
-                factor * m.conductivity20(),
-                m.temperatureCoefficient(),
-                m.muReal(),
-                m.muImag(),
-                m.source(),
-                m.specimen(),
-                m.range());
+        return m.conducting(factor * m.conductivity20());
     }
 
     /** A material with another permeability if it is a magnetic conductor. */
     static Material permeable(Material m, ToDoubleFunction<Material> permeability) {
-        if (!assumed(m)) {
-            return m;
-        }
-        double mu = permeability.applyAsDouble(m);
-        return new Material(
-                m.id(),
-                m.name(),
-                m.conductivity20(),
-                m.temperatureCoefficient(),
-                mu,
-                m.muImag(),
-                m.source(),
-                m.specimen());
+        return assumed(m) ? m.magnetic(permeability.applyAsDouble(m), m.muImag()) : m;
     }
 }

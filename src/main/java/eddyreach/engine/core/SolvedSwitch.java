@@ -98,6 +98,37 @@ public final class SolvedSwitch {
         free = settling.settle((omega, g) -> Complex.ZERO, Double.POSITIVE_INFINITY, other.free.omega());
     }
 
+    /** The same switch built with other materials, or parts moved by fractions of a millimetre, and another capacitor, in free air. */
+    private SolvedSwitch(SolvedSwitch other, SwitchModel built, double capacitance) {
+        model = built;
+        resolution = other.resolution.withoutFields();
+        widest = other.widest;
+        farthest = other.farthest;
+        surroundings = Surroundings.freeAir(built);
+        basis = other.basis;
+        band = other.band;
+        winding = new WindingResistance(built.winding());
+        targets = other.targets;
+        field = solved(bytes -> {});
+        effects = new TargetEffects(field, band, plane(), resolution.cut());
+        settling = new TankSettling(new Tank(capacitance), this::impedance);
+        free = settling.settle((omega, g) -> Complex.ZERO, Double.POSITIVE_INFINITY, other.free.omega());
+    }
+
+    /**
+     * This switch as one piece of a series is built, in free air at 23 degrees Celsius: targets solved for this one serve before it. Its fields and losses cannot be
+     * asked for.
+     *
+     * @param piece the same switch with other materials, or with parts that are moved by little against its size
+     * @param capacitance capacitance of its tank, F
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public SolvedSwitch built(SwitchModel piece, double capacitance) {
+        return new SolvedSwitch(this, piece, capacitance);
+    }
+
     /**
      * This switch at another temperature, degrees Celsius; the capacitor stays as it is.
      *

@@ -254,7 +254,7 @@ public record Mount(
                 wall.map(w -> new Wall(
                         change.apply(w.material()), w.thickness(), w.diameter(), w.bore(), w.openings(), w.edge())),
                 cover.map(c -> new Cover(change.apply(c.material()), c.distance(), c.thickness(), c.diameter())),
-                rings.stream().map(r -> r.made(change)).toList(),
+                rings.stream().map(r -> r.of(change.apply(r.material()))).toList(),
                 background.map(b -> new Standing(
                         new Background(
                                 change.apply(b.plate().material()),

@@ -49,6 +49,25 @@ public record SwitchModel(
         parts = List.copyOf(parts);
     }
 
+    /** The same with other parts and another winding. */
+    public SwitchModel with(List<Part> otherParts, Winding otherWinding) {
+        return new SwitchModel(
+                id,
+                name,
+                note,
+                mounting,
+                ratedDistance,
+                effectiveDistance,
+                faceDiameter,
+                frequency,
+                otherWinding,
+                otherParts,
+                element,
+                differentialTravel,
+                output,
+                thread);
+    }
+
     /** Diameter of the body, m: that of the housing, or of the active face when there is none. */
     public double bodyDiameter() {
         return parts.stream().anyMatch(p -> p.role() == Role.HOUSING)

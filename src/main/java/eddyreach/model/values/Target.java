@@ -4,6 +4,7 @@ import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A target, its axis parallel to that of the switch.
@@ -79,6 +80,11 @@ public record Target(String id, String label, Body body, double offset, List<Thi
     /** The same target with its axis at another offset, m. */
     public Target beside(double other) {
         return new Target(id, label, body, other, tolerances);
+    }
+
+    /** The same of other materials. */
+    public Target made(UnaryOperator<Material> change) {
+        return new Target(id, label, body.made(change), offset, tolerances);
     }
 
     /** The layers of a sheet, the one nearest to the switch first; empty for any other body. */

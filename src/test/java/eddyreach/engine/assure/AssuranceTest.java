@@ -66,8 +66,7 @@ class AssuranceTest {
 
     private Assurance band(String id, Target target, Allowances allowances) {
         TrialSwitches trials = new TrialSwitches(study(id).setup(), List.of(target));
-        SwitchCorners corners = new SwitchCorners(study(id).setup(), trials.plain(), allowances);
-        return new AssuranceFinder(corners, Place.freeAir(corners), allowances)
+        return new AssuranceFinder(study(id).setup(), trials.plain(), allowances)
                 .of(target, trials.curve(target), distance(id, target));
     }
 
@@ -166,8 +165,7 @@ class AssuranceTest {
                 "t", "t", new Target.Outline.Disc(12e-3), List.of(new Layer(MATERIALS.get(material), 0.8e-3)));
         Allowances allowances = Allowances.of(LIBRARY.switchModel("m18-flush"));
         ResolutionLadder.Step fine = ladder("m18-flush").step(ResolutionLadder.FIRST);
-        SwitchCorners corners = new SwitchCorners(study.setup(), fine, allowances);
-        Assurance exact = new AssuranceFinder(corners, Place.freeAir(corners), allowances)
+        Assurance exact = new AssuranceFinder(study.setup(), fine, allowances)
                 .of(target, ConductanceCurve.of(fine.solved(), target), distance("m18-flush", target));
         Assurance band = band("m18-flush", target, allowances);
         double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();

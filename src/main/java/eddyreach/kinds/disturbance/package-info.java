@@ -1,0 +1,2 @@
+/** Kind {@code disturbance}: external alternating fields. */
+package eddyreach.kinds.disturbance;

@@ -1,0 +1,2 @@
+/** Kind {@code series}: many units with their tolerances. */
+package eddyreach.kinds.series;
