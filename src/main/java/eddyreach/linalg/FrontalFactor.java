@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveAction;
 
 /**
@@ -15,6 +17,11 @@ import java.util.concurrent.RecursiveAction;
  * K^-1 B by back substitution when the field itself is wanted.
  */
 public final class FrontalFactor {
+
+    /** Works all eliminations of this process, each of them with as many threads as are free. */
+    private static final class Workers {
+        private static final ForkJoinPool POOL = new ForkJoinPool();
+    }
 
     private final FrontalPlan plan;
 
@@ -41,12 +48,33 @@ public final class FrontalFactor {
      */
     public FrontalFactor(FrontalPlan plan, ElementMatrices elements, boolean keep) {
         this.plan = plan;
-        refuseIfTooLarge(keep);
-        factorRe = keep ? new double[(int) plan.factorEntries()] : null;
-        factorIm = keep ? new double[factorRe.length] : null;
+        int threads = Runtime.getRuntime().availableProcessors();
+        long needed = plan.memory(keep, threads);
+        if (keep && plan.factorEntries() > Integer.MAX_VALUE) {
+            throw new MemoryException(needed, Runtime.getRuntime().maxMemory());
+        }
+        Memory.HEAP.take(needed);
         int k = plan.kept.length;
         schurRe = new double[k][k];
         schurIm = new double[k][k];
+        try {
+            factorRe = keep ? new double[(int) plan.factorEntries()] : null;
+            factorIm = keep ? new double[factorRe.length] : null;
+            // in a pool of its own: who waits here must not be made to begin another one, which may have to wait for
+            // this
+            Workers.POOL.invoke(ForkJoinTask.adapt(() -> eliminate(elements)));
+        } finally {
+            Memory.HEAP.give(needed, keep ? plan.factorBytes() : 0);
+        }
+        for (int i = 0; i < k; i++) {
+            for (int j = 0; j < i; j++) {
+                schurRe[j][i] = schurRe[i][j];
+                schurIm[j][i] = schurIm[i][j];
+            }
+        }
+    }
+
+    private void eliminate(ElementMatrices elements) {
         Elimination elimination = new Elimination(elements);
         for (int r = 0; r < plan.roots.length; r++) {
             elimination.new Branch(plan.roots[r]).invoke();
@@ -59,12 +87,6 @@ public final class FrontalFactor {
                 at += map.length - j;
             }
         }
-        for (int i = 0; i < k; i++) {
-            for (int j = 0; j < i; j++) {
-                schurRe[j][i] = schurRe[i][j];
-                schurIm[j][i] = schurIm[i][j];
-            }
-        }
     }
 
     private void addSchur(int[] map, int j, double[] blockRe, double[] blockIm, int from) {
@@ -72,15 +94,6 @@ public final class FrontalFactor {
         for (int i = map.length - 1; i >= j; i--, at++) {
             schurRe[map[i]][map[j]] += blockRe[at];
             schurIm[map[i]][map[j]] += blockIm[at];
-        }
-    }
-
-    private void refuseIfTooLarge(boolean keep) {
-        Runtime runtime = Runtime.getRuntime();
-        long free = runtime.maxMemory() - (runtime.totalMemory() - runtime.freeMemory());
-        long needed = plan.memory(keep, runtime.availableProcessors());
-        if (needed > free || keep && plan.factorEntries() > Integer.MAX_VALUE) {
-            throw new MemoryException(needed, free);
         }
     }
 

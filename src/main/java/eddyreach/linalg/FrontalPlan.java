@@ -277,6 +277,11 @@ public final class FrontalPlan {
         return start[start.length - 1];
     }
 
+    /** Bytes that a kept factor holds. */
+    long factorBytes() {
+        return BYTES * factorEntries();
+    }
+
     /**
      * Upper bound of the memory that a factorisation takes at once, bytes: the factor if it is kept, the blocks that wait for their
      * parents at the worst moment of the walk through the tree, and one front for each thread.

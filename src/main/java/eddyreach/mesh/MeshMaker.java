@@ -1,6 +1,8 @@
 package eddyreach.mesh;
 
 import eddyreach.geometry.Section;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -31,6 +33,8 @@ public final class MeshMaker {
 
     private final Fineness fine;
     private final double scale;
+    private final Slant slant;
+    private final List<Section> cones = new ArrayList<>();
     private final Grading r;
     private final Grading z;
     private double outer;
@@ -45,8 +49,14 @@ public final class MeshMaker {
      * @param scale radius of the coil or whatever sets the size of the field, m
      */
     public MeshMaker(Fineness fine, double scale) {
+        this(fine, scale, Slant.NONE);
+    }
+
+    /** The same with upright lines that lean. */
+    public MeshMaker(Fineness fine, double scale, Slant slant) {
         this.fine = fine;
         this.scale = scale;
+        this.slant = slant;
         outer = scale;
         deepest = -scale;
         r = new Grading(scale);
@@ -66,9 +76,17 @@ public final class MeshMaker {
         deep = height;
     }
 
-    private void markRadius(double x, double below, double above) {
+    private void markRadius(double x, double height, double below, double above) {
         double least = RELAXED * (x - near);
-        r.mark(x, Math.max(least, below), Math.max(least, above));
+        double line = slant.line(x, height);
+        r.mark(line, across(x, line, height, -Math.max(least, below)), across(x, line, height, Math.max(least, above)));
+    }
+
+    /** Difference of the names of lines as far apart as a signed length, m. */
+    private double across(double x, double line, double height, double length) {
+        return slant.none() || Double.isInfinite(length)
+                ? Math.abs(length)
+                : Math.abs(slant.line(x + length, height) - line);
     }
 
     private void markHeight(double x, double below, double above) {
@@ -85,10 +103,15 @@ public final class MeshMaker {
     public void add(Section s, double skinDepth) {
         double outside = fine.corner * Math.min(scale, s.r1());
         double inside = Math.min(outside, fine.skin * skinDepth);
+        double height = s.middle();
         if (s.r0() > 0) {
-            markRadius(s.r0(), outside, inside);
+            double steep = s.steepness();
+            markRadius(s.innerAt(height), height, steep * outside, steep * inside);
         }
-        markRadius(s.r1(), inside, outside);
+        markRadius(s.r1(), height, inside, outside);
+        if (s.flare() > 0) {
+            cones.add(s);
+        }
         markHeight(s.z0(), outside, inside);
         markHeight(s.z1(), inside, outside);
         extend(s);
@@ -96,8 +119,8 @@ public final class MeshMaker {
 
     /** Adds a region whose faces must be element ends but are smooth. */
     public void addSmooth(Section s) {
-        r.mark(s.r0(), ANY, ANY);
-        r.mark(s.r1(), ANY, ANY);
+        r.mark(slant.line(s.r0(), s.middle()), ANY, ANY);
+        r.mark(slant.line(s.r1(), s.middle()), ANY, ANY);
         z.mark(s.z0(), ANY, ANY);
         z.mark(s.z1(), ANY, ANY);
         // a coil may lie deep behind the metal that stands above its face
@@ -119,10 +142,22 @@ public final class MeshMaker {
         z.mark(top + far, ANY, ANY);
         // waves of the largest wavenumber cross the whole width of the parts; outside the scattered field gets smoother
         double smooth = Math.min(near, outer);
-        DoubleUnaryOperator capR = x -> fine.cap() * scale
-                + RELAXED * Math.max(0, Math.min(x, outer) - smooth)
-                + OUTWARD * Math.max(0, x - outer);
-        DoubleUnaryOperator capZ = x -> fine.cap() * scale + OUTWARD * Math.max(0, Math.max(x - scale, deepest - x));
-        return new TensorMesh(r.build(fine.growth(), capR, fine.degree()), z.build(fine.growth(), capZ, fine.degree()));
+        DoubleUnaryOperator capR = x -> slant.narrowest(x)
+                * (fine.cap() * scale
+                        + RELAXED * Math.max(0, Math.min(x, outer) - smooth)
+                        + OUTWARD * Math.max(0, x - outer));
+        DoubleUnaryOperator capZ =
+                x -> fine.cap() * scale / steepness(x) + OUTWARD * Math.max(0, Math.max(x - scale, deepest - x));
+        return new TensorMesh(
+                r.build(fine.growth(), capR, fine.degree()), z.build(fine.growth(), capZ, fine.degree()), slant);
+    }
+
+    /** How much farther it is along the cone at a height than along the axis. */
+    private double steepness(double height) {
+        return cones.stream()
+                .filter(s -> s.z0() <= height && s.z1() >= height)
+                .mapToDouble(Section::steepness)
+                .max()
+                .orElse(1);
     }
 }

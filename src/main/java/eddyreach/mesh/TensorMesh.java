@@ -13,11 +13,37 @@ import java.util.List;
  *
  * @param r radial axis, starting at 0
  * @param z axial axis
+ * @param slant how its upright lines lean; the radial axis holds their names
  */
-public record TensorMesh(Axis r, Axis z) {
+public record TensorMesh(Axis r, Axis z, Slant slant) {
 
     /** Below this many unknowns a block is eliminated as one dense front. */
     private static final int LEAF = 24;
+
+    /** A mesh of rectangles. */
+    public TensorMesh(Axis r, Axis z) {
+        this(r, z, Slant.NONE);
+    }
+
+    /** True when a cell ends where the radial axis says. */
+    public boolean inPlace(int cell) {
+        int er = cell % r.elements();
+        int ez = cell / r.elements();
+        return slant.none() || slant.none(r.end(er), r.end(er + 1), z.end(ez), z.end(ez + 1));
+    }
+
+    /** True when a cell is a rectangle. */
+    public boolean upright(int cell) {
+        int er = cell % r.elements();
+        int ez = cell / r.elements();
+        return slant.none() || slant.upright(r.end(er), r.end(er + 1), z.end(ez), z.end(ez + 1));
+    }
+
+    /** Radius of a side of a cell at its lower end, m: 0 the inner, 1 the outer. */
+    public double radius(int cell, int side) {
+        return slant.at(r.end(cell % r.elements() + side), z.end(cell / r.elements()))
+                .radius();
+    }
 
     /** Number of cells. */
     public int cells() {

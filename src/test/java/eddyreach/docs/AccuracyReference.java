@@ -26,7 +26,7 @@ final class AccuracyReference {
         POLICY.put(
                 "field/axial/Resolution", "Wavenumbers and frequencies; the steps themselves are `Resolution.LADDER`");
         POLICY.put("field/axial/FieldAccuracy", "Self-checks, azimuthal orders, the join of switch and target");
-        POLICY.put("model/values/Mount", "Where parts without an end are cut, in core radii, and cones on drawings");
+        POLICY.put("model/values/Mount", "Where parts without an end are cut, in core radii");
         POLICY.put("model/values/OffsetLimit", "Which targets beside the axis are endless or not seen, in core radii");
     }
 

@@ -1,7 +1,6 @@
 package eddyreach.engine.assure;
 
 import eddyreach.engine.assure.SwitchCorners.Condition;
-import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
@@ -49,7 +48,7 @@ final class MountedPlace implements Place {
     }
 
     private SolvedSwitch one(Condition c, Mount made) {
-        List<Part> parts = made.parts(c.solved().scale(), AccuracyPolicy.coneSteps(0));
+        List<Part> parts = made.parts(c.solved().scale());
         Key key = new Key(parts, c.celsius());
         SolvedSwitch known = solved.get(key);
         if (known == null) {
@@ -62,7 +61,7 @@ final class MountedPlace implements Place {
     @Override
     public List<Material> metals() {
         return Stream.concat(
-                        mount.parts(1, 1).stream().map(Part::material),
+                        mount.parts(1).stream().map(Part::material),
                         mount.background().map(b -> b.plate().material()).stream())
                 .filter(Material::hasEffect)
                 .distinct()

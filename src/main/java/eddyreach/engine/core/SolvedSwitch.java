@@ -78,9 +78,10 @@ public final class SolvedSwitch {
     }
 
     /** The same switch with the same capacitor in other surroundings. */
-    private SolvedSwitch(SolvedSwitch other, Surroundings surroundings, Band band, LongConsumer memory) {
+    private SolvedSwitch(
+            SolvedSwitch other, Surroundings surroundings, Resolution resolution, Band band, LongConsumer memory) {
         model = other.model;
-        resolution = other.resolution;
+        this.resolution = resolution;
         widest = other.widest;
         farthest = other.farthest;
         this.surroundings = surroundings;
@@ -137,7 +138,7 @@ public final class SolvedSwitch {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public SolvedSwitch at(double celsius) {
-        return new SolvedSwitch(this, surroundings.at(celsius), band, bytes -> {});
+        return new SolvedSwitch(this, surroundings.at(celsius), resolution, band, bytes -> {});
     }
 
     /**
@@ -150,16 +151,31 @@ public final class SolvedSwitch {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public SolvedSwitch in(List<Part> mount, LongConsumer memory) {
+        return in(mount, resolution, memory);
+    }
+
+    /**
+     * The same, of which no fields and losses can be asked: it keeps no factors, which take most of the memory.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public SolvedSwitch operatorsIn(List<Part> mount, LongConsumer memory) {
+        return in(mount, resolution.withoutFields(), memory);
+    }
+
+    private SolvedSwitch in(List<Part> mount, Resolution how, LongConsumer memory) {
         if (mount.isEmpty()) {
             return this;
         }
         Surroundings around = surroundings.in(model, mount);
-        SolvedSwitch mounted = new SolvedSwitch(this, around, band, memory);
+        SolvedSwitch mounted = new SolvedSwitch(this, around, how, band, memory);
         double shift = mounted.free.omega() / free.omega() - 1;
         // where the mount has moved the frequency away, the operators are computed there
         return Math.abs(shift) <= AccuracyPolicy.STRAY
                 ? mounted
-                : new SolvedSwitch(this, around, resolution.band(mounted.free.omega()), memory);
+                : new SolvedSwitch(this, around, how, resolution.band(mounted.free.omega()), memory);
     }
 
     private SwitchField solved(LongConsumer memory) {

@@ -2,7 +2,6 @@ package eddyreach.engine.mounted;
 
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.SolvedSwitch;
-import eddyreach.field.axial.Band;
 import eddyreach.field.axial.DirectSolve;
 import eddyreach.field.join.TargetField;
 import eddyreach.geometry.Part;
@@ -20,14 +19,16 @@ import org.apache.commons.math3.complex.Complex;
  * A target that dips into a recess, below the plane in which switch and target can be joined: switch, mount and target in one field
  * problem at a few distances, and a polynomial between them.
  *
- * <p>The distances are the extrema of a Chebyshev polynomial between the deepest place and the plane, where the change of the impedance is
- * smooth but for its decay, at both ends of the band of frequencies. Nothing is solved before it is asked for. For several threads.
+ * <p>The change of the impedance over the angular frequency is followed by a {@link DistanceFit} at the lower end of the band of frequencies,
+ * through twice as many distances until that is good enough, and what it is at the upper end over that by another one. Nothing is solved
+ * before it is asked for. For several threads.
  *
  * <p>A ball is made of discs here. At the plane the exact ball is known, and its ratio to the discs there is taken below as well. Above the
  * plane the ratio can be followed, and what it changes by as far above as the target dips below tells how far it may change there.
  *
  * <p>A variant, of a little other materials or temperature, is followed by its ratio to what it is a variant of, which changes so little over
- * the depth that every other distance is enough.
+ * the depth that the first few distances at the lower end of the band are enough; what it changes by towards the upper end is asked at the
+ * least distance alone, where the frequency is highest.
  */
 public final class DippedTarget {
 
@@ -37,24 +38,30 @@ public final class DippedTarget {
     private final Optional<TargetField> exact;
     private final double from;
     private final double to;
-    private final Band band;
+    private DistanceFit low;
+
+    /** The change at the upper end of the band over that at the lower. */
+    private DistanceFit rise;
+
+    /** The change at the first distances, before it is refined and matched, at the lower end of the band. */
+    private Complex[] first;
+
+    /** The same at the least distance at the upper end. */
+    private Complex firstAbove;
 
     /** What this is a variant of; empty when it is none. */
     private final Optional<DippedTarget> base;
 
-    private Complex[][] change;
+    /** A variant's change over that of the base, and how many times as much at the upper end of the band. */
+    private DistanceFit ratio;
 
-    /** The same before it is matched to an exact target. */
-    private Complex[][] raw;
+    private Complex higher;
 
     /** Relative change of the ratio of the exact target to its discs by as much above the plane as it may dip below; 0 when it is exact. */
     private double drift;
 
     /** Its imaginary part: for good conductors much smaller, and it alone turns reactance into resistance. */
     private double turn;
-
-    /** The change falls about as exp(-decay g), which is taken out before it is interpolated, 1/m. */
-    private double decay;
 
     /**
      * @param solved the switch in its mount
@@ -82,14 +89,13 @@ public final class DippedTarget {
             double from,
             double to,
             Optional<DippedTarget> base) {
+        this.base = base;
         this.solved = solved;
         this.fixed = List.copyOf(fixed);
         this.target = List.copyOf(target);
         this.exact = exact;
         this.from = from;
         this.to = to;
-        this.base = base;
-        band = base.map(b -> b.band).orElse(solved.band());
     }
 
     /** A variant of this one at the same distances, see above. */
@@ -98,13 +104,27 @@ public final class DippedTarget {
     }
 
     /**
-     * Change of the impedance by the target, ohm.
+     * Change of the impedance by the target, ohm; dZ / w is linear in w, as everywhere.
      *
      * @throws SelfCheckException if a computation fails its own checks
      * @throws MemoryException if a field problem may not fit into the heap
      */
     public Complex change(double omega, double distance) {
-        return interpolated(omega, distance, 1);
+        if (base.isPresent()) {
+            DippedTarget like = base.get();
+            follow(like);
+            double t = like.share(omega);
+            return like.change(omega, distance)
+                    .multiply(ratio.at(distance))
+                    .multiply(higher.multiply(t).add(1 - t));
+        }
+        solve();
+        double t = share(omega);
+        double lower = solved.band().low();
+        double upper = solved.band().high();
+        return low.at(distance)
+                .multiply(rise.at(distance).multiply(t / upper).add((1 - t) / lower))
+                .multiply(omega);
     }
 
     /**
@@ -114,9 +134,16 @@ public final class DippedTarget {
      * @throws MemoryException if a field problem may not fit into the heap
      */
     public double error(double omega, double distance) {
-        return interpolated(omega, distance, 1)
-                .subtract(interpolated(omega, distance, 2))
-                .abs();
+        double size = change(omega, distance).abs();
+        DippedTarget like = base.orElse(this);
+        return size
+                * (like.low.error()
+                        + Math.abs(like.share(omega)) * like.rise.error());
+    }
+
+    private double share(double omega) {
+        return (omega - solved.band().low())
+                / (solved.band().high() - solved.band().low());
     }
 
     /** What the steps that stand for the target may make of resistance and reactance that is wrong, ohm; 0 when there are none. */
@@ -128,79 +155,84 @@ public final class DippedTarget {
         return new Complex(r * drift + x * turn, x * drift + r * turn).multiply(share);
     }
 
-    private double node(int i) {
-        return (from + to) / 2 - (to - from) / 2 * Math.cos(Math.PI * i / AccuracyPolicy.DIP_INTERVALS);
+    private double soft() {
+        return AccuracyPolicy.DIP_SOFT * solved.scale();
     }
 
-    private synchronized Complex[][] solutions() {
-        if (change == null) {
-            base.ifPresentOrElse(this::follow, this::solve);
-            decay = Math.log(change[0][0].abs() / change[0][AccuracyPolicy.DIP_INTERVALS].abs()) / (to - from);
+    private synchronized void solve() {
+        if (low != null) {
+            return;
         }
-        return change;
-    }
-
-    /** Both ends of the band at all distances. */
-    private void solve() {
-        double[] omega = {band.low(), band.high()};
-        Complex[] all = IntStream.range(0, 2 * (AccuracyPolicy.DIP_INTERVALS + 1))
-                .parallel()
-                .mapToObj(i -> direct(omega[i % 2], node(i / 2)))
-                .toArray(Complex[]::new);
-        Complex[][] byFrequency = new Complex[2][AccuracyPolicy.DIP_INTERVALS + 1];
-        for (int i = 0; i < all.length; i++) {
-            byFrequency[i % 2][i / 2] = all[i];
-        }
-        raw = Stream.of(byFrequency).map(Complex[]::clone).toArray(Complex[][]::new);
-        exact.ifPresent(e -> match(e, omega, byFrequency));
-        change = byFrequency;
-    }
-
-    /**
-     * The ratio to what this is a variant of, a polynomial through every other distance at the low end of the band; near the face, where the
-     * frequency is high, times what it changes by towards the high end.
-     */
-    private void follow(DippedTarget like) {
-        Complex[][] known = like.solutions();
         int n = AccuracyPolicy.DIP_INTERVALS;
-        Complex[] all = IntStream.rangeClosed(0, n / 2 + 1)
-                .parallel()
-                .mapToObj(i -> i > n / 2
-                        ? direct(band.high(), node(0)).divide(like.raw[1][0])
-                        : direct(band.low(), node(2 * i)).divide(like.raw[0][2 * i]))
-                .toArray(Complex[]::new);
-        Complex[] ratio = Arrays.copyOf(all, n / 2 + 1);
-        Complex higher = all[n / 2 + 1].divide(ratio[0]);
-        change = new Complex[2][n + 1];
-        for (int i = 0; i <= n; i++) {
-            Complex r = Complex.ZERO;
-            for (int j = 0; j < ratio.length; j++) {
-                double weight = 1;
-                for (int k = 0; k < ratio.length; k++) {
-                    if (k != j) {
-                        weight *= (node(i) - node(2 * k)) / (node(2 * j) - node(2 * k));
-                    }
-                }
-                r = r.add(ratio[j].multiply(weight));
-            }
-            change[0][i] = known[0][i].multiply(r);
-            change[1][i] = known[1][i].multiply(r).multiply(higher);
+        Complex[] lower = direct(solved.band().low(), n, new Complex[n + 1]);
+        Complex[] upper = direct(solved.band().high(), n, new Complex[n + 1]);
+        first = lower;
+        firstAbove = upper[0];
+        Complex[] stronger = {Complex.ONE, Complex.ONE};
+        if (exact.isPresent()) {
+            stronger[0] = match(exact.get(), solved.band().low(), lower[n]);
+            stronger[1] = match(exact.get(), solved.band().high(), upper[n]);
         }
+        Complex[] over = new Complex[n + 1];
+        for (int i = 0; i <= n; i++) {
+            over[i] = upper[i].multiply(stronger[1]).divide(lower[i].multiply(stronger[0]));
+        }
+        DistanceFit fit = fit(lower, stronger[0]);
+        while (fit.error() > AccuracyPolicy.DIP_TOLERANCE && n < AccuracyPolicy.MOST_DIP_INTERVALS) {
+            Complex[] more = new Complex[2 * n + 1];
+            for (int i = 0; i <= n; i++) {
+                more[2 * i] = lower[i];
+            }
+            n *= 2;
+            lower = direct(solved.band().low(), n, more);
+            fit = fit(lower, stronger[0]);
+        }
+        rise = new DistanceFit(from, to, soft(), over);
+        low = fit;
     }
 
-    /** Makes the discs as strong as what they stand for. */
-    private void match(TargetField exactly, double[] omega, Complex[][] found) {
-        for (int k = 0; k < found.length; k++) {
-            Complex ratio = solved.change(exactly, omega[k], to).divide(found[k][AccuracyPolicy.DIP_INTERVALS]);
-            for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i++) {
-                found[k][i] = found[k][i].multiply(ratio);
-            }
-            double above = to + (to - from);
-            Complex there = solved.change(exactly, omega[k], above).divide(direct(omega[k], above));
-            Complex d = there.divide(ratio).subtract(1);
-            drift = Math.max(drift, Math.abs(d.getReal()));
-            turn = Math.max(turn, Math.abs(d.getImaginary()));
+    /** Solves the first distances as a variant of another. */
+    private synchronized void follow(DippedTarget like) {
+        if (ratio != null) {
+            return;
         }
+        like.solve();
+        int n = AccuracyPolicy.DIP_INTERVALS;
+        double low = like.solved.band().low();
+        double high = like.solved.band().high();
+        Complex[] all = IntStream.rangeClosed(0, n + 1)
+                .parallel()
+                .mapToObj(i -> i > n
+                        ? direct(high, from).divide(like.firstAbove)
+                        : direct(low, DistanceFit.node(from, to, soft(), i, n)).divide(like.first[i]))
+                .toArray(Complex[]::new);
+        higher = all[n + 1].divide(all[0]);
+        ratio = new DistanceFit(from, to, soft(), Arrays.copyOf(all, n + 1));
+    }
+
+    private DistanceFit fit(Complex[] found, Complex ratio) {
+        return new DistanceFit(
+                from, to, soft(), Stream.of(found).map(z -> z.multiply(ratio)).toArray(Complex[]::new));
+    }
+
+    /** Solves the distances whose values are missing. */
+    private Complex[] direct(double omega, int n, Complex[] values) {
+        IntStream.rangeClosed(0, n)
+                .parallel()
+                .filter(i -> values[i] == null)
+                .forEach(i -> values[i] = direct(omega, DistanceFit.node(from, to, soft(), i, n)));
+        return values;
+    }
+
+    /** What makes the discs as strong as what they stand for, given what they do at the plane. */
+    private Complex match(TargetField exactly, double omega, Complex atPlane) {
+        Complex ratio = solved.change(exactly, omega, to).divide(atPlane);
+        double above = to + (to - from);
+        Complex there = solved.change(exactly, omega, above).divide(direct(omega, above));
+        Complex d = there.divide(ratio).subtract(1);
+        drift = Math.max(drift, Math.abs(d.getReal()));
+        turn = Math.max(turn, Math.abs(d.getImaginary()));
+        return ratio;
     }
 
     private Complex direct(double omega, double distance) {
@@ -215,28 +247,5 @@ public final class DippedTarget {
                         solved.resolution().body(),
                         solved.scale())
                 .change();
-    }
-
-    /** Barycentric interpolation through every stride-th node; dZ / w is linear in w, as everywhere. */
-    private Complex interpolated(double omega, double distance, int stride) {
-        Complex[][] z = solutions();
-        double low = band.low();
-        double high = band.high();
-        double t = (omega - low) / (high - low);
-        Complex sum = Complex.ZERO;
-        double weights = 0;
-        for (int i = 0; i <= AccuracyPolicy.DIP_INTERVALS; i += stride) {
-            Complex value = z[0][i].multiply((1 - t) * omega / low)
-                    .add(z[1][i].multiply(t * omega / high))
-                    .multiply(Math.exp(decay * (node(i) - distance)));
-            double off = distance - node(i);
-            if (off == 0) {
-                return value;
-            }
-            double w = (i / stride % 2 == 0 ? 1 : -1) * (i == 0 || i == AccuracyPolicy.DIP_INTERVALS ? 0.5 : 1) / off;
-            sum = sum.add(value.multiply(w));
-            weights += w;
-        }
-        return sum.divide(weights);
     }
 }

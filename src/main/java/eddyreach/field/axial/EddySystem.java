@@ -35,18 +35,25 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         double nuIm = p < 0 ? 0 : media.nuIm()[p];
         double loss = p < 0 ? 0 : media.loss()[p];
         int[] local = layout.local(cell);
-        int at = stiffness(local, er, ez, nuRe, nuIm, loss, re, im);
+        SlantedCell slanted = layout.slanted[cell];
+        int at = slanted == null
+                ? stiffness(local, cell, ez, nuRe, nuIm, loss, re, im)
+                : combined(slanted.curl, slanted.mass, nuRe, nuIm, loss, 0, re, im);
         int kept = 0;
         if (layout.scatters(cell)) {
             for (; kept < layout.waveCount(); kept++) {
-                at = wave(kept, local, er, ez, nuRe - 1, nuIm, loss, at, re, im);
+                at = slanted == null
+                        ? wave(kept, local, cell, ez, nuRe - 1, nuIm, loss, at, re, im)
+                        : combined(slanted.waveCurl[kept], slanted.waveMass[kept], nuRe - 1, nuIm, loss, at, re, im);
                 at = zeros(kept + 1, at, re, im);
             }
         }
         if (layout.inCoil[cell]) {
             int nr = mesh.r().degree(er) + 1;
-            for (int l : local) {
-                re[at] = density * layout.meanR[er][l % nr] * layout.meanZ[ez][l / nr];
+            for (int i = 0; i < local.length; i++) {
+                re[at] = slanted == null
+                        ? density * layout.radial[cell].mean()[local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        : density * slanted.mean[i];
                 im[at++] = 0;
             }
             at = zeros(kept + 1, at, re, im);
@@ -54,20 +61,33 @@ record EddySystem(Layout layout, Media media, double density) implements Element
         }
         if (layout.slitBody(cell) >= 0) {
             int nr = mesh.r().degree(er) + 1;
-            for (int l : local) {
+            for (int i = 0; i < local.length; i++) {
+                double mean = slanted == null
+                        ? layout.radial[cell].meanFlat()[local[i] % nr] * layout.meanZ[ez][local[i] / nr]
+                        : slanted.meanFlat[i];
                 re[at] = 0;
-                im[at++] = -loss * layout.meanFlatR[er][l % nr] * layout.meanZ[ez][l / nr];
+                im[at++] = -loss * mean;
             }
             zeros(kept + 1, at, re, im);
         }
     }
 
+    /** nu times the one, j w mu0 sigma times the other. */
+    private static int combined(
+            double[] curl, double[] mass, double nuRe, double nuIm, double loss, int from, double[] re, double[] im) {
+        for (int i = 0; i < curl.length; i++) {
+            re[from + i] = nuRe * curl[i];
+            im[from + i] = nuIm * curl[i] + loss * mass[i];
+        }
+        return from + curl.length;
+    }
+
     private int stiffness(
-            int[] local, int er, int ez, double nuRe, double nuIm, double loss, double[] re, double[] im) {
-        int nr = layout.mesh.r().degree(er) + 1;
+            int[] local, int cell, int ez, double nuRe, double nuIm, double loss, double[] re, double[] im) {
+        int nr = layout.mesh.r().degree(cell % layout.mesh.r().elements()) + 1;
         int nz = layout.mesh.z().degree(ez) + 1;
-        double[] massR = layout.massR[er];
-        double[] curlR = layout.curlR[er];
+        double[] massR = layout.radial[cell].mass();
+        double[] curlR = layout.radial[cell].curl();
         double[] massZ = layout.massZ[ez];
         double[] stiffZ = layout.stiffZ[ez];
         int at = 0;
@@ -88,7 +108,7 @@ record EddySystem(Layout layout, Media media, double density) implements Element
     private int wave(
             int q,
             int[] local,
-            int er,
+            int cell,
             int ez,
             double nuRe,
             double nuIm,
@@ -96,8 +116,8 @@ record EddySystem(Layout layout, Media media, double density) implements Element
             int from,
             double[] re,
             double[] im) {
-        double[] radial = layout.waves.radial[q][er];
-        double[] radialCurl = layout.waves.radialCurl[q][er];
+        double[] radial = layout.radial[cell].wave()[q];
+        double[] radialCurl = layout.radial[cell].waveCurl()[q];
         double[] axial = layout.waves.axial[q][ez];
         double[] axialSlope = layout.waves.axialSlope[q][ez];
         int nr = radial.length;

@@ -22,6 +22,9 @@ public final class FieldAccuracy {
     /** Gauss points of losses beyond the degree: the factor r and the waves are no polynomials of that degree. */
     public static final int LOSS_POINTS = 3;
 
+    /** Points beyond the degree in cells beside a cone: their map is bilinear, and neither 1/r nor its inverse is a polynomial. */
+    public static final int SLANTED_POINTS = 4;
+
     /** Depth behind the coil from which a mount counts as far, relative to the scale. */
     public static final double FAR_BEHIND = 2;
 

@@ -9,10 +9,15 @@ import eddyreach.materials.Material;
 import eddyreach.mesh.Axis;
 import eddyreach.mesh.MeshMaker;
 import eddyreach.mesh.MeshMaker.Fineness;
+import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Everything about a field problem that does not depend on the frequency: the mesh, which part fills which cell, the integrals of
@@ -30,19 +35,23 @@ public final class Layout {
     public final List<Part> parts;
     public final int[] part;
     final boolean[] inCoil;
+
+    /** Integrals on the cells that are no rectangles; null for the others, whose integrals are products. */
+    final SlantedCell[] slanted;
+
     final WaveTables waves;
     public final FrontalPlan plan;
 
     /** Unknowns of each cell, kept ones included. */
     final int[][] elements;
 
+    /** Integrals over the radial element of each cell, where they are factors of those over the cell. */
+    final RadialElement[] radial;
+
     public final double[][] massR;
-    final double[][] curlR;
     public final double[][] massZ;
     public final double[][] stiffZ;
-    final double[][] meanR;
     final double[][] meanZ;
-    final double[][] meanFlatR;
 
     /** For each part the number of the slit body it belongs to, -1 for none. */
     final int[] slitBody;
@@ -86,8 +95,8 @@ public final class Layout {
         boolean[] useR = new boolean[r.elements()];
         boolean[] useZ = new boolean[z.elements()];
         for (int c = 0; c < part.length; c++) {
-            double x = r.middle(c % r.elements());
             double y = z.middle(c / r.elements());
+            double x = mesh.slant().at(r.middle(c % r.elements()), y).radius();
             part[c] = owner(x, y);
             inCoil[c] = hasCoil && coil.section().contains(x, y);
             useR[c % r.elements()] |= part[c] >= 0;
@@ -95,17 +104,41 @@ public final class Layout {
         }
         waves = basis == null ? null : new WaveTables(basis, direction, r, z, useR, useZ);
         massR = LineForms.radialMass(r);
-        curlR = LineForms.radialCurl(r);
         massZ = LineForms.mass(z);
         stiffZ = LineForms.stiffness(z);
-        meanR = LineForms.radialMean(r);
         meanZ = LineForms.mean(z);
-        meanFlatR = LineForms.mean(r);
+        radial = radial();
+        slanted = new SlantedCell[mesh.cells()];
+        IntStream.range(0, mesh.cells())
+                .parallel()
+                .filter(c -> !mesh.upright(c))
+                .forEach(c -> slanted[c] = new SlantedCell(mesh, c, local(c), part[c] >= 0 ? basis : null, direction));
         elements = new int[mesh.cells()][];
         for (int c = 0; c < elements.length; c++) {
             elements[c] = unknowns(c);
         }
         plan = new FrontalPlan(mesh.dissection(waveCount() + (hasCoil ? 1 : 0) + slitBodies), elements);
+    }
+
+    /** Elements of the radial axis; above and below a cone they lie elsewhere. */
+    private RadialElement[] radial() {
+        Axis r = mesh.r();
+        RadialElement[] all = RadialElement.all(r, waves);
+        RadialElement[] of = new RadialElement[mesh.cells()];
+        Map<List<Number>, RadialElement> moved = new HashMap<>();
+        for (int c = 0; c < of.length; c++) {
+            int e = c % r.elements();
+            if (mesh.inPlace(c)) {
+                of[c] = all[e];
+            } else if (mesh.upright(c)) {
+                double inner = mesh.radius(c, 0);
+                double outer = mesh.radius(c, 1);
+                of[c] = moved.computeIfAbsent(
+                        List.of(e, inner, outer),
+                        k -> RadialElement.between(inner, outer, r.degree(e), basis, direction));
+            }
+        }
+        return of;
     }
 
     private static List<Part> withWinding(List<Part> parts, CoilRegion coil) {
@@ -148,10 +181,15 @@ public final class Layout {
 
     private static TensorMesh mesh(
             List<Part> parts, CoilRegion coil, Fineness fine, double scale, double omega, double celsius) {
-        MeshMaker maker = new MeshMaker(fine, scale);
+        Stream<Section> metal =
+                parts.stream().filter(p -> p.material().hasEffect()).map(Part::section);
+        Stream<Section> window = Stream.ofNullable(coil).map(CoilRegion::section);
+        MeshMaker maker = new MeshMaker(
+                fine, scale, Slant.along(Stream.concat(metal, window).toList()));
         parts.stream()
                 .filter(p -> p.role() == Role.MOUNT)
-                .mapToDouble(p -> p.section().r0())
+                .map(Part::section)
+                .mapToDouble(s -> s.innerAt(s.z1()))
                 .max()
                 .ifPresent(inner -> maker.relaxBeyond(
                         Math.max(inner, scale) + scale / 2,

@@ -43,8 +43,14 @@ final class LossIntegrals {
     private static void column(MeshField field, Layout layout, Media media, int er, double[] loss) {
         Axis r = layout.mesh.r();
         Axis z = layout.mesh.z();
-        int[] cells = IntStream.range(0, z.elements())
+        int[] lossy = IntStream.range(0, z.elements())
                 .filter(ez -> lossy(media, layout.part[ez * r.elements() + er]))
+                .toArray();
+        IntStream.of(lossy)
+                .filter(ez -> !layout.mesh.inPlace(ez * r.elements() + er))
+                .forEach(ez -> slanted(field, layout, media, er, ez, loss));
+        int[] cells = IntStream.of(lossy)
+                .filter(ez -> layout.mesh.inPlace(ez * r.elements() + er))
                 .toArray();
         if (cells.length == 0) {
             return;
@@ -63,17 +69,45 @@ final class LossIntegrals {
             double sum = 0;
             for (int j = 0; j < ruleZ.size(); j++) {
                 for (int i = 0; i < x.length; i++, at++) {
-                    double w = ruleR.weight(i) * ruleZ.weight(j) * x[i];
-                    double a2 = field.square(p, x[i], s.aRe()[at], s.aIm()[at]);
-                    double b2 = s.brRe()[at] * s.brRe()[at]
-                            + s.brIm()[at] * s.brIm()[at]
-                            + s.bzRe()[at] * s.bzRe()[at]
-                            + s.bzIm()[at] * s.bzIm()[at];
-                    sum += w * (media.loss()[p] * a2 + media.nuIm()[p] * b2);
+                    sum += ruleR.weight(i) * ruleZ.weight(j) * x[i] * density(field, media, p, x[i], s, at);
                 }
             }
             loss[p] += sum * r.length(er) / 2 * z.length(ez) / 2;
         }
+    }
+
+    /** The integral over one cell that does not lie where the radial axis says, row by row. */
+    private static void slanted(MeshField field, Layout layout, Media media, int er, int ez, double[] loss) {
+        Axis r = layout.mesh.r();
+        Axis z = layout.mesh.z();
+        int p = layout.part[ez * r.elements() + er];
+        GaussLegendre ruleR = rule(r, er, field.steepest());
+        GaussLegendre ruleZ = rule(z, ez, field.steepest());
+        double[] lines = points(r, er, ruleR);
+        double[] heights = points(z, ez, ruleZ);
+        double sum = 0;
+        for (int j = 0; j < heights.length; j++) {
+            double height = heights[j];
+            double[] x = DoubleStream.of(lines)
+                    .map(line -> layout.mesh.slant().at(line, height).radius())
+                    .toArray();
+            MeshField.Samples s = field.sample(x, new double[] {height});
+            for (int i = 0; i < x.length; i++) {
+                double stretch = layout.mesh.slant().at(lines[i], height).stretch();
+                sum += ruleR.weight(i) * ruleZ.weight(j) * stretch * x[i] * density(field, media, p, x[i], s, i);
+            }
+        }
+        loss[p] += sum * r.length(er) / 2 * z.length(ez) / 2;
+    }
+
+    /** w mu0 sigma |A|^2 + Im(1/mu_r) |B|^2 at a point of a part. */
+    private static double density(MeshField field, Media media, int p, double r, MeshField.Samples s, int at) {
+        double a2 = field.square(p, r, s.aRe()[at], s.aIm()[at]);
+        double b2 = s.brRe()[at] * s.brRe()[at]
+                + s.brIm()[at] * s.brIm()[at]
+                + s.bzRe()[at] * s.bzRe()[at]
+                + s.bzIm()[at] * s.bzIm()[at];
+        return media.loss()[p] * a2 + media.nuIm()[p] * b2;
     }
 
     private static boolean lossy(Media media, int part) {

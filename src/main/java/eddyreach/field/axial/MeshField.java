@@ -2,6 +2,7 @@ package eddyreach.field.axial;
 
 import eddyreach.fem.Shape;
 import eddyreach.mesh.Axis;
+import eddyreach.mesh.Slant;
 import eddyreach.mesh.TensorMesh;
 import eddyreach.numerics.Bessel;
 
@@ -142,45 +143,56 @@ public final class MeshField implements Field {
 
     private void addScattered(double[] r, double[] z, Samples s) {
         TensorMesh mesh = layout.mesh;
+        Slant slant = mesh.slant();
         Foot[] feet = new Foot[r.length];
-        for (int i = 0; i < r.length; i++) {
-            feet[i] = Foot.at(mesh.r(), r[i]);
-        }
+        Slant.Place[] places = new Slant.Place[r.length];
         int at = 0;
         for (double height : z) {
             Foot fz = Foot.at(mesh.z(), height);
+            for (int i = 0; i < r.length && (at == 0 || !slant.none()); i++) {
+                double line = slant.line(r[i], height);
+                feet[i] = Foot.at(mesh.r(), line);
+                places[i] = slant.at(line, height);
+            }
             for (int i = 0; i < r.length; i++, at++) {
                 for (int b = 0; b < fz.value().length; b++) {
                     int iz = mesh.z().function(fz.element(), b);
-                    addScattered(feet[i], r[i], iz, fz.value()[b], fz.slope()[b], at, s);
+                    addScattered(feet[i], places[i], iz, fz.value()[b], fz.slope()[b], at, s);
                 }
             }
         }
     }
 
     /** Adds at one point what belongs to one axial function of a given value and slope there. */
-    private void addScattered(Foot fr, double r, int iz, double value, double slope, int at, Samples s) {
+    private void addScattered(Foot fr, Slant.Place place, int iz, double value, double slope, int at, Samples s) {
         TensorMesh mesh = layout.mesh;
+        double r = place.radius();
         double vRe = 0;
         double vIm = 0;
         double cRe = 0;
         double cIm = 0;
+        double sRe = 0;
+        double sIm = 0;
         for (int a = 0; a < fr.value().length; a++) {
             int u = mesh.unknown(mesh.r().function(fr.element(), a), iz);
             if (u >= 0) {
                 // on the axis A / r tends to dA/dr
-                double over = r > 0 ? fr.value()[a] / r : fr.slope()[a];
-                double curl = over + fr.slope()[a];
+                double across = fr.slope()[a] / place.stretch();
+                double over = r > 0 ? fr.value()[a] / r : across;
+                double curl = over + across;
                 vRe += re[u] * fr.value()[a];
                 vIm += im[u] * fr.value()[a];
                 cRe += re[u] * curl;
                 cIm += im[u] * curl;
+                sRe += re[u] * across;
+                sIm += im[u] * across;
             }
         }
         s.aRe()[at] += vRe * value;
         s.aIm()[at] += vIm * value;
-        s.brRe()[at] -= vRe * slope;
-        s.brIm()[at] -= vIm * slope;
+        double along = place.lean() * value;
+        s.brRe()[at] -= vRe * slope - sRe * along;
+        s.brIm()[at] -= vIm * slope - sIm * along;
         s.bzRe()[at] += cRe * value;
         s.bzIm()[at] += cIm * value;
     }

@@ -25,6 +25,9 @@ public final class WaveProducts {
             double nuRe = media.nuRe()[p] - 1;
             double nuIm = media.nuIm()[p];
             double loss = media.loss()[p];
+            if (s.flare() > 0) {
+                flared(basis, direction, s, nuRe, nuIm, loss, out);
+            }
             double[][] mass = new double[n][n];
             double[][] curl = new double[n][n];
             radialProducts(basis, s, mass, curl);
@@ -162,18 +165,53 @@ public final class WaveProducts {
         return out;
     }
 
+    /** What lies between the leaning inner side of a section and its inner radius at the upper end. */
+    private static void flared(
+            WaveBasis basis, int direction, Section s, double nuRe, double nuIm, double loss, double[][][] out) {
+        double[] k = basis.k();
+        int n = k.length;
+        double inner = s.r0();
+        GaussLegendre rule = rule(basis, inner, inner + s.flare());
+        double half = s.flare() / 2;
+        double[] j0 = new double[n];
+        double[] j1 = new double[n];
+        for (int q = 0; q < rule.size(); q++) {
+            double share = (1 + rule.node(q)) / 2;
+            double r = inner + share * s.flare();
+            double top = s.z0() + share * (s.z1() - s.z0());
+            double w = rule.weight(q) * half * r;
+            for (int i = 0; i < n; i++) {
+                j0[i] = Bessel.j0(k[i] * r);
+                j1[i] = Bessel.j1(k[i] * r);
+            }
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    double a = w * axial(direction * (k[i] + k[j]), s.z0(), top);
+                    double c = k[i] * k[j] * (j1[i] * j1[j] + j0[i] * j0[j]) * a;
+                    out[0][i][j] += nuRe * c;
+                    out[1][i][j] += nuIm * c + loss * j1[i] * j1[j] * a;
+                }
+            }
+        }
+    }
+
     private static GaussLegendre rule(WaveBasis basis, Section s) {
-        return GaussLegendre.of(12 + (int) Math.ceil(basis.k()[basis.size() - 1] * (s.r1() - s.r0())), -1, 1);
+        return rule(basis, s.innerAt(s.z1()), s.r1());
+    }
+
+    private static GaussLegendre rule(WaveBasis basis, double from, double to) {
+        return GaussLegendre.of(12 + (int) Math.ceil(basis.k()[basis.size() - 1] * (to - from)), -1, 1);
     }
 
     private static void radialProducts(WaveBasis basis, Section s, double[][] mass, double[][] curl) {
         int n = basis.size();
         GaussLegendre rule = rule(basis, s);
-        double half = (s.r1() - s.r0()) / 2;
+        double inner = s.innerAt(s.z1());
+        double half = (s.r1() - inner) / 2;
         double[] j0 = new double[n];
         double[] j1 = new double[n];
         for (int q = 0; q < rule.size(); q++) {
-            double r = (s.r0() + s.r1()) / 2 + half * rule.node(q);
+            double r = (inner + s.r1()) / 2 + half * rule.node(q);
             double w = rule.weight(q) * half * r;
             for (int i = 0; i < n; i++) {
                 j0[i] = Bessel.j0(basis.k()[i] * r);

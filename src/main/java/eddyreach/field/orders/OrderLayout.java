@@ -67,6 +67,9 @@ final class OrderLayout {
     OrderLayout(Layout base, double omega, double celsius) {
         this.base = base;
         TensorMesh mesh = base.mesh;
+        if (!mesh.slant().none()) {
+            throw new IllegalArgumentException("a cone: orders from 1 on need upright mesh lines");
+        }
         Axis r = mesh.r();
         Axis z = mesh.z();
         forms = new OrderForms(r, z);

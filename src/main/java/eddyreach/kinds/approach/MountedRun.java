@@ -109,7 +109,7 @@ final class MountedRun {
     }
 
     private List<Part> parts(int bound, int step) {
-        return bounds.get(bound).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
+        return bounds.get(bound).parts(study.switchModel().coreRadius());
     }
 
     private List<Warning> warnings(List<InMount.Found> found) {

@@ -88,7 +88,7 @@ public record BackgroundPresentation(BackgroundResult result) implements Present
         document.with(
                 "mount",
                 MountJson.mount(
-                        result.mount(), result.mount().parts(result.model().coreRadius(), 1), parts));
+                        result.mount(), result.mount().parts(result.model().coreRadius()), parts));
         document.with("usual_free_zone_m", result.usualFront());
         document.with(
                 "background_alone",

@@ -52,7 +52,7 @@ public final class BackgroundRunner {
             solvedSwitches[s] = ladder.step(s)
                     .solved()
                     .in(
-                            study.mount().parts(scale, AccuracyPolicy.BACKGROUND_CONE_STEPS.get(s)),
+                            study.mount().parts(scale),
                             bytes -> progress.solving(study.mount().id(), bytes));
         }
     }

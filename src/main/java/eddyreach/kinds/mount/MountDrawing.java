@@ -176,7 +176,7 @@ record MountDrawing(SwitchModel model, MountCase found) implements Picture.Conte
         return area;
     }
 
-    /** The wall with its true outline: a cone is drawn as a cone, whatever steps it is computed with. */
+    /** The wall with its true outline: what is cut for the computation goes on here. */
     private Area wall(Mount.Wall w, SectionView view) {
         double surface = found.mount().surface();
         double end = Math.min(w.diameter() / 2, 2 * radius());

@@ -82,9 +82,7 @@ public final class MountProbe {
 
     /** The switch in a mount at a step of the ladder. */
     SolvedSwitch solved(Mount mount, int step) {
-        return steps[step]
-                .solved()
-                .in(mount.parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step)), bytes -> {});
+        return steps[step].solved().operatorsIn(mount.parts(study.switchModel().coreRadius()), bytes -> {});
     }
 
     /** Where the targets switch in free air at the step that gives results. */

@@ -135,7 +135,7 @@ public final class MountRunner {
             List<MountCase> bounds = new ArrayList<>();
             List<FieldPicture> pictures = new ArrayList<>();
             for (int i = m; i < m + n; i++) {
-                WorkingPoint without = workingPoint(solvedSwitches[ResolutionLadder.FIRST][i], mounts.get(i));
+                WorkingPoint without = workingPoint(withFields(i), mounts.get(i));
                 bounds.add(mountCase(i, without, found.get(i), found.get(0)));
                 if (study.fieldPictures()) {
                     pictures.add(FieldSampler.mounted(without, mounts.get(i), top()));
@@ -174,30 +174,31 @@ public final class MountRunner {
     private List<List<Found>> find() {
         int n = study.targets().size();
         Found[] found = new Found[mounts.size() * n];
-        AtomicInteger done = new AtomicInteger();
+        int[] open = IntStream.range(0, found.length).toArray();
         progress.at("mounts", 0, found.length);
-        for (int step = ResolutionLadder.FIRST; step <= ladder.last() && done.get() < found.length; step++) {
-            int now = step;
-            boolean last = step == ladder.last();
-            int[] open = IntStream.range(0, found.length)
-                    .filter(i -> found[i] == null)
+        for (int step = ResolutionLadder.FIRST; step <= ladder.last() && open.length > 0; step++) {
+            climb(step, open, found);
+            open = IntStream.of(open)
+                    .filter(i -> found[i].distance().error() > study.accuracy())
                     .toArray();
-            IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(now, m));
-            List<ForkJoinTask<?>> tasks = new ArrayList<>();
-            for (int i : open) {
-                tasks.add(ForkJoinTask.adapt(() -> {
-                    Found f = find(now, i / n, study.targets().get(i % n));
-                    if (last || !(f.distance().error() > study.accuracy())) {
-                        found[i] = f;
-                        progress.at("mounts", done.incrementAndGet(), found.length);
-                    }
-                }));
-            }
-            ForkJoinTask.invokeAll(tasks);
         }
+        progress.at("mounts", found.length, found.length);
         return IntStream.range(0, mounts.size())
                 .mapToObj(m -> Arrays.asList(found).subList(m * n, (m + 1) * n))
                 .toList();
+    }
+
+    /** Finds pairs of mount and target at a step of the ladder. */
+    private void climb(int step, int[] open, Found[] found) {
+        int n = study.targets().size();
+        AtomicInteger done = new AtomicInteger(found.length - open.length);
+        IntStream.of(open).map(i -> i / n).distinct().forEach(m -> prepare(step, m));
+        ForkJoinTask.invokeAll(IntStream.of(open)
+                .mapToObj(i -> ForkJoinTask.adapt(() -> {
+                    found[i] = find(step, i / n, study.targets().get(i % n));
+                    progress.at("mounts", done.getAndIncrement(), found.length);
+                }))
+                .toList());
     }
 
     /** Solves the switch in a mount at a step of the ladder and at the one before. */
@@ -206,13 +207,18 @@ public final class MountRunner {
             if (solvedSwitches[s][m] == null) {
                 SolvedSwitch solved = ladder.step(s).solved();
                 String id = mounts.get(m).id();
-                solvedSwitches[s][m] = solved.in(parts(m, s), bytes -> progress.solving(id, bytes));
+                solvedSwitches[s][m] = solved.operatorsIn(parts(m), bytes -> progress.solving(id, bytes));
             }
         }
     }
 
-    private List<Part> parts(int m, int step) {
-        return mounts.get(m).parts(study.switchModel().coreRadius(), AccuracyPolicy.coneSteps(step));
+    /** The switch in a mount once more, for fields and losses: one mount after the other, since these take the memory of its factors. */
+    private SolvedSwitch withFields(int m) {
+        return ladder.step(ResolutionLadder.FIRST).solved().in(parts(m), bytes -> {});
+    }
+
+    private List<Part> parts(int m) {
+        return mounts.get(m).parts(study.switchModel().coreRadius());
     }
 
     private Found find(int step, int m, Target target) {
@@ -262,7 +268,7 @@ public final class MountRunner {
         List<MountCase.Corner> all = worst.of(solved, solvedSwitches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(
                 mount,
-                parts(m, ResolutionLadder.FIRST),
+                parts(m),
                 operating(s),
                 reserve(m),
                 all,
@@ -347,7 +353,7 @@ public final class MountRunner {
 
     private List<Warning> warnings(Mount mount, List<Found> found) {
         List<Warning> list = new ArrayList<>();
-        mount.parts(study.switchModel().coreRadius(), 1).stream()
+        mount.parts(study.switchModel().coreRadius()).stream()
                 .map(Part::material)
                 .distinct()
                 .forEach(mat -> ValidityLimits.permeability(mat.id(), mat).ifPresent(list::add));

@@ -33,9 +33,6 @@ public final class MountReader {
     /** Widest walls, bores and rings, in diameters of the face: wider ones take minutes and change nothing. */
     private static final double WIDEST = 20;
 
-    /** Steps of a cone when only overlaps are looked for. */
-    private static final int STEPS = 8;
-
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Materials materials;
@@ -233,7 +230,7 @@ public final class MountReader {
         SwitchModel m = model.orElseThrow();
         List<Part> fixed = new ArrayList<>(m.parts());
         fixed.add(new Part("winding", Role.WINDING, m.winding().section(), Material.AIR));
-        for (Part part : mount.parts(m.coreRadius(), STEPS)) {
+        for (Part part : mount.parts(m.coreRadius())) {
             for (Part other : fixed) {
                 if (part.section().overlaps(other.section())) {
                     node.problem(named(part) + " overlaps " + named(other));

@@ -39,9 +39,6 @@ public record Mount(
     /** A cover without an end is cut at this many radii of the core. */
     static final double COVER_CUT = 5;
 
-    /** Steps of a cone when only its widths are asked for. */
-    private static final int CONE = 16;
-
     public Mount {
         rings = List.copyOf(rings);
     }
@@ -167,11 +164,10 @@ public record Mount(
      * Its parts, without the background. Walls and covers without an end are cut where they no longer matter; a straight edge is left out.
      *
      * @param scale radius of the core, m
-     * @param steps number of steps that stand for a cone, each as wide as the cone is in its middle
      */
-    public List<Part> parts(double scale, int steps) {
+    public List<Part> parts(double scale) {
         List<Part> parts = new ArrayList<>();
-        wall.ifPresent(w -> addWall(w, Math.min(w.diameter() / 2, widest() + CUT * scale), steps, parts));
+        wall.ifPresent(w -> addWall(w, Math.min(w.diameter() / 2, widest() + CUT * scale), parts));
         parts.addAll(rings);
         cover.ifPresent(c -> parts.add(new Part(
                 "cover",
@@ -185,26 +181,24 @@ public record Mount(
         return parts;
     }
 
-    private void addWall(Wall w, double outer, int steps, List<Part> parts) {
+    private void addWall(Wall w, double outer, List<Part> parts) {
         double depth = 0;
         for (Opening o : w.openings()) {
-            int n = o.conical() ? steps : 1;
-            for (int i = 0; i < n; i++) {
-                double diameter = o.front() + (o.back() - o.front()) * (n == 1 ? 0 : (i + 0.5) / n);
-                double from = o.from() + (o.to() - o.from()) * i / n;
-                double to = o.from() + (o.to() - o.from()) * (i + 1) / n;
-                addRing(w, diameter / 2, outer, from, to, parts);
-            }
+            addRing(w, o, outer, parts);
             depth = o.to();
         }
-        addRing(w, w.bore() / 2, outer, depth, w.thickness(), parts);
+        addRing(w, new Opening(w.bore(), w.bore(), depth, w.thickness()), outer, parts);
     }
 
-    private void addRing(Wall w, double inner, double outer, double from, double to, List<Part> parts) {
-        if (to > from && outer > inner) {
+    private void addRing(Wall w, Opening o, double outer, List<Part> parts) {
+        if (o.to() > o.from() && outer > o.front() / 2) {
             String name = parts.isEmpty() ? "wall" : "wall " + (parts.size() + 1);
-            parts.add(
-                    new Part(name, Role.MOUNT, new Section(inner, outer, surface - to, surface - from), w.material()));
+            double flare = (o.front() - o.back()) / 2;
+            parts.add(new Part(
+                    name,
+                    Role.MOUNT,
+                    new Section(o.back() / 2, outer, surface - o.to(), surface - o.from(), flare),
+                    w.material()));
         }
     }
 
@@ -215,7 +209,7 @@ public record Mount(
      * @param radius radius of the circle around the target, m
      */
     public double floor(double radius) {
-        // a cone lets a target in as far as it is wide enough; steps would be finer or coarser than it is
+        // a cone lets a target in as far as it is wide enough
         double floor = 0;
         if (wall.isPresent() && surface > 0) {
             Wall w = wall.get();
@@ -265,17 +259,17 @@ public record Mount(
 
     /** The narrowest diameter that is free between two heights above the face, m; infinite without anything there. */
     public double clearance(double low, double high) {
-        return parts(1, CONE).stream()
+        return parts(1).stream()
                 .map(Part::section)
                 .filter(s -> s.z1() > low && s.z0() < high)
-                .mapToDouble(s -> 2 * s.r0())
+                .mapToDouble(s -> 2 * s.innerAt(low))
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Height above the face of the highest metal, m; 0 when none stands above it. */
     public double top() {
-        return parts(1, 1).stream()
+        return parts(1).stream()
                 .filter(p -> p.material().hasEffect())
                 .mapToDouble(p -> p.section().z1())
                 .reduce(0, Math::max);

@@ -41,6 +41,10 @@ public final class PartDrawing {
     public static void fill(Graphics2D g, SectionView view, Part part) {
         g.setColor(ground(part.role()));
         for (int side = -1; side <= 1; side += 2) {
+            if (part.section().flare() > 0) {
+                g.fill(leaning(view, part.section(), side));
+                continue;
+            }
             Rectangle2D shape = view.rectangle(part.section(), side);
             if (!shape.isEmpty()) {
                 g.fill(shape);
@@ -55,6 +59,10 @@ public final class PartDrawing {
         Section s = part.section();
         Path2D path = new Path2D.Double();
         for (int side = -1; side <= 1; side += 2) {
+            if (s.flare() > 0) {
+                path.append(leaning(view, s, side), false);
+                continue;
+            }
             Rectangle2D shape = view.rectangle(s, side);
             if (shape.isEmpty()) {
                 continue;
@@ -71,6 +79,19 @@ public final class PartDrawing {
             }
         }
         g.draw(path);
+    }
+
+    /** A section whose inner side leans, on one side of the axis, cut off at the box. */
+    private static Area leaning(SectionView view, Section s, int side) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(view.x(side * s.r0()), view.y(s.z0()));
+        path.lineTo(view.x(side * s.r1()), view.y(s.z0()));
+        path.lineTo(view.x(side * s.r1()), view.y(s.z1()));
+        path.lineTo(view.x(side * s.innerAt(s.z1())), view.y(s.z1()));
+        path.closePath();
+        Area area = new Area(path);
+        area.intersect(new Area(view.box()));
+        return area;
     }
 
     /** A ball as it lies across the axis, cut off at the box: its ground or its outline. */

@@ -95,11 +95,12 @@ public final class JsonParts {
     }
 
     private static Map<String, Object> section(Section s) {
-        return new JsonNode()
+        JsonNode node = new JsonNode()
                 .with("r0_m", s.r0())
                 .with("r1_m", s.r1())
                 .with("z0_m", s.z0())
                 .with("z1_m", s.z1());
+        return s.flare() > 0 ? node.with("r0_at_z1_m", s.innerAt(s.z1())) : node;
     }
 
     /** Enters a material into the list and returns its key. */

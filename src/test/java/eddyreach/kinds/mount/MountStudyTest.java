@@ -261,7 +261,7 @@ class MountStudyTest {
         SolvedSwitch free =
                 new SolvedSwitch(study.switchModel(), Resolution.FINE.withoutFields(), study.targets(), bytes -> {});
         SolvedSwitch solved =
-                free.in(study.mounts().get(0).parts(study.switchModel().coreRadius(), 1), bytes -> {});
+                free.in(study.mounts().get(0).parts(study.switchModel().coreRadius()), bytes -> {});
         assertThat(solved.plane()).isEqualTo(3e-3);
         study.targets().forEach(ball -> assertTheExactBall(free, solved, ball));
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import eddyreach.geometry.Part;
+import eddyreach.geometry.Section;
 import eddyreach.kinds.mount.MountInput;
 import eddyreach.model.values.MetricThread;
 import eddyreach.model.values.Mount;
@@ -42,7 +43,7 @@ class MountReaderTest {
     }
 
     private static List<Part> parts(Mount m) {
-        return m.parts(7e-3, 4);
+        return m.parts(7e-3);
     }
 
     @Test
@@ -62,16 +63,14 @@ class MountReaderTest {
     }
 
     @Test
-    void aConeIsMadeOfStepsThatHoldItsVolumeAndLetsATargetInAsFarAsItIsWide() {
+    void aConeIsOneRingThatLeansAndLetsATargetInAsFarAsItIsWide() {
         Mount m = mount("sunk by: 6 mm, wall: {material: aluminium, thickness: 20 mm,"
                 + " countersink: {diameter: 40 mm, depth: 10 mm, to: 20 mm}}");
-        List<Part> steps = m.parts(7e-3, 200).subList(0, 200);
-        double removed = steps.stream()
-                .mapToDouble(p -> Math.pow(p.section().r0(), 2)
-                        * (p.section().z1() - p.section().z0()))
-                .sum();
-        // a frustum's volume over pi: h (R^2 + R r + r^2) / 3
-        assertThat(removed).isCloseTo(10e-3 * (400 + 200 + 100) * 1e-6 / 3, within(1e-10));
+        Section cone = parts(m).get(0).section();
+        assertThat(cone.innerAt(-4e-3)).as("where it ends").isCloseTo(10e-3, within(1e-12));
+        assertThat(cone.innerAt(1e-3)).as("half way up").isCloseTo(15e-3, within(1e-12));
+        assertThat(cone.innerAt(6e-3)).as("at the surface").isCloseTo(20e-3, within(1e-12));
+        assertThat(m.clearance(1e-3, 2e-3)).isCloseTo(30e-3, within(1e-12));
         assertThat(m.floor(15e-3)).as("half way down the cone").isCloseTo(1e-3, within(1e-12));
     }
 

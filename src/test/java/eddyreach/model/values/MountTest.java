@@ -51,28 +51,25 @@ class MountTest {
     @Test
     void aWallWithoutAnEndIsCutThreeRadiiBeyondItsWidestOpening() {
         Mount m = mount(4 * MM, wall(FOREVER, FOREVER, new Mount.Opening(36 * MM, 36 * MM, 0, 10 * MM)), null);
-        List<Part> parts = m.parts(7 * MM, 4);
+        List<Part> parts = m.parts(7 * MM);
         assertThat(parts).hasSize(2);
         assertSection(parts.get(0), 18, 18 + 21, -6, 4);
         assertSection(parts.get(1), 10, 18 + 21, -16, -6);
-        assertThat(mount(0, wall(30 * MM, FOREVER), null)
-                        .parts(7 * MM, 4)
-                        .get(0)
-                        .section())
+        assertThat(mount(0, wall(30 * MM, FOREVER), null).parts(7 * MM).get(0).section())
                 .as("one with an end is not")
                 .isEqualTo(new Section(10 * MM, 15 * MM, -20 * MM, 0));
         Mount ringed = mount(0, wall(FOREVER, FOREVER), null, ring("washer", 9, 25, -22, -20));
-        assertThat(ringed.parts(7 * MM, 4).get(0).section().r1()).isCloseTo(46 * MM, within(1e-15));
+        assertThat(ringed.parts(7 * MM).get(0).section().r1()).isCloseTo(46 * MM, within(1e-15));
     }
 
     @Test
-    void stepsOfAConeHaveItsDiameterInTheirMiddles() {
+    void aConeLeansOutwardsTowardsTheSurface() {
         Mount m = mount(0, wall(100 * MM, FOREVER, new Mount.Opening(40 * MM, 20 * MM, 0, 10 * MM)), null);
-        List<Part> parts = m.parts(7 * MM, 2);
-        assertThat(parts).extracting(Part::name).containsExactly("wall", "wall 2", "wall 3");
-        assertSection(parts.get(0), 17.5, 41, -5, 0);
-        assertSection(parts.get(1), 12.5, 41, -10, -5);
-        assertSection(parts.get(2), 10, 41, -20, -10);
+        List<Part> parts = m.parts(7 * MM);
+        assertThat(parts).extracting(Part::name).containsExactly("wall", "wall 2");
+        assertSection(parts.get(0), 10, 41, -10, 0);
+        assertThat(parts.get(0).section().flare()).isCloseTo(10 * MM, within(1e-15));
+        assertSection(parts.get(1), 10, 41, -20, -10);
         assertThat(new Mount.Opening(2, 2, 0, 1).conical()).isFalse();
         assertThat(new Mount.Opening(3, 2, 0, 1).conical()).isTrue();
     }
@@ -80,17 +77,17 @@ class MountTest {
     @Test
     void aCoverWithoutAnEndIsCutAtFiveRadii() {
         Mount.Cover endless = new Mount.Cover(PLASTIC, 2 * MM, 1 * MM, FOREVER);
-        assertSection(mount(0, null, endless).parts(7 * MM, 4).get(0), 0, 35, 2, 3);
+        assertSection(mount(0, null, endless).parts(7 * MM).get(0), 0, 35, 2, 3);
         assertSection(
                 mount(0, null, endless, ring("wide", 9, 60, -9, -8))
-                        .parts(7 * MM, 4)
+                        .parts(7 * MM)
                         .get(1),
                 0,
                 60,
                 2,
                 3);
         Mount.Cover disc = new Mount.Cover(PLASTIC, 2 * MM, 1 * MM, 24 * MM);
-        assertSection(mount(0, null, disc).parts(7 * MM, 4).get(0), 0, 12, 2, 3);
+        assertSection(mount(0, null, disc).parts(7 * MM).get(0), 0, 12, 2, 3);
         assertThat(mount(0, null, disc).top()).as("plastic is no metal").isZero();
         assertThat(mount(0, null, disc).floor(1 * MM))
                 .as("but it stops a target")
@@ -150,7 +147,7 @@ class MountTest {
     @Test
     void anEmptyMountHasNothing() {
         assertThat(Mount.freeAir().isEmpty()).isTrue();
-        assertThat(Mount.freeAir().parts(7 * MM, 4)).isEmpty();
+        assertThat(Mount.freeAir().parts(7 * MM)).isEmpty();
         assertThat(mount(0, wall(100 * MM, FOREVER), null).isEmpty()).isFalse();
         assertThat(mount(0, null, new Mount.Cover(PLASTIC, 0, MM, MM)).isEmpty())
                 .isFalse();
