@@ -1,7 +1,12 @@
 package eddyreach.cli;
 
 import java.io.PrintWriter;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -61,16 +66,11 @@ final class Eddyreach implements Callable<Integer> {
     /** Runs the program and returns its exit code. */
     static int execute(Terminal terminal, String... args) {
         Eddyreach root = new Eddyreach(terminal);
-        CommandLine line = new CommandLine(root)
-                .addSubcommand(new RunCommand(terminal))
-                .addSubcommand(new AskCommand(terminal))
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new ListCommand(terminal))
-                .addSubcommand(new ShowCommand(terminal))
-                .addSubcommand(new NewCommand(terminal))
-                .addSubcommand(new ProveCommand(terminal))
-                .addSubcommand(new CompletionCommand(terminal))
-                .setOut(terminal.out())
+        CommandLine line = new CommandLine(root);
+        for (Supplier<Object> command : commands(terminal, args)) {
+            line.addSubcommand(command.get());
+        }
+        line.setOut(terminal.out())
                 .setErr(terminal.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.colours() ? Ansi.AUTO : Ansi.OFF))
                 .setUsageHelpWidth(80)
@@ -81,6 +81,22 @@ final class Eddyreach implements Callable<Integer> {
                 .setExecutionExceptionHandler(
                         (e, command, parsed) -> Failures.execution(e, terminal.err(), root.trace));
         return finished(terminal, run(line, terminal.err(), root, args));
+    }
+
+    /** The command that is asked for alone, where no other is needed to run it: to make them all takes a tenth of a second. */
+    private static Collection<Supplier<Object>> commands(Terminal terminal, String... args) {
+        Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+        all.put("run", () -> new RunCommand(terminal));
+        all.put("ask", () -> new AskCommand(terminal));
+        all.put("check", () -> new CheckCommand(terminal));
+        all.put("list", () -> new ListCommand(terminal));
+        all.put("show", () -> new ShowCommand(terminal));
+        all.put("new", () -> new NewCommand(terminal));
+        all.put("prove", () -> new ProveCommand(terminal));
+        Supplier<Object> asked = args.length == 0 ? null : all.get(args[0]);
+        // completion lists what all of them take
+        all.put("completion", () -> new CompletionCommand(terminal));
+        return asked == null ? all.values() : List.of(asked);
     }
 
     private static int run(CommandLine line, PrintWriter err, Eddyreach root, String... args) {

@@ -161,10 +161,10 @@ public final class WindingResistance {
     }
 
     private double conductivity(double celsius) {
-        return Require.positive(
-                "conductivity at " + celsius + " degC",
-                winding.wire().conductor().conductivity(celsius),
-                "S/m");
+        double sigma = winding.wire().conductor().conductivity(celsius);
+        return sigma > 0 && sigma < Double.POSITIVE_INFINITY
+                ? sigma
+                : Require.positive("conductivity at " + celsius + " degC", sigma, "S/m");
     }
 
     private double x(double omega, double celsius) {

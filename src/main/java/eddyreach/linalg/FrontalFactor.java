@@ -276,17 +276,17 @@ public final class FrontalFactor {
                 x[c][plan.kept[k]] = kept[c][k];
             }
         }
+        double[][] local = new double[kept.length][plan.largestFront()];
         for (int v = plan.rows.length - 1; v >= 0; v--) {
-            backward(v, x);
+            backward(v, x, local);
         }
         return x;
     }
 
-    private void backward(int node, double[][] x) {
+    private void backward(int node, double[][] x, double[][] local) {
         int[] rows = plan.rows[node];
         int m = plan.ownCount[node];
         int last = rows.length - 1;
-        double[][] local = new double[x.length][rows.length];
         for (int c = 0; c < x.length; c++) {
             gather(x[c], rows, m, local[c]);
         }

@@ -113,14 +113,24 @@ public final class ComplexBessel {
         if (z.equals(Complex.ZERO)) {
             return new Complex[] {Complex.ZERO, Complex.ZERO};
         }
-        Complex r = Complex.ZERO;
+        double x = z.getReal();
+        double y = z.getImaginary();
+        double re = 0;
+        double im = 0;
         Complex second = Complex.ZERO;
         for (int n = startOrder(z.abs()); n > 0; n--) {
-            second = r;
-            // z / (2n - z r) rather than 1 / (2n/z - r): no overflow at tiny z
-            r = z.divide(new Complex(2.0 * n).subtract(z.multiply(r)));
+            if (n == 1) {
+                second = new Complex(re, im);
+            }
+            // z / (2n - z r) rather than 1 / (2n/z - r): no overflow at tiny z; no objects, since a tank asks hundreds
+            // of times
+            double a = 2.0 * n - x * re + y * im;
+            double b = -x * im - y * re;
+            double size = a * a + b * b;
+            re = (x * a + y * b) / size;
+            im = (y * a - x * b) / size;
         }
-        return new Complex[] {r, second};
+        return new Complex[] {new Complex(re, im), second};
     }
 
     private static Scaled hankel(Complex z) {

@@ -51,8 +51,7 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
      */
     public SwitchPoints find(DoubleUnaryOperator curve, double freeConductance) {
         Require.positive("conductance without a target", freeConductance, "S");
-        DoubleUnaryOperator checked =
-                g -> Require.positive("conductance at distance " + g + " m", curve.applyAsDouble(g), "S");
+        DoubleUnaryOperator checked = g -> checked(g, curve.applyAsDouble(g));
         List<Node> inward = nodes(checked);
         Collections.reverse(inward);
         double far = inward.get(0).conductance;
@@ -78,6 +77,13 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
                 : new SwitchPoints.Switches(approach, departure);
     }
 
+    /** The words are put together for an error alone: they would take as long as the conductance. */
+    private static double checked(double distance, double conductance) {
+        return conductance > 0 && conductance < Double.POSITIVE_INFINITY
+                ? conductance
+                : Require.positive("conductance at distance " + distance + " m", conductance, "S");
+    }
+
     private record Node(double distance, double conductance) {}
 
     private static Crossing last(List<Crossing> crossings) {
@@ -87,10 +93,12 @@ public record SwitchPointFinder(Trim trim, double maxDistance, int intervals) {
     /** Samples from contact outward, with the extrema that matter between them. */
     private List<Node> nodes(DoubleUnaryOperator curve) {
         List<Node> samples = new ArrayList<>(intervals + 1);
-        for (int i = 0; i <= intervals; i++) {
+        // from far to near: what a curve needs in contact, most of all, comes little by little
+        for (int i = intervals; i >= 0; i--) {
             double g = maxDistance * i / intervals;
             samples.add(new Node(g, curve.applyAsDouble(g)));
         }
+        Collections.reverse(samples);
         List<Node> nodes = new ArrayList<>(samples);
         for (int i = 0; i <= intervals; i++) {
             int first = Math.max(0, Math.min(i - 1, intervals - 2));

@@ -48,7 +48,7 @@ class TerminalTest {
         assertThat(err.toString())
                 .startsWith("\rquick [                    ] field of p14-reference, at most ")
                 .contains(" MB 0/1")
-                .contains("\rquick [####################] targets 2/2")
+                .contains("\rquick [####################] distances 48/48")
                 .endsWith(" \r")
                 .doesNotContain("\n");
     }

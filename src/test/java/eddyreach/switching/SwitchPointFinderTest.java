@@ -271,7 +271,7 @@ class SwitchPointFinderTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new SwitchPointFinder(TRIM, RANGE, 3));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FINDER.find(g -> Double.NaN, FREE))
-                .withMessageStartingWith("conductance at distance 0.0 m");
+                .withMessageStartingWith("conductance at distance " + RANGE + " m");
         assertThatIllegalArgumentException().isThrownBy(() -> FINDER.find(SwitchPointFinderTest::standard, -1));
     }
 }

@@ -132,7 +132,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                         other ? Change.Kind.NON_FLUSH_SWITCH : Change.Kind.LARGER_SWITCH,
                         a.model().id(),
                         a.model().ratedDistance(),
-                        on(a.step(), target));
+                        trial.on(a.step(), target));
             }
             List<Change> ranked = all.stream()
                     .filter(c -> c.gain() >= WORTH * model.ratedDistance())
@@ -163,7 +163,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                 add(Change.Kind.STANDARD_SIZE, "", square.side(), trial.on(Variants.outline(target, square)));
             }
             Variants.size(target, TrialSwitches.WIDEST)
-                    .ifPresent(t -> add(Change.Kind.LARGER_TARGET, "", TrialSwitches.WIDEST, on(others.wide, t)));
+                    .ifPresent(t -> add(Change.Kind.LARGER_TARGET, "", TrialSwitches.WIDEST, trial.on(others.wide, t)));
         }
 
         /** Another gauge, of a foil alone: what is thicker has its thickness for a reason. */
@@ -176,7 +176,7 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
             }
             Material m = single.get().material();
             double computed =
-                    BestThickness.of(trial.step().solved(), target, m, now).thickness();
+                    BestThickness.of(trial.plain().solved(), target, m, now).thickness();
             double best = new BigDecimal(computed).round(new MathContext(1)).doubleValue();
             if (best >= THINNEST && best < Regime.THIN * m.skinDepth(omega, Temperature.AMBIENT)) {
                 add(
@@ -192,10 +192,6 @@ public record Advice(boolean needed, List<Change> changes, boolean otherPrincipl
                 all.add(new Change(kind, name, value, on, on - now));
             }
         }
-    }
-
-    private static double on(ResolutionLadder.Step step, Target target) {
-        return ConductanceCurve.of(step.solved(), target).on(step.trim());
     }
 
     private static boolean conductor(Target target) {

@@ -1,7 +1,6 @@
 package eddyreach.engine.assure;
 
 import eddyreach.materials.Material;
-import eddyreach.materials.Temperature;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.switching.StandardQuantities;
 
@@ -48,20 +47,6 @@ public record Allowances(
                 s.coldest,
                 s.hottest,
                 s.conductivity,
-                s.leastPermeability,
-                s.mostPermeability);
-    }
-
-    /** What the switch alone may differ: the target is what it is said to be, at 23 C. */
-    public static Allowances ofSwitchAlone(SwitchModel model) {
-        Allowances s = STANDARD;
-        return new Allowances(
-                s.effective,
-                s.usable,
-                model.differentialTravel(),
-                Temperature.AMBIENT,
-                Temperature.AMBIENT,
-                0,
                 s.leastPermeability,
                 s.mostPermeability);
     }

@@ -14,17 +14,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /**
- * Makes the assessment of each target of a study: where targets are studied one by one, a band that allows for everything, explanation and
- * advice; in a comparison of materials, for which that would take as long as the whole study, a band that allows for the switch alone.
+ * Makes the assessment of each target of a study: a band that allows for everything and, where targets are studied one by one, explanation and
+ * advice.
  */
 public final class Assessor {
+
+    /** Variants that a band takes of most targets. */
+    private static final int BAND = 12;
+
+    /** Variants that explanation and advice try of most targets. */
+    private static final int VARIANTS = 14;
 
     private final String id;
     private final Setup setup;
     private final Scope scope;
-    private final List<SwitchModel> alternatives;
+    private final Supplier<List<SwitchModel>> alternatives;
     private final ResolutionLadder ladder;
     private final Progress progress;
 
@@ -32,8 +39,8 @@ public final class Assessor {
     public enum Scope {
         /** A band that allows for everything, explanation and advice. */
         WHOLE,
-        /** A band that allows for the switch alone. */
-        SWITCH_ALONE
+        /** The band alone. */
+        BANDS
     }
 
     /**
@@ -48,12 +55,12 @@ public final class Assessor {
             String id,
             Setup setup,
             Scope scope,
-            List<SwitchModel> alternatives,
+            Supplier<List<SwitchModel>> alternatives,
             ResolutionLadder ladder,
             Progress progress) {
         this.id = id;
         this.scope = scope;
-        this.alternatives = List.copyOf(alternatives);
+        this.alternatives = alternatives;
         this.setup = setup;
         this.ladder = ladder;
         this.progress = progress;
@@ -78,28 +85,26 @@ public final class Assessor {
     }
 
     private List<TargetResult> assessed(List<TargetResult> results) {
-        progress.at("bands", 0, results.size());
-        boolean single = scope == Scope.WHOLE;
-        Allowances allowances =
-                single ? Allowances.of(setup.switchModel()) : Allowances.ofSwitchAlone(setup.switchModel());
+        Runnable counted = progress.steps("bands", BAND * results.size());
+        Allowances allowances = Allowances.of(setup.switchModel());
         TrialSwitches trials = new TrialSwitches(
                 setup, results.stream().map(TargetResult::target).toList());
-        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances);
+        AssuranceFinder finder = new AssuranceFinder(setup, trials.plain(), allowances, counted);
         List<ConductanceCurve> nominal =
                 each(results.size(), i -> trials.curve(results.get(i).target()));
         List<Assurance> bands = each(results.size(), i -> {
             TargetResult r = results.get(i);
             return finder.of(r.target(), nominal.get(i), r.distance());
         });
-        if (!single) {
+        if (scope == Scope.BANDS) {
             return each(
                     results.size(),
                     i -> results.get(i).with(new Assessment(bands.get(i), Optional.empty(), Optional.empty())));
         }
-        progress.at("variants", 0, results.size());
+        Runnable variants = progress.steps("variants", VARIANTS * (results.size() - 1));
         Explanation.Retuned retuned = Explanation.Retuned.of(trials);
         Optional<Advice.Others> others = bands.stream().anyMatch(b -> Advice.needed(setup.switchModel(), b))
-                ? Optional.of(new Advice.Others(alternatives, trials))
+                ? Optional.of(new Advice.Others(alternatives.get(), trials))
                 : Optional.empty();
         double omega = ladder.step(ResolutionLadder.FIRST).solved().free().omega();
         return each(results.size(), i -> {
@@ -107,7 +112,7 @@ public final class Assessor {
             if (r.target().actsAs(setup.standard())) {
                 return r.with(new Assessment(bands.get(i), Optional.empty(), Optional.empty()));
             }
-            TrialSwitches.Trial trial = trials.of(r.distance(), nominal.get(i));
+            TrialSwitches.Trial trial = trials.of(r.distance(), nominal.get(i), variants);
             Advice advice = Advice.needed(setup.switchModel(), bands.get(i))
                     ? Advice.of(setup, trial, others.orElseThrow(), r.target(), r, omega)
                     : Advice.none();

@@ -39,6 +39,7 @@ public final class AssuranceFinder {
     private final Place place;
     private final Allowances allowances;
     private final Trim nominal;
+    private final Runnable step;
 
     /**
      * For targets in free air.
@@ -46,27 +47,30 @@ public final class AssuranceFinder {
      * @param setup switch and standard target
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
+     * @param step is run after each variant of a target
      * @throws SelfCheckException if a computation fails its own checks
      * @throws MemoryException if a field problem may not fit into the heap
      * @throws NoOscillationException if the tank finds no frequency
      */
-    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances) {
-        this(new SwitchCorners(setup, rough, allowances), allowances);
+    public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances, Runnable step) {
+        this(new SwitchCorners(setup, rough, allowances), allowances, step);
     }
 
-    private AssuranceFinder(SwitchCorners corners, Allowances allowances) {
-        this(corners, Place.freeAir(corners), allowances);
+    private AssuranceFinder(SwitchCorners corners, Allowances allowances, Runnable step) {
+        this(corners, Place.freeAir(corners), allowances, step);
     }
 
     /**
      * @param corners the switch
      * @param place where it stands
      * @param allowances what to allow for
+     * @param step is run after each variant
      */
-    AssuranceFinder(SwitchCorners corners, Place place, Allowances allowances) {
+    AssuranceFinder(SwitchCorners corners, Place place, Allowances allowances, Runnable step) {
         this.corners = corners;
         this.place = place;
         this.allowances = allowances;
+        this.step = step;
         nominal = corners.nominal().trim();
     }
 
@@ -261,7 +265,9 @@ public final class AssuranceFinder {
     }
 
     private List<ConductanceCurve> before(Case found, List<Condition> conditions) {
-        return place.before(found.target(), conditions, found.metal());
+        List<ConductanceCurve> curves = place.before(found.target(), conditions, found.metal());
+        curves.forEach(c -> step.run());
+        return curves;
     }
 
     /** A property at the values that it may have beside the stated one. */

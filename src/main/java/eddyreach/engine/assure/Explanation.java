@@ -143,14 +143,11 @@ public record Explanation(
                     .ifPresent(t -> list.add(new Sensitivity(Sensitivity.Quantity.SIZE, by, trial.on(t) / sr)));
         }
         retuned.slower()
-                .ifPresent(s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 0.5, on(s, target) / sr)));
+                .ifPresent(
+                        s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 0.5, trial.on(s, target) / sr)));
         retuned.faster()
-                .ifPresent(s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 2, on(s, target) / sr)));
+                .ifPresent(s -> list.add(new Sensitivity(Sensitivity.Quantity.FREQUENCY, 2, trial.on(s, target) / sr)));
         return list;
-    }
-
-    private static double on(ResolutionLadder.Step step, Target target) {
-        return ConductanceCurve.of(step.solved(), target).on(step.trim());
     }
 
     private static Optional<Steadiness> steadiness(double factor, List<Sensitivity> list) {

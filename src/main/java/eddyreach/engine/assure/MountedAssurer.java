@@ -70,7 +70,7 @@ public final class MountedAssurer {
                 corners = new SwitchCorners(setup, new TrialSwitches(setup, targets).plain(), allowances);
             }
             Place place = mount.isEmpty() ? Place.freeAir(corners) : new MountedPlace(mount);
-            known = new AssuranceFinder(corners, place, allowances);
+            known = new AssuranceFinder(corners, place, allowances, () -> {});
             finders.put(mount, known);
         }
         return known;

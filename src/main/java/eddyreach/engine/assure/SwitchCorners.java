@@ -52,7 +52,7 @@ final class SwitchCorners {
         double travel = allowances.differentialTravel() * longest;
         double least = (1 - allowances.usable()) * shortest;
         double most = (1 + allowances.usable()) * longest;
-        ConductanceCurve trimmed = ConductanceCurve.of(rough.solved(), standard);
+        ConductanceCurve trimmed = new ConductanceCurve(rough.solved(), rough.field(standard));
         pieceShort = weak(trimmed.conductance(shortest));
         pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
         double sr = model.effectiveDistance();

@@ -96,7 +96,7 @@ final class TrialSwitches {
 
     /** A target as it is before the switch as it is. */
     ConductanceCurve curve(Target target) {
-        return ConductanceCurve.of(plain.solved(), target);
+        return new ConductanceCurve(plain.solved(), plain.field(target));
     }
 
     /**
@@ -104,24 +104,33 @@ final class TrialSwitches {
      *
      * @param distance what was found for it at the fine resolution
      * @param nominal it as it is
+     * @param step is run after each variant
      */
-    Trial of(SwitchDistance distance, ConductanceCurve nominal) {
-        return new Trial(plain, distance, nominal.on(plain.trim()));
+    Trial of(SwitchDistance distance, ConductanceCurve nominal, Runnable step) {
+        return new Trial(plain, distance, nominal.on(plain.trim()), step);
     }
 
     /**
-     * Variants of one target before the switch as it is.
+     * Variants of one target.
      *
-     * @param step the switch
+     * @param plain the switch as it is
      * @param fine what was found for the target at the fine resolution
      * @param nominal its on distance at the rough resolution, m
+     * @param step is run after each variant
      */
-    record Trial(ResolutionLadder.Step step, SwitchDistance fine, double nominal) {
+    record Trial(ResolutionLadder.Step plain, SwitchDistance fine, double nominal, Runnable step) {
 
         /** On distance of a variant, m: the difference at the rough resolution added to what was found; NaN when it does not switch on. */
         double on(Target variant) {
-            double on = ConductanceCurve.of(step.solved(), variant).on(step.trim());
+            double on = on(plain, variant);
             return Double.isFinite(fine.on()) && Double.isFinite(nominal) ? Math.max(0, fine.on() + on - nominal) : on;
+        }
+
+        /** On distance of a variant before another switch, at the rough resolution, m; NaN when it does not switch on. */
+        double on(ResolutionLadder.Step before, Target variant) {
+            double on = ConductanceCurve.of(before.solved(), variant).on(before.trim());
+            step.run();
+            return on;
         }
     }
 }

@@ -70,21 +70,46 @@ public final class Approach {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public Outcome of(Target target) {
-        PlacedTarget fineField = fine.solved().target(target);
-        PlacedTarget coarseField = coarse.solved().target(target);
+        return of(target, () -> {});
+    }
+
+    /** Number of steps that {@link #of(Target, Runnable)} tells. */
+    public int steps() {
+        return 2 + 2 * points;
+    }
+
+    /**
+     * The same for somebody who watches.
+     *
+     * @param step is run after each field problem and each distance of the curve
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public Outcome of(Target target, Runnable step) {
+        PlacedTarget fineField = fine.field(target);
+        step.run();
+        PlacedTarget coarseField = coarse.field(target);
+        step.run();
         TargetEffect effect = fine.solved().effect(fineField);
         Map<Double, TankState> known = new HashMap<>();
-        SwitchPoints points = finder.points(g ->
-                known.computeIfAbsent(g, d -> fine.solved().state(effect, d)).conductance());
+        SwitchPoints found = finder.points(g -> known.computeIfAbsent(g, d -> {
+                    TankState state = fine.solved().state(effect, d);
+                    if (known.size() < points) {
+                        step.run();
+                    }
+                    return state;
+                })
+                .conductance());
         return new Outcome(
                 fine,
                 fineField,
-                curve(known, effect, coarse.solved().effect(coarseField)),
-                finder.distance(points, target, fineField, coarseField),
-                points.lostNearer().map(Crossing::distance).orElse(Double.NaN));
+                curve(known, effect, coarse.solved().effect(coarseField), step),
+                finder.distance(found, target, fineField, coarseField),
+                found.lostNearer().map(Crossing::distance).orElse(Double.NaN));
     }
 
-    private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect) {
+    private Curve curve(Map<Double, TankState> known, TargetEffect effect, TargetEffect coarseEffect, Runnable step) {
         int n = points;
         Curve.Builder curve = new Curve.Builder(n);
         double freeInductance = fine.solved().free().inductance();
@@ -93,6 +118,7 @@ public final class Approach {
             TankState s = known.computeIfAbsent(g, d -> fine.solved().state(effect, d));
             double difference =
                     s.change().subtract(coarseEffect.change(s.omega(), g)).abs();
+            step.run();
             curve.add(
                     g,
                     s,

@@ -1,5 +1,7 @@
 package eddyreach.engine.core;
 
+import java.util.concurrent.atomic.AtomicInteger;
+
 /** Is told how far a study has come. Called from several threads. */
 @FunctionalInterface
 public interface Progress {
@@ -13,6 +15,19 @@ public interface Progress {
      * @param total steps of the stage
      */
     void at(String stage, int done, int total);
+
+    /**
+     * Begins a stage whose steps are counted from any thread; more of them than were expected do not show.
+     *
+     * @param stage what is being computed, in a few words
+     * @param total number of steps expected
+     * @return to be run after each step
+     */
+    default Runnable steps(String stage, int total) {
+        AtomicInteger done = new AtomicInteger();
+        at(stage, 0, total);
+        return () -> at(stage, Math.min(total, done.incrementAndGet()), total);
+    }
 
     /**
      * A field problem is about to be solved.

@@ -32,8 +32,22 @@ public final class ResolutionLadder {
      *
      * @param solved the switch
      * @param trim its thresholds
+     * @param standard the target on which it is trimmed
+     * @param standardField its field problem
      */
-    public record Step(SolvedSwitch solved, Trim trim) {}
+    public record Step(SolvedSwitch solved, Trim trim, Target standard, PlacedTarget standardField) {
+
+        /**
+         * The field problem of a target where it stands; that of the standard target is solved already.
+         *
+         * @throws SelfCheckException if it fails its own checks
+         * @throws MemoryException if it may not fit into the heap
+         */
+        public PlacedTarget field(Target target) {
+            // parts are named after the target's id
+            return target.actsAs(standard) && target.id().equals(standard.id()) ? standardField : solved.target(target);
+        }
+    }
 
     /**
      * Computes the first two steps.
@@ -103,6 +117,6 @@ public final class ResolutionLadder {
                 solved.free().conductance(),
                 model.effectiveDistance(),
                 model.differentialTravel());
-        return new Step(solved, trim);
+        return new Step(solved, trim, standard, field);
     }
 }

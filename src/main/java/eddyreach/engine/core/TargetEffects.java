@@ -2,9 +2,11 @@ package eddyreach.engine.core;
 
 import eddyreach.field.axial.Band;
 import eddyreach.field.join.GapState;
+import eddyreach.field.join.Join;
 import eddyreach.field.join.OffAxisResponse;
 import eddyreach.field.join.OffAxisTarget;
 import eddyreach.field.join.PlacedTarget;
+import eddyreach.field.join.Reflection;
 import eddyreach.field.join.SwitchField;
 import eddyreach.field.join.TargetField;
 import org.apache.commons.math3.complex.Complex;
@@ -29,7 +31,9 @@ record TargetEffects(SwitchField field, Band band, double plane, double toleranc
             return interpolated(response(beside, nearest, band.low()), response(beside, nearest, band.high()));
         }
         TargetField axial = (TargetField) target;
-        return (omega, distance) -> axial(axial, omega, distance);
+        Join join = field.at(band.low());
+        Reflection reflection = axial.at(band.low());
+        return (omega, distance) -> field.at(omega, join).impedance(axial.at(omega, reflection), distance - plane);
     }
 
     /** Change of the impedance by a target at a distance, m, and an angular frequency, ohm. */

@@ -66,6 +66,11 @@ public final class FrequencyPair {
         return response.at(omega);
     }
 
+    /** The same into given arrays. */
+    public void response(double omega, double[][] out) {
+        response.at(omega, out);
+    }
+
     /** Emitted waves times square roots of the weights; real then imaginary part. */
     public double[][] link(double omega) {
         double t = share(omega);

@@ -25,8 +25,16 @@ public final class ResponsePair {
 
     /** The matrix row by row; real then imaginary part. */
     public double[][] at(double omega) {
+        double[][] out = new double[2][lowRe.length];
+        at(omega, out);
+        return out;
+    }
+
+    /** The same into given arrays: a tank asks for many frequencies. */
+    public void at(double omega, double[][] out) {
         double t = share(band, omega);
-        return new double[][] {mix(lowRe, highRe, t), mix(lowIm, highIm, t)};
+        mix(lowRe, highRe, t, out[0]);
+        mix(lowIm, highIm, t, out[1]);
     }
 
     /** Where a frequency lies in a band: 0 at its lower end, 1 at its higher. */
@@ -36,10 +44,14 @@ public final class ResponsePair {
 
     static double[] mix(double[] a, double[] b, double t) {
         double[] out = new double[a.length];
+        mix(a, b, t, out);
+        return out;
+    }
+
+    private static void mix(double[] a, double[] b, double t, double[] out) {
         for (int i = 0; i < out.length; i++) {
             out[i] = a[i] + t * (b[i] - a[i]);
         }
-        return out;
     }
 
     private static double[] scaled(double[][] m, double[] w) {

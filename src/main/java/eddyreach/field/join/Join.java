@@ -1,5 +1,6 @@
 package eddyreach.field.join;
 
+import eddyreach.field.axial.FrequencyPair;
 import eddyreach.field.axial.WaveBasis;
 import eddyreach.linalg.SmallGeneral;
 import eddyreach.linalg.SmallSymmetric;
@@ -20,12 +21,12 @@ import org.apache.commons.math3.complex.Complex;
 public final class Join {
 
     private final WaveBasis basis;
-    private final double omega;
     private final int n;
     private final double[] sRe;
     private final double[] sIm;
-    private final double[] linkRe;
-    private final double[] linkIm;
+    private double omega;
+    private double[] linkRe;
+    private double[] linkIm;
     private SmallSymmetric symmetric;
     private SmallGeneral general;
     private final double[] rootRe;
@@ -35,8 +36,8 @@ public final class Join {
 
     public Join(WaveBasis basis, double omega, double[][] response, double[][] link) {
         this.basis = basis;
-        this.omega = omega;
         n = basis.size();
+        this.omega = omega;
         sRe = response[0];
         sIm = response[1];
         linkRe = link[0];
@@ -45,6 +46,15 @@ public final class Join {
         rootIm = new double[n];
         yRe = new double[n];
         yIm = new double[n];
+    }
+
+    /** Goes on at another angular frequency, in the arrays that it has: a tank asks for many, each a little away from the last. */
+    void tune(double frequency, FrequencyPair pair) {
+        omega = frequency;
+        pair.response(omega, new double[][] {sRe, sIm});
+        double[][] link = pair.link(omega);
+        linkRe = link[0];
+        linkIm = link[1];
     }
 
     /** Angular frequency, rad/s. */

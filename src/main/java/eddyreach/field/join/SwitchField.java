@@ -120,6 +120,14 @@ public final class SwitchField {
         return new Join(basis, omega, pair.response(omega), pair.link(omega));
     }
 
+    /** The same in the scratch space of a join of this switch that has served; for one thread. */
+    public Join at(double omega, Join served) {
+        if (omega != served.omega()) {
+            served.tune(omega, pair);
+        }
+        return served;
+    }
+
     /**
      * The operator at one angular frequency, ready to be joined with targets beside the axis; orders left out count for 0.1 % of
      * |dZ| at most.

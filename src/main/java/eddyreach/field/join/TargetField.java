@@ -14,6 +14,11 @@ public non-sealed interface TargetField extends PlacedTarget {
      */
     Reflection at(double omega);
 
+    /** The same, where it can in the arrays of a reflection of this target that has served. */
+    default Reflection at(double omega, Reflection served) {
+        return at(omega);
+    }
+
     /**
      * The reflection of waves of an azimuthal order, for targets beside the axis.
      *

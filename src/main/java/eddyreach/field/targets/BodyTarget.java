@@ -45,6 +45,13 @@ public final class BodyTarget implements TargetField {
     }
 
     @Override
+    public Reflection at(double omega, Reflection served) {
+        Reflection.Full full = (Reflection.Full) served;
+        pair.response(omega, new double[][] {full.re(), full.im()});
+        return full;
+    }
+
+    @Override
     public Reflection at(int order, double omega) {
         if (order == 0) {
             return at(omega);

@@ -18,28 +18,14 @@ final class AnswerTable {
 
     private AnswerTable() {}
 
-    /** What the columns of the band are called: one that allows for the switch alone must not look like one that allows for all. */
-    static String bandTitle(ApproachResult result) {
-        return whole(result) ? "all units" : "all units, ideal target";
-    }
-
-    /** True when the bands allow for material and temperature of the target too. */
-    static boolean whole(ApproachResult result) {
-        return result.targets().stream()
-                .flatMap(t -> t.assessment().stream())
-                .anyMatch(a -> a.assurance().allowances().material());
-    }
+    /** What the columns of the band are called. */
+    static final String BAND = "all units";
 
     /** What the columns of the band mean. */
-    static String bandNote(ApproachResult result) {
-        return (whole(result)
-                        ? "All units: every switch of this type, over its tolerances, temperature and supply, and over the tolerances of"
-                                + " the target's material and thickness."
-                        : "All units, ideal target: every switch of this type over its tolerances, but a target of exactly the material"
-                                + " stated, at 23 °C, a stated range of permeability included. The ask command also allows for the target's material and temperature.")
-                + " Between on and off the output may be either. Plan to work up to four fifths of the assured distance; half of it"
-                + " leaves reserve for wear, dirt and misalignment. Nearer is also on.";
-    }
+    static final String BAND_NOTE =
+            "All units: every switch of this type, over its tolerances, temperature and supply, and over the tolerances of"
+                    + " the target's material and thickness. Between on and off the output may be either. Plan to work up to four fifths"
+                    + " of the assured distance; half of it leaves reserve for wear, dirt and misalignment. Nearer is also on.";
 
     /** A distance with its unit. */
     static String distance(double metres) {

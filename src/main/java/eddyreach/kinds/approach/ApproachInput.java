@@ -13,6 +13,7 @@ import eddyreach.study.StudyInput;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A study of the kinds {@code approach} and {@code materials}: targets that come nearer.
@@ -25,7 +26,7 @@ import java.util.Optional;
  * @param lastDistance largest distance of the curves, m, above the first
  * @param points number of distances, at least 2
  * @param fieldPictures whether to draw field pictures
- * @param alternatives other switches to try where this one reaches too little
+ * @param alternatives other switches to try where this one reaches too little; read only if they are tried
  * @param mount where the switch stands; empty for free air alone
  */
 public record ApproachInput(
@@ -36,14 +37,13 @@ public record ApproachInput(
         double lastDistance,
         int points,
         boolean fieldPictures,
-        List<SwitchModel> alternatives,
+        Supplier<List<SwitchModel>> alternatives,
         Optional<Mount> mount)
         implements StudyInput {
 
     public ApproachInput {
         targets = List.copyOf(targets);
         usualFactors = Map.copyOf(usualFactors);
-        alternatives = List.copyOf(alternatives);
     }
 
     /** Without other switches and in free air. */
@@ -63,12 +63,12 @@ public record ApproachInput(
                 lastDistance,
                 points,
                 fieldPictures,
-                List.of(),
+                List::of,
                 Optional.empty());
     }
 
     /** The same with other switches to try. */
-    public ApproachInput withAlternatives(List<SwitchModel> switches) {
+    public ApproachInput withAlternatives(Supplier<List<SwitchModel>> switches) {
         return new ApproachInput(
                 header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, switches, mount);
     }

@@ -106,7 +106,7 @@ final class ApproachPage {
             rows.add(new Page.Row(
                     cells, t.assessment().map(a -> !a.assurance().anywhereOn()).orElse(false)));
         }
-        String all = AnswerTable.bandTitle(result);
+        String all = AnswerTable.BAND;
         page.table(
                 List.of(
                         "target",
@@ -124,36 +124,30 @@ final class ApproachPage {
                 .toList());
         page.paragraph(
                 "On and off are nominal distances with their numerical error; the factor is the on distance over that of the"
-                        + " standard target. " + AnswerTable.bandNote(result));
+                        + " standard target. " + AnswerTable.BAND_NOTE);
     }
 
     private void method() {
         result.targets().get(0).assessment().map(Assessment::assurance).ifPresent(a -> {
             page.heading("How the assured distances are computed");
             page.paragraph(combined(a));
-            if (a.allowances().temperature()) {
-                page.paragraph(drift(a));
-            }
+            page.paragraph(drift(a));
         });
     }
 
     private static String combined(Assurance assurance) {
         Allowances a = assurance.allowances();
-        String rest = a.temperature()
-                ? "; winding, barrel and target from " + Labels.significant(a.coldest(), 3) + " to "
-                        + Labels.significant(a.hottest(), 3) + " °C; the target's conductivity ± "
-                        + percent(a.conductivity()) + "; and, where its permeability is assumed, "
-                        + Labels.significant(a.leastPermeability(), 3) + " to "
-                        + Labels.significant(a.mostPermeability(), 3)
-                        + " (a factor of two where it lies outside; where a material states a range, that); the thickness of flat parts by the"
-                        + " tolerance stated among the inputs. Conductivity and permeability spreads are common practice, not from a"
-                        + " standard"
-                : ". The target is exactly as stated, at 23 °C";
         return "The worst combination of all tolerances, recomputed rather than multiplied: ± " + percent(a.effective())
                 + " in effective distance from unit to unit; ± " + percent(a.usable())
                 + " over temperature and supply (limits of IEC 60947-5-2, from memory); a differential travel of up to "
-                + percent(a.differentialTravel()) + " (the standard allows 20 %)" + rest
-                + ". The numerical error is added. Drift of ferrite, capacitor and electronics and the influence of the supply are not"
+                + percent(a.differentialTravel()) + " (the standard allows 20 %); winding, barrel and target from "
+                + Labels.significant(a.coldest(), 3) + " to " + Labels.significant(a.hottest(), 3)
+                + " °C; the target's conductivity ± " + percent(a.conductivity())
+                + "; and, where its permeability is assumed, " + Labels.significant(a.leastPermeability(), 3) + " to "
+                + Labels.significant(a.mostPermeability(), 3)
+                + " (a factor of two where it lies outside; the range that a material states); the thickness of flat parts as the inputs say."
+                + " Conductivity and permeability spreads are common practice, not from a"
+                + " standard. The numerical error is added. Drift of ferrite, capacitor and electronics and the influence of the supply are not"
                 + " modelled; the standard's limits cover them. For the standard target the result is the standard's own: on up to"
                 + " 0.81 sn, off beyond 1.21 sn plus the differential travel.";
     }

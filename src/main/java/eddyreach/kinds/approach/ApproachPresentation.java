@@ -61,12 +61,10 @@ public record ApproachPresentation(ApproachResult result) implements Presentatio
 
     @Override
     public List<String> inputs() {
-        return AnswerTable.whole(result)
-                ? result.targets().stream()
-                        .skip(1)
-                        .flatMap(t -> ToleranceWords.of(t.target()).stream())
-                        .toList()
-                : List.of();
+        return result.targets().stream()
+                .skip(1)
+                .flatMap(t -> ToleranceWords.of(t.target()).stream())
+                .toList();
     }
 
     @Override

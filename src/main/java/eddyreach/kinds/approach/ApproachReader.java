@@ -58,8 +58,8 @@ public final class ApproachReader {
                 distances.points(),
                 pictures,
                 kind == ApproachKind.APPROACH
-                        ? AlternativeSwitches.of(header.switchModel(), context.library())
-                        : List.of(),
+                        ? () -> AlternativeSwitches.of(header.switchModel(), context.library(), context.materials())
+                        : List::of,
                 mount);
     }
 

@@ -111,7 +111,7 @@ public final class ApproachRunner {
         List<TargetResult> results = new Assessor(
                         study.id(),
                         study.setup(),
-                        comparison ? Assessor.Scope.SWITCH_ALONE : Assessor.Scope.WHOLE,
+                        comparison ? Assessor.Scope.BANDS : Assessor.Scope.WHOLE,
                         study.alternatives(),
                         ladder,
                         progress)
@@ -136,19 +136,21 @@ public final class ApproachRunner {
     private List<Found> find() {
         Found[] found = new Found[targets.size()];
         AtomicInteger done = new AtomicInteger();
-        progress.at("targets", 0, targets.size());
         for (int step = ResolutionLadder.FIRST; step <= ladder.last() && done.get() < targets.size(); step++) {
             boolean last = step == ladder.last();
             Approach approach = study.approach(ladder.step(step), ladder.step(step - 1));
+            Runnable counted = progress.steps(
+                    step == ResolutionLadder.FIRST ? "distances" : "distances, finer",
+                    (targets.size() - done.get()) * approach.steps());
             List<ForkJoinTask<?>> tasks = new ArrayList<>();
             for (int i = 0; i < found.length; i++) {
                 int index = i;
                 if (found[i] == null) {
                     tasks.add(ForkJoinTask.adapt(() -> {
-                        Approach.Outcome o = approach.of(targets.get(index));
+                        Approach.Outcome o = approach.of(targets.get(index), counted);
                         if (last || !(o.distance().error() > study.accuracy())) {
                             found[index] = found(index, o);
-                            progress.at("targets", done.incrementAndGet(), targets.size());
+                            done.incrementAndGet();
                         }
                     }));
                 }

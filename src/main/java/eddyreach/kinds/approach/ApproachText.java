@@ -74,13 +74,7 @@ final class ApproachText {
             return;
         }
         page.line(page.mark(
-                TextPage.row(
-                        BAND_COLUMNS,
-                        AnswerTable.bandTitle(result),
-                        "on up to",
-                        "off beyond",
-                        "work up to",
-                        "with reserve"),
+                TextPage.row(BAND_COLUMNS, AnswerTable.BAND, "on up to", "off beyond", "work up to", "with reserve"),
                 TextPage.BOLD));
         for (TargetResult t : result.targets()) {
             t.assessment().map(Assessment::assurance).ifPresent(a -> {
@@ -96,7 +90,7 @@ final class ApproachText {
                 name.stream().skip(1).forEach(page::line);
             });
         }
-        page.paragraph("(Distances in mm.) " + AnswerTable.bandNote(result));
+        page.paragraph("(Distances in mm.) " + AnswerTable.BAND_NOTE);
         page.gap();
     }
 

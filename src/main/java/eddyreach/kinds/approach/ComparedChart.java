@@ -40,7 +40,7 @@ final class ComparedChart {
                     "The switches compared",
                     (result.each().get(0).mounted().isPresent() ? "in the mount · " : "")
                             + "switch-on distance, and how far every unit is on ("
-                            + AnswerTable.bandTitle(result.each().get(0)) + ")",
+                            + AnswerTable.BAND + ")",
                     result.name(),
                     (g, area) -> chart(shown).draw(g, area)));
         }

@@ -193,7 +193,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
             before = id;
         }
         page.paragraph("(Distances in mm; on up to and off beyond: " + title() + ".) " + NOTE + " "
-                + AnswerTable.bandNote(result.each().get(0)));
+                + AnswerTable.BAND_NOTE);
         page.gap();
         for (ApproachResult r : result.each()) {
             for (TargetResult t : r.targets().stream().skip(1).toList()) {
@@ -207,7 +207,7 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
     }
 
     private String title() {
-        return AnswerTable.bandTitle(result.each().get(0));
+        return AnswerTable.BAND;
     }
 
     private static String on(Line l) {
@@ -273,6 +273,6 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
                         "with reserve, mm"),
                 Set.of(2, 3, 4, 5, 6, 7, 8),
                 rows);
-        page.paragraph(NOTE + " " + AnswerTable.bandNote(result.each().get(0)));
+        page.paragraph(NOTE + " " + AnswerTable.BAND_NOTE);
     }
 }

@@ -86,9 +86,10 @@ public final class PartQuestion {
             MountFit.problems(mount.get(), target.get(), 0).forEach(p -> node.problem("mount", p));
         }
         problems.throwIfAny();
-        return study(id, model.orElseThrow(), target.orElseThrow(), materials)
+        SwitchModel asked = model.orElseThrow();
+        return study(id, asked, target.orElseThrow(), materials)
                 .in(mount)
-                .withAlternatives(AlternativeSwitches.of(model.orElseThrow(), library));
+                .withAlternatives(() -> AlternativeSwitches.of(asked, library, materials));
     }
 
     private Optional<Mount> mount(String reference, Materials materials, Optional<SwitchModel> model, Library library) {

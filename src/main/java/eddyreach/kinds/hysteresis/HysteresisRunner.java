@@ -65,14 +65,16 @@ final class HysteresisRunner {
     /** The switch trimmed with the differential travel of the study. */
     private ResolutionLadder.Step trimmed(ResolutionLadder.Step step) {
         SolvedSwitch solved = step.solved();
-        PlacedTarget standard = solved.target(study.standard());
+        PlacedTarget standard = step.standardField();
         return new ResolutionLadder.Step(
                 solved,
                 Trim.atFactory(
                         g -> solved.state(standard, g).conductance(),
                         solved.free().conductance(),
                         study.switchModel().effectiveDistance(),
-                        study.travel()));
+                        study.travel()),
+                step.standard(),
+                standard);
     }
 
     private HysteresisResult result() {

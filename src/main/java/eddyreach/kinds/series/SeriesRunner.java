@@ -121,7 +121,7 @@ final class SeriesRunner {
     }
 
     private Assurance worst(Pieces pieces, ConductanceCurve plain, SwitchDistance nominal) {
-        return new AssuranceFinder(study.setup(), pieces.step(), Allowances.of(study.switchModel()))
+        return new AssuranceFinder(study.setup(), pieces.step(), Allowances.of(study.switchModel()), () -> {})
                 .of(study.target(), plain, nominal);
     }
 

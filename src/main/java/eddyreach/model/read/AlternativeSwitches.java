@@ -17,8 +17,7 @@ public final class AlternativeSwitches {
      * The next larger switch of the same mounting and, for a flush one, the non-flush one of the same size, as far as the library
      * has them. Files that are not in order are passed over: they are told when they are asked for.
      */
-    public static List<SwitchModel> of(SwitchModel model, Library library) {
-        Materials materials = library.materials();
+    public static List<SwitchModel> of(SwitchModel model, Library library, Materials materials) {
         List<SwitchModel> all = new ArrayList<>();
         for (String id : library.switches()) {
             try {

@@ -164,9 +164,9 @@ public final class Library {
         if (Files.isRegularFile(path)) {
             return new SourceFile.OnDisk(path);
         }
-        String name = folder + "/" + id + ENDING;
-        if (shipped(folder).contains(name)) {
-            return new SourceFile.Shipped(name);
+        SourceFile.Shipped within = new SourceFile.Shipped(folder + "/" + id + ENDING);
+        if (within.exists()) {
+            return within;
         }
         List<String> known = what.equals("switch") ? switches() : what.equals("mount") ? mounts() : ids(folder);
         String hint = Texts.nearest(id, known)

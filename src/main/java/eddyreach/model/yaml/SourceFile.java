@@ -83,6 +83,11 @@ public sealed interface SourceFile {
 
         public static final String ROOT = "eddyreach/shipped/";
 
+        /** True when the program holds it. */
+        public boolean exists() {
+            return SourceFile.class.getClassLoader().getResource(ROOT + name) != null;
+        }
+
         @Override
         public byte[] content() {
             try (InputStream in = SourceFile.class.getClassLoader().getResourceAsStream(ROOT + name)) {

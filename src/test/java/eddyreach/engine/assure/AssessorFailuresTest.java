@@ -18,7 +18,7 @@ class AssessorFailuresTest {
     private static List<TargetResult> assessed(RuntimeException failure) {
         TargetResult plain =
                 new TargetResult(null, null, null, 1, 0, java.util.Optional.empty(), null, null, List.of());
-        return new Assessor("study", null, Assessor.Scope.WHOLE, List.of(), null, (what, done, of) -> {
+        return new Assessor("study", null, Assessor.Scope.WHOLE, List::of, null, (what, done, of) -> {
                     throw failure;
                 })
                 .assess(List.of(plain));

@@ -66,7 +66,7 @@ class AssuranceTest {
 
     private Assurance band(String id, Target target, Allowances allowances) {
         TrialSwitches trials = new TrialSwitches(study(id).setup(), List.of(target));
-        return new AssuranceFinder(study(id).setup(), trials.plain(), allowances)
+        return new AssuranceFinder(study(id).setup(), trials.plain(), allowances, () -> {})
                 .of(target, trials.curve(target), distance(id, target));
     }
 
@@ -165,7 +165,7 @@ class AssuranceTest {
                 "t", "t", new Target.Outline.Disc(12e-3), List.of(new Layer(MATERIALS.get(material), 0.8e-3)));
         Allowances allowances = Allowances.of(LIBRARY.switchModel("m18-flush"));
         ResolutionLadder.Step fine = ladder("m18-flush").step(ResolutionLadder.FIRST);
-        Assurance exact = new AssuranceFinder(study.setup(), fine, allowances)
+        Assurance exact = new AssuranceFinder(study.setup(), fine, allowances, () -> {})
                 .of(target, ConductanceCurve.of(fine.solved(), target), distance("m18-flush", target));
         Assurance band = band("m18-flush", target, allowances);
         double most = 5e-4 * LIBRARY.switchModel("m18-flush").faceDiameter();
@@ -218,7 +218,7 @@ class AssuranceTest {
         PermeabilityRange range = nickel.range().orElseThrow();
         Target target = sheet("nickel", 1e-3);
         Contribution found =
-                of(band("m18-flush", target, Allowances.ofSwitchAlone(study.switchModel())), Cause.PERMEABILITY);
+                of(band("m18-flush", target, none()), Cause.PERMEABILITY);
         TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
         double shift = distance("m18-flush", target).on()
                 - trials.curve(target).on(trials.plain().trim());

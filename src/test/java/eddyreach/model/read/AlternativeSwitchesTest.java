@@ -14,7 +14,7 @@ class AlternativeSwitchesTest {
     private Path folder;
 
     private static List<String> of(String id, Library library) {
-        return AlternativeSwitches.of(library.switchModel(id), library).stream()
+        return AlternativeSwitches.of(library.switchModel(id), library, library.materials()).stream()
                 .map(SwitchModel::id)
                 .toList();
     }

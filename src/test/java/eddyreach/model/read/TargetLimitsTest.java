@@ -102,6 +102,12 @@ class TargetLimitsTest {
                 "material: brass, offset: -1 mm | offset: -1 mm is out of range",
                 "thickness: 1 mm, layers: [{material: zinc, thickness: 1 mm}] | thickness: stands beside layers, give it in each layer",
                 "layers: [{material: zinc, thickness: 1 mm}, {material: zinc}] | layers[2].thickness: missing, needs a length such as 0.6 mm",
+                "shape: disc, diameter: 9 mm, thickness: 1 mm, material: brass, open area: 30 %, coating: {material: zinc, thickness: 0.1 mm}"
+                        + " | open area: stands beside coating, give one of the two",
+                "shape: disc, diameter: 9 mm, layers: [{material: zinc, thickness: 1 mm}], coating: {material: zinc, thickness: 0.1 mm}"
+                        + " | coating: stands beside layers: layers cover the front, a coating every side of one material",
+                "shape: rings, material: brass, rings: [{material: brass, outer: 8 mm, from: 0 mm, to: 1 mm}]"
+                        + " | material: stands beside rings, give it in each ring",
                 "layers: [] | the list is empty; give an entry or leave the key out",
                 "shape: rings, rings: [] | the list is empty",
                 "shape: rings, rings: [five] | rings[1]: got \"five\", needs a group of keys",
