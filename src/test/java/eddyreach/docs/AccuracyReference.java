@@ -63,6 +63,7 @@ final class AccuracyReference {
             Map.entry("kinds/temperature/TemperatureRunner", "how a temperature is told, cap of a search"),
             Map.entry("kinds/recess/RecessRunner", "order of the cells, points of a drawn curve"),
             Map.entry("kinds/recess/RecessCell", "columns of a saved cell"),
+            Map.entry("kinds/neighbour/Beats", "where a bound replaces the computed range, cap of a root finder"),
             Map.entry("kinds/neighbour/NeighbourSwitch", "one half"),
             Map.entry("kinds/neighbour/NeighbourRunner", "shares that are told"),
             Map.entry("kinds/neighbour/NeighbourShifts", "cap of a root finder, stands for no resonance"),

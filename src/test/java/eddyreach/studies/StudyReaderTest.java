@@ -141,6 +141,6 @@ class StudyReaderTest {
                 .isEqualTo("studies/s.yaml:1:12 eddyreach: got a file of kind \"study\", needs switch");
         assertThat(failure(text.replace("kind: approach", "kind: approch")))
                 .contains(
-                        "studies/s.yaml:3:7 kind: got \"approch\", needs approach, background, conductivity, layers, materials, mount, neighbour, pass, recess, size, thickness or zone");
+                        "studies/s.yaml:3:7 kind: got \"approch\", needs approach, background, conductivity, disturbance, hysteresis, layers, materials, mount, neighbour, pass, principles, recess, series, size, speed, temperature, thickness or zone");
     }
 }

@@ -153,9 +153,6 @@ public final class AccuracyPolicy {
     /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
     public static final double NEIGHBOUR_COMPUTED = 12;
 
-    /** Step of the numerical derivative: errors of third order and of rounding are both about 1e-10. */
-    public static final double BEAT_STEP = 1e-5;
-
     private AccuracyPolicy() {}
 
     /** Discs that stand for a ball inside a recess, by the number of waves: 13, 16, 21, 29 over the ladder. */

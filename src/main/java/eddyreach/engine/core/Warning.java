@@ -40,7 +40,7 @@ public record Warning(Kind kind, String subject, String about, Map<Measure, Doub
         OUTSIDE_USUAL_BAND,
         ROUND_MOUNT,
         STRAIGHT_EDGE,
-        BEATS_ONE_WAY,
+        BEATS_WITHOUT_TARGET,
         BESIDE_ESTIMATED,
         NOT_ASSESSED
     }

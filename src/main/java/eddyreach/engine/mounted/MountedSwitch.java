@@ -103,15 +103,42 @@ public final class MountedSwitch {
                         solved.resolution(),
                         solved.scale()))
                 : Optional.empty();
-        boolean finite = Double.isFinite(target.radius());
-        dipped = acts && finite && floor < solved.plane()
-                ? Optional.of(like.map(d -> d.variant(solved, standing(), rings()))
-                        .orElseGet(
-                                () -> new DippedTarget(solved, standing(), rings(), stepped(), floor, solved.plane())))
-                : Optional.empty();
+        dipped = like.isPresent() && reaches(floor)
+                ? like.map(d -> d.variant(solved, standing(), rings()))
+                : dipped(floor);
         without = background
                 .map(b -> solved.state(behind.orElseThrow(), b.distance()))
                 .orElse(solved.free());
+    }
+
+    /** The same with another least distance, m; nothing is solved again. */
+    private MountedSwitch(MountedSwitch other, double floor) {
+        solved = other.solved;
+        target = other.target;
+        background = other.background;
+        this.floor = floor;
+        acts = other.acts;
+        alone = other.alone;
+        effect = other.effect;
+        through = other.through;
+        behind = other.behind;
+        without = other.without;
+        dipped = dipped(floor);
+    }
+
+    /** The same followed down to another least distance, m. */
+    public MountedSwitch downTo(double least) {
+        return new MountedSwitch(this, least);
+    }
+
+    private boolean reaches(double least) {
+        return acts && Double.isFinite(target.radius()) && least < solved.plane();
+    }
+
+    private Optional<DippedTarget> dipped(double least) {
+        return reaches(least)
+                ? Optional.of(new DippedTarget(solved, standing(), rings(), stepped(), least, solved.plane()))
+                : Optional.empty();
     }
 
     /** The background as a disc for the direct solve, an endless one cut where it does not matter. */

@@ -19,6 +19,7 @@ import eddyreach.study.StudyInput;
 import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.complex.Complex;
@@ -47,9 +48,7 @@ public final class MountProbe {
                 .mapToObj(ladder::step)
                 .toArray(ResolutionLadder.Step[]::new);
         free = IntStream.rangeClosed(0, ResolutionLadder.FIRST)
-                .mapToObj(s -> targets.stream()
-                        .map(t -> search(t, Mount.freeAir(), s, steps[0].solved(), steps[s].solved(), 0))
-                        .toList())
+                .mapToObj(s -> targets.stream().map(t -> inFreeAir(t, s)).toList())
                 .toList();
     }
 
@@ -149,16 +148,20 @@ public final class MountProbe {
         double floor = mount.floor(target);
         // a target that switches before it dips into a recess need not be followed down there
         double from = Math.max(floor, solved.plane());
-        SwitchDistance d = search(target, mount, step, rough, solved, from);
+        MountedSwitch mounted = new MountedSwitch(solved, target, mount.background(), from);
+        // at the coarse step both are one and the same, which need not be solved twice
+        MountedSwitch other = solved == rough ? mounted : new MountedSwitch(rough, target, mount.background(), from);
+        SwitchDistance d = search(target, mount, step, other, mounted);
         if (d.outcome() == SwitchDistance.Outcome.NEVER_ON && floor < from) {
             from = floor;
-            d = search(target, mount, step, rough, solved, from);
+            mounted = mounted.downTo(floor);
+            other = solved == rough ? mounted : other.downTo(floor);
+            d = search(target, mount, step, other, mounted);
         }
         if (d.outcome() != SwitchDistance.Outcome.SWITCHES) {
             return new Sight(d, Double.NaN, Double.NaN);
         }
         double sr = study.switchModel().effectiveDistance();
-        MountedSwitch mounted = new MountedSwitch(solved, target, mount.background(), from);
         double low = Math.max(from, d.on() - AccuracyPolicy.SLOPE_STEP * sr);
         double high = d.on() + AccuracyPolicy.SLOPE_STEP * sr;
         double fall =
@@ -166,8 +169,13 @@ public final class MountProbe {
         return new Sight(d, (d.on() - free.get(step).get(i).on()) / sr, (high - low) / Math.abs(fall));
     }
 
-    private SwitchDistance search(
-            Target target, Mount mount, int step, SolvedSwitch rough, SolvedSwitch solved, double floor) {
+    private SwitchDistance inFreeAir(Target target, int step) {
+        MountedSwitch mounted = new MountedSwitch(steps[step].solved(), target, Optional.empty(), 0);
+        MountedSwitch rough = step == 0 ? mounted : new MountedSwitch(steps[0].solved(), target, Optional.empty(), 0);
+        return search(target, Mount.freeAir(), step, rough, mounted);
+    }
+
+    private SwitchDistance search(Target target, Mount mount, int step, MountedSwitch rough, MountedSwitch mounted) {
         return MountedApproach.search(
                         study.setup(),
                         StudyInput.defaultReach(study.switchModel()),
@@ -175,8 +183,8 @@ public final class MountProbe {
                         target,
                         steps[step],
                         steps[0],
-                        new MountedSwitch(solved, target, mount.background(), floor),
-                        new MountedSwitch(rough, target, mount.background(), floor),
+                        mounted,
+                        rough,
                         step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
                 .distance();
     }

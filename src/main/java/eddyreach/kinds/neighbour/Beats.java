@@ -1,72 +1,93 @@
 package eddyreach.kinds.neighbour;
 
-import eddyreach.engine.core.AccuracyPolicy;
-import eddyreach.oscillator.ActiveElement;
+import eddyreach.oscillator.Pulling;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * An oscillator into whose coil another one induces a voltage: locking, beat and what of it the demodulator sees.
+ * Two oscillators that pull each other, in hertz, as the first one's demodulator sees it. Which of the two is the faster is not known, so that each difference of the
+ * frequencies counts with the sign that disturbs more.
  *
- * <p>The other oscillator's coil current induces the peak voltage e in series with the coil; own amplitude A. As a current into the tank,
- * e/(w L), it is Q e/A of the tank's loss current, which is Adler's E1/E (Proc. IRE 34, 1946, 351). Hence
+ * <p>{@link Pulling} holds while either disturbs the other's amplitude by no more than a tenth. Beyond, the range of locking is taken as the most that both together
+ * can do to the difference of their phases, {@code r abs(k2) + abs(k1)/r}, and the beat as that of amplitudes that stay.
  *
- * <pre>
- *   half range of locking   f_l = (f0/2Q) (E1/E) = (f0/2) (e/A)
- *   beat                    f_b = sqrt(df^2 - f_l^2)
- *   depth, peak             m = f_l / sqrt(f_b^2 + f_r^2) / sqrt(1 + (f_b/f_d)^2)
- * </pre>
- *
- * <p>The depth follows from the envelope 2C dA/dt = (Gm(A) - G) A + (e/wL) cos phi, linearised about its steady state: the amplitude returns
- * with the corner frequency f_r = -A dGm/dA / (4 pi C); f_d is the corner of a first-order filter behind the demodulator.
- *
- * <p>Limits: f_l below f_r; phases turn evenly, which they do away from the edge of locking; one way, the reaction on the other oscillator left
- * out. Two alike that are coupled by a lossless inductance hold each other less than this says: what either does to the other's frequency is the
- * same, and drops out of the difference.
- *
- * @param frequency own frequency f0, Hz
- * @param injected induced voltage over own amplitude, e/A
- * @param relaxation corner frequency f_r of the amplitude, Hz
- * @param demodulator corner frequency f_d behind the demodulator, Hz
+ * @param pulling what they do to each other
+ * @param demodulator corner frequency behind the first one's demodulator, Hz
  */
-record Beats(double frequency, double injected, double relaxation, double demodulator) {
+record Beats(Pulling pulling, double demodulator) {
 
-    /** Corner frequency with which an amplitude returns to its steady state, Hz. */
-    static double relaxation(ActiveElement element, double capacitance, double amplitude) {
-        double slope = (element.conductance(amplitude * (1 + AccuracyPolicy.BEAT_STEP))
-                        - element.conductance(amplitude * (1 - AccuracyPolicy.BEAT_STEP)))
-                / (2 * AccuracyPolicy.BEAT_STEP);
-        return -slope / (4 * Math.PI * capacitance);
+    private static final double HERTZ = 2 * Math.PI;
+    private static final int MAX_EVALUATIONS = 200;
+
+    /** Disturbance of an amplitude up to which the pulling is computed. */
+    private static final double WEAK = 0.1;
+
+    /** So near to the edge of locking, as a share of the range, the two count as locked: the beat is slow there without limit. */
+    private static final double EDGE = 1e-4;
+
+    /** How closely a frequency is found, as a share of it. */
+    private static final double FOUND = 1e-4;
+
+    private boolean weak() {
+        return pulling.depthOnFirst(0, Double.POSITIVE_INFINITY) <= WEAK
+                && pulling.depthOnSecond(0, Double.POSITIVE_INFINITY) <= WEAK;
+    }
+
+    /** The most that both can do to the difference of the phases, rad/s. */
+    private double most() {
+        return pulling.ratio() * pulling.onSecond().abs() + pulling.onFirst().abs() / pulling.ratio();
+    }
+
+    private Pulling.Range range() {
+        return weak() ? pulling.locking() : new Pulling.Range(-most(), most());
     }
 
     /** Half range of locking, Hz. */
     double locking() {
-        return frequency / 2 * injected;
+        return range().half() / HERTZ;
     }
 
-    /** Beat at a difference of the free frequencies, Hz; 0 when locked. */
+    /** Slowest beat at a difference of the free frequencies, Hz; 0 when locked. */
     double beat(double difference) {
-        double lock = locking();
-        return Math.abs(difference) <= lock ? 0 : Math.sqrt((difference - lock) * (difference + lock));
+        Pulling.Range range = range();
+        double d = HERTZ * difference;
+        return Math.min(beat(range, d), beat(range, -d)) / HERTZ;
+    }
+
+    private double beat(Pulling.Range range, double d) {
+        double edge = EDGE * range.half();
+        if (range.low() - edge <= d && d <= range.high() + edge) {
+            return 0;
+        }
+        return weak() ? pulling.beat(d) : Math.sqrt(d * d - range.half() * range.half());
     }
 
     /** Largest relative deviation of the demodulated amplitude at a difference of the free frequencies, Hz. */
     double depth(double difference) {
-        double beat = beat(difference);
-        return locking() / (Math.hypot(beat, relaxation) * Math.hypot(1, beat / demodulator));
+        return depthOf(beat(difference));
     }
 
-    /** Difference of the free frequencies, Hz, from which on the depth is no more than allowed. */
+    private double depthOf(double beat) {
+        return pulling.depthOnFirst(HERTZ * beat, HERTZ * demodulator);
+    }
+
+    /** Difference of the free frequencies, Hz, from which on the depth is no more than allowed; 0 when it is so even locked. */
     double difference(double allowed) {
-        double lock = locking();
-        double a = relaxation * relaxation;
-        double b = demodulator * demodulator;
-        double product = lock * lock / (allowed * allowed) * b;
-        // (x + a)(x + b) = product with x the square of the beat
-        double excess = product - a * b;
-        if (excess <= 0) {
+        if (depthOf(0) <= allowed) {
             return 0;
         }
-        double half = (a + b) / 2;
-        double square = excess / (half + Math.sqrt(half * half + excess));
-        return Math.sqrt(square + lock * lock);
+        double high = demodulator;
+        while (depthOf(high) > allowed) {
+            high *= 2;
+        }
+        double slow = new BrentSolver(FOUND * demodulator)
+                .solve(MAX_EVALUATIONS, b -> Math.log(depthOf(b) / allowed), 0, high);
+        // pulled together, the two beat more slowly than their frequencies differ
+        double reach = slow;
+        while (beat(reach) < slow) {
+            reach *= 2;
+        }
+        return reach == slow
+                ? slow
+                : new BrentSolver(FOUND * reach).solve(MAX_EVALUATIONS, d -> beat(d) - slow, 0, reach);
     }
 }

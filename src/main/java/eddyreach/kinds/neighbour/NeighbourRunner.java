@@ -17,11 +17,13 @@ import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
+import eddyreach.oscillator.Pulling;
 import eddyreach.study.DistanceRange;
 import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoublePredicate;
 import java.util.stream.IntStream;
@@ -40,6 +42,7 @@ public final class NeighbourRunner {
     private final NeighbourShifts shifts;
     private final boolean facing;
     private final NeighbourResult.Oscillators oscillators;
+    private final double otherCapacitance;
     private final AtomicInteger done = new AtomicInteger();
 
     private NeighbourRunner(NeighbourInput study, Progress progress) {
@@ -62,6 +65,7 @@ public final class NeighbourRunner {
             neighbours[i] = new NeighbourSwitch(ladder.step(i).solved(), study.other(), other.capacitance(), !facing);
         }
         shifts = new NeighbourShifts(study, ladder, neighbours);
+        otherCapacitance = other.capacitance();
         oscillators = oscillators(ladder.step(ResolutionLadder.FIRST), other);
     }
 
@@ -106,7 +110,9 @@ public final class NeighbourRunner {
                 other.free().inductance(),
                 study.other().element().amplitude(other.free().conductance()),
                 omega * step.solved().capacitance() / step.trim().on(),
-                on > 0 ? Beats.relaxation(model.element(), step.solved().capacitance(), on) : Double.NaN,
+                on > 0
+                        ? Pulling.rateOfReturn(model.element(), step.solved().capacitance(), on) / (2 * Math.PI)
+                        : Double.NaN,
                 on > 0 ? (off - on) / (2 * on) : Double.NaN,
                 Math.max(0, Math.abs(f2 - f) - study.tolerance() * (f + f2)),
                 Math.max(0, apart));
@@ -144,36 +150,49 @@ public final class NeighbourRunner {
 
     private NeighbourResult.Coupling coupling(double spacing) {
         Complex m = neighbours[ResolutionLadder.FIRST].mutual(spacing);
-        Beats beats = beats(m.abs());
+        Optional<Beats> beats = beats(m);
         double inductance = ladder.step(ResolutionLadder.FIRST).solved().free().inductance();
+        double own = ladder.step(ResolutionLadder.FIRST)
+                .trim()
+                .onAmplitude(study.switchModel().element());
         return new NeighbourResult.Coupling(
                 m.abs(),
                 shifts.mutualError(m, spacing),
                 m.abs() / Math.sqrt(inductance * oscillators.otherInductance()),
-                beats.injected(),
-                beats.locking(),
-                beats.beat(oscillators.least()),
-                beats.depth(oscillators.least()),
-                beats.depth(oscillators.leastApart()),
-                apart(beats));
+                m.abs() * oscillators.otherAmplitude() / (oscillators.otherInductance() * own),
+                beats.map(Beats::locking).orElse(Double.NaN),
+                beats.map(b -> b.beat(oscillators.least())).orElse(Double.NaN),
+                beats.map(b -> b.depth(oscillators.least())).orElse(Double.NaN),
+                beats.map(b -> b.depth(oscillators.leastApart())).orElse(Double.NaN),
+                beats.map(this::apart).orElse(Double.NaN));
     }
 
     /** The nominal difference that keeps the beats harmless when both frequencies stray towards each other; 0 when no difference is needed. */
     private double apart(Beats beats) {
         double least = beats.difference(oscillators.allowed());
-        double f = beats.frequency();
+        double f = study.switchModel().frequency();
         return least == 0 ? 0 : (least + 2 * study.tolerance() * f) / (1 - study.tolerance());
     }
 
-    private Beats beats(double mutual) {
-        double own = ladder.step(ResolutionLadder.FIRST)
-                .trim()
-                .onAmplitude(study.switchModel().element());
-        return new Beats(
-                study.switchModel().frequency(),
-                mutual * oscillators.otherAmplitude() / (oscillators.otherInductance() * own),
-                oscillators.relaxation(),
-                study.demodulator());
+    /** The two at a mutual inductance, H; empty when one of them does not oscillate, the first at its on threshold. */
+    private Optional<Beats> beats(Complex mutual) {
+        ResolutionLadder.Step step = ladder.step(ResolutionLadder.FIRST);
+        double own = step.trim().onAmplitude(study.switchModel().element());
+        if (!(own > 0 && oscillators.otherAmplitude() > 0)) {
+            return Optional.empty();
+        }
+        double omega = 2 * Math.PI * study.switchModel().frequency();
+        double inductance = step.solved().free().inductance();
+        double capacitance = step.solved().capacitance();
+        Complex coupling = mutual.divide(Math.sqrt(inductance * oscillators.otherInductance()));
+        return Optional.of(new Beats(
+                new Pulling(
+                        own / oscillators.otherAmplitude(),
+                        Pulling.byInductance(coupling, omega, capacitance, otherCapacitance),
+                        Pulling.byInductance(coupling, omega, otherCapacitance, capacitance),
+                        2 * Math.PI * oscillators.relaxation(),
+                        Pulling.rateOfReturn(study.other().element(), otherCapacitance, oscillators.otherAmplitude())),
+                study.demodulator()));
     }
 
     /** From where on beats at a difference of the frequencies, Hz, stay between the thresholds. */
@@ -181,20 +200,24 @@ public final class NeighbourRunner {
         boolean[] bold = new boolean[spacing.length];
         boolean[] careful = new boolean[spacing.length];
         for (int i = 0; i < spacing.length; i++) {
-            bold[i] = harmless(couplings[i].mutual(), difference);
-            careful[i] = harmless(couplings[i].mutual() + couplings[i].error(), difference);
+            bold[i] = harmless(spacing[i], 0, difference);
+            careful[i] = harmless(spacing[i], couplings[i].error(), difference);
         }
         NeighbourSwitch neighbour = neighbours[ResolutionLadder.FIRST];
         return limit(
                 spacing,
                 careful,
                 bold,
-                d -> harmless(neighbour.mutual(d).abs() + shifts.mutualError(neighbour.mutual(d), d), difference),
-                d -> harmless(neighbour.mutual(d).abs(), difference));
+                d -> harmless(d, shifts.mutualError(neighbour.mutual(d), d), difference),
+                d -> harmless(d, 0, difference));
     }
 
-    private boolean harmless(double mutual, double difference) {
-        return beats(mutual).depth(difference) <= oscillators.allowed();
+    /** Whether the beats leave the output alone with a mutual inductance that is larger by an error, H. */
+    private boolean harmless(double spacing, double error, double difference) {
+        Complex mutual = neighbours[ResolutionLadder.FIRST].mutual(spacing);
+        return beats(mutual.multiply(1 + error / mutual.abs()))
+                .map(b -> b.depth(difference) <= oscillators.allowed())
+                .orElse(false);
     }
 
     /** The smallest spacing from which on something holds with its error bar; what the bar adds is the error. */
@@ -317,7 +340,8 @@ public final class NeighbourRunner {
     private List<Warning> warnings(List<NeighbourResult.Series> series) {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
-        list.add(Warning.of(Warning.Kind.BEATS_ONE_WAY, "beats").with(Warning.Measure.CORNER, study.demodulator()));
+        list.add(Warning.of(Warning.Kind.BEATS_WITHOUT_TARGET, "beats")
+                .with(Warning.Measure.CORNER, study.demodulator()));
         if (!facing) {
             list.add(Warning.of(Warning.Kind.BESIDE_ESTIMATED, "side by side"));
             // there the bar is the model's, told above

@@ -22,7 +22,6 @@ import java.util.List;
  * @param effectiveInside share of the units whose effective distance on the standard target lies within 0.9 to 1.1 s_n
  * @param worst the band with all of the program's own tolerances at their worst together
  * @param check units of the series that were computed directly
- * @param seconds time that drawing the units took, s
  * @param warnings limits that are touched
  */
 record SeriesResult(
@@ -35,7 +34,6 @@ record SeriesResult(
         double effectiveInside,
         Assurance worst,
         Check check,
-        double seconds,
         List<Warning> warnings)
         implements StudyResult {
 

@@ -67,9 +67,9 @@ final class SeriesRunner {
                 .distance();
         if (nominal.outcome() != SwitchDistance.Outcome.SWITCHES) {
             throw new UnworkableException(
-                    "the nominal switch does not switch on and off before this target",
+                    "the nominal switch does not switch on and off before this target, so that nothing can be told of a series",
                     "on distance",
-                    nominal.on(),
+                    Double.isFinite(nominal.on()) ? nominal.on() : 0,
                     "m",
                     1,
                     0);
@@ -88,7 +88,6 @@ final class SeriesRunner {
         double middle = plain.on(pieces.step().trim());
         UnitModel model = new UnitModel(pieces, Double.isFinite(middle) ? middle : nominal.on());
         progress.at("pieces", 1, 1);
-        long start = System.nanoTime();
         double[] on = new double[study.units()];
         double[] off = new double[study.units()];
         boolean[] inside = new boolean[study.units()];
@@ -104,7 +103,6 @@ final class SeriesRunner {
                 inside[i] = d.effective() >= s.minEffective() && d.effective() <= s.maxEffective();
             }
         });
-        double seconds = (System.nanoTime() - start) * 1e-9;
         long within = IntStream.range(0, inside.length).filter(i -> inside[i]).count();
         return new SeriesResult(
                 study,
@@ -116,7 +114,6 @@ final class SeriesRunner {
                 (double) within / inside.length,
                 worst(pieces, cold, nominal),
                 check(pieces, model),
-                seconds,
                 warnings());
     }
 

@@ -131,9 +131,9 @@ public final class WarningText {
                 "the straight edge " + length(w.value(Measure.DISTANCE))
                         + " from the axis is an estimate: the mean of a wall without that edge and of one that ends there all round."
                         + " The error bars include both; verdicts use the worse";
-            case BEATS_ONE_WAY ->
-                "from the mutual inductance without a target between the switches; the reaction on the other oscillator is left"
-                        + " out; the demodulator's corner frequency of "
+            case BEATS_WITHOUT_TARGET ->
+                "from the mutual inductance without a target between the switches, each pulling the other; where either"
+                        + " disturbs the other by more than a tenth the range of locking is a bound; the demodulator's corner frequency of "
                         + Labels.frequency(w.value(Measure.CORNER)) + " is assumed";
             case BESIDE_ESTIMATED ->
                 "the effect of the neighbour's metal is estimated from its polarisability, with an error bar at least as large as the"
