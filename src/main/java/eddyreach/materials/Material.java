@@ -75,8 +75,7 @@ public record Material(
 
     /** The same with another conductivity at 20 C, S/m. */
     public Material conducting(double conductivity) {
-        return new Material(
-                id, name, conductivity, temperatureCoefficient, muReal, muImag, source, specimen, range);
+        return new Material(id, name, conductivity, temperatureCoefficient, muReal, muImag, source, specimen, range);
     }
 
     /** The same with another permeability {@code mu' - j mu''}. */

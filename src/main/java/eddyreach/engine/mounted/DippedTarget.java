@@ -136,9 +136,7 @@ public final class DippedTarget {
     public double error(double omega, double distance) {
         double size = change(omega, distance).abs();
         DippedTarget like = base.orElse(this);
-        return size
-                * (like.low.error()
-                        + Math.abs(like.share(omega)) * like.rise.error());
+        return size * (like.low.error() + Math.abs(like.share(omega)) * like.rise.error());
     }
 
     private double share(double omega) {

@@ -192,8 +192,8 @@ record ComparedPresentation(ComparedResult result) implements Presentation {
             }
             before = id;
         }
-        page.paragraph("(Distances in mm; on up to and off beyond: " + title() + ".) " + NOTE + " "
-                + AnswerTable.BAND_NOTE);
+        page.paragraph(
+                "(Distances in mm; on up to and off beyond: " + title() + ".) " + NOTE + " " + AnswerTable.BAND_NOTE);
         page.gap();
         for (ApproachResult r : result.each()) {
             for (TargetResult t : r.targets().stream().skip(1).toList()) {

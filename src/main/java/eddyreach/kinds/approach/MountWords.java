@@ -108,7 +108,8 @@ final class MountWords {
                     name.get(0),
                     Double.isNaN(f.distance().on())
                             ? Terms.of(f.distance().outcome())
-                            : Labels.uncertainCell(f.distance().on(), f.distance().onError()),
+                            : Labels.uncertainCell(
+                                    f.distance().on(), f.distance().onError()),
                     Labels.uncertainCell(f.distance().off(), f.distance().offError()),
                     Double.isFinite(free.distance().on())
                             ? Labels.millimetres(free.distance().on())

@@ -217,8 +217,7 @@ class AssuranceTest {
         Material nickel = MATERIALS.get("nickel");
         PermeabilityRange range = nickel.range().orElseThrow();
         Target target = sheet("nickel", 1e-3);
-        Contribution found =
-                of(band("m18-flush", target, none()), Cause.PERMEABILITY);
+        Contribution found = of(band("m18-flush", target, none()), Cause.PERMEABILITY);
         TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
         double shift = distance("m18-flush", target).on()
                 - trials.curve(target).on(trials.plain().trim());

@@ -26,8 +26,7 @@ class ComparedTest {
     private Path folder;
 
     private StudyInput read(String head, String rest) throws IOException {
-        Path file = Files.writeString(
-                folder.resolve("s.yaml"), "eddyreach: study\nname: test\n" + head + "\n" + rest);
+        Path file = Files.writeString(folder.resolve("s.yaml"), "eddyreach: study\nname: test\n" + head + "\n" + rest);
         return StudyReader.read(new SourceFile.OnDisk(file), new Library(Path.of("")));
     }
 
