@@ -44,6 +44,7 @@ public final class MountPage {
     static void brief(MountResult result, Page page) {
         without(result, page);
         with(result, page);
+        assured(result, page);
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()
                     && (c.judgement().grade() != Grade.OK || result.cases().size() <= 2)) {

@@ -170,7 +170,7 @@ final class WallReader {
                         Units.length(depth) + " must be larger than that of the step above, " + Units.length(from));
             }
         }
-        if (depth > from) {
+        if (Double.isFinite(diameter) && depth > from) {
             openings.add(new Mount.Opening(diameter, diameter, from, depth));
         }
     }
@@ -186,8 +186,9 @@ final class WallReader {
         if (back < bore) {
             node.problem("to", Units.length(back) + " must not be smaller than the bore, " + Units.length(bore));
         }
-        // without a switch the bore may be unknown
-        if (!(front <= back) && !(back < bore) && depth > 0) {
+        // without a switch the bore may be unknown; what cannot be read is a problem already
+        boolean readable = Double.isFinite(front) && (Double.isFinite(back) || !node.has("to"));
+        if (readable && !(front <= back) && !(back < bore) && depth > 0) {
             openings.add(new Mount.Opening(front, back, 0, depth));
         }
     }
