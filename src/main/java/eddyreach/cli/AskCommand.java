@@ -1,5 +1,7 @@
 package eddyreach.cli;
 
+import eddyreach.kinds.approach.ApproachInput;
+import eddyreach.kinds.approach.ComparedInput;
 import eddyreach.kinds.approach.PartQuestion;
 import eddyreach.model.read.Library;
 import eddyreach.model.yaml.InputException;
@@ -8,7 +10,10 @@ import eddyreach.study.ResultFiles;
 import eddyreach.study.StudyInput;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -53,8 +58,16 @@ final class AskCommand implements Callable<Integer> {
             names = "--switch",
             required = true,
             paramLabel = "SWITCH",
-            description = "id of a switch (see: eddyreach list) or the path of its file")
-    private String switchReference;
+            description =
+                    "id of a switch (see: eddyreach list) or the path of its file; more than once to compare switches")
+    private List<String> switches;
+
+    @Option(
+            names = "--mount",
+            paramLabel = "MOUNT",
+            description =
+                    "the switch stands in this mount: id of a shipped one or the path of its file; in free air unless given")
+    private String mountReference;
 
     @Mixin
     private PartOptions part;
@@ -103,9 +116,27 @@ final class AskCommand implements Callable<Integer> {
     }
 
     private StudyInput study() {
+        Set<String> ids = new HashSet<>();
+        List<ApproachInput> each = new ArrayList<>();
+        for (String reference : switches) {
+            ApproachInput one = study(reference);
+            if (!ids.add(one.switchModel().id())) {
+                throw new InputException("--switch", "\"" + one.switchModel().id() + "\" is given twice");
+            }
+            each.add(one);
+        }
+        return each.size() == 1 ? each.get(0) : new ComparedInput(each);
+    }
+
+    private ApproachInput study(String reference) {
         try {
             return PartQuestion.read(
-                    ID, switchReference, part.words(), part.layers(), new Library(terminal.workingFolder()));
+                    ID,
+                    reference,
+                    Optional.ofNullable(mountReference),
+                    part.words(),
+                    part.layers(),
+                    new Library(terminal.workingFolder()));
         } catch (InputException e) {
             throw new InputException(e.problems().stream().map(part::named).toList());
         }

@@ -24,6 +24,14 @@ final class PartOptions {
     private String thickness;
 
     @Option(
+            names = "--thickness-tolerance",
+            paramLabel = "TOLERANCE",
+            description =
+                    "how far the thickness may differ either way, such as 8%% or 0.05mm; that usual for foil, sheet or"
+                            + " plating unless given")
+    private String thicknessTolerance;
+
+    @Option(
             names = "--layer",
             paramLabel = "LAYER",
             description = "instead of material and thickness, once for each layer, the one nearest to the switch first:"
@@ -162,6 +170,7 @@ final class PartOptions {
         Map<String, String> words = new LinkedHashMap<>();
         put(words, "material", material);
         put(words, "thickness", thickness);
+        put(words, "thickness tolerance", thicknessTolerance);
         chosen().forEach(c -> {
             put(words, "shape", c.shape());
             split(words, c.text(), c.keys());

@@ -1,5 +1,6 @@
 package eddyreach.materials;
 
+import java.util.Optional;
 import org.apache.commons.math3.complex.Complex;
 
 /**
@@ -17,6 +18,7 @@ import org.apache.commons.math3.complex.Complex;
  * @param muImag loss part of the relative permeability, not negative
  * @param source where the values come from
  * @param specimen the state it is in, which decides the conductivity in effect and leaves the table values as they are
+ * @param range within which its permeability is only known to lie; empty where one value is stated
  */
 public record Material(
         String id,
@@ -26,7 +28,21 @@ public record Material(
         double muReal,
         double muImag,
         String source,
-        Specimen specimen) {
+        Specimen specimen,
+        Optional<PermeabilityRange> range) {
+
+    /** Of one permeability. */
+    public Material(
+            String id,
+            String name,
+            double conductivity20,
+            double temperatureCoefficient,
+            double muReal,
+            double muImag,
+            String source,
+            Specimen specimen) {
+        this(id, name, conductivity20, temperatureCoefficient, muReal, muImag, source, specimen, Optional.empty());
+    }
 
     /** Plain: solid and as warm as what is around it. */
     public Material(
@@ -54,12 +70,12 @@ public record Material(
     /** The same in another state, under names that tell of it. */
     public Material in(String otherId, String otherName, String otherSource, Specimen state) {
         return new Material(
-                otherId, otherName, conductivity20, temperatureCoefficient, muReal, muImag, otherSource, state);
+                otherId, otherName, conductivity20, temperatureCoefficient, muReal, muImag, otherSource, state, range);
     }
 
     /** The same with another conductivity at 20 C, S/m. */
     public Material conducting(double conductivity) {
-        return new Material(id, name, conductivity, temperatureCoefficient, muReal, muImag, source, specimen);
+        return new Material(id, name, conductivity, temperatureCoefficient, muReal, muImag, source, specimen, range);
     }
 
     /** The same with another permeability {@code mu' - j mu''}. */

@@ -45,6 +45,11 @@ public interface Presentation {
         return List.of();
     }
 
+    /** What else went in and moves the answer, a sentence each. */
+    default List<String> inputs() {
+        return List.of();
+    }
+
     /** Whether a target's axis lies beside the switch's. */
     default boolean sideways() {
         return false;

@@ -43,15 +43,18 @@ public final class ResultPage {
         page.heading("Cautions");
         Cautions.PAGE.forEach(page::caution);
         page.heading("Inputs in brief");
-        SwitchModel m = result.model();
-        page.paragraph("Switch: " + SwitchText.name(m) + "; mounting " + Terms.of(m.mounting()) + ", sn "
-                + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
-                + ", oscillating at " + Labels.frequency(result.undamped().frequency()) + ", trimmed to sr "
-                + Labels.length(m.effectiveDistance()) + " on the standard target ("
-                + result.header().standard().label() + ", " + Labels.length(m.standardSide()) + " square).");
+        for (StudyResult r : result.members()) {
+            SwitchModel m = r.model();
+            page.paragraph("Switch: " + SwitchText.name(m) + "; mounting " + Terms.of(m.mounting()) + ", sn "
+                    + Labels.length(m.ratedDistance()) + ", active face " + Labels.length(m.faceDiameter())
+                    + ", oscillating at " + Labels.frequency(r.undamped().frequency()) + ", trimmed to sr "
+                    + Labels.length(m.effectiveDistance()) + " on the standard target ("
+                    + r.header().standard().label() + ", " + Labels.length(m.standardSide()) + " square).");
+        }
         if (!result.note().isBlank()) {
             page.paragraph("Study: " + result.note());
         }
+        page.items(presentation.inputs());
         page.items(warnings(result));
         page.paragraph("The full record with all inputs, materials, limits and pictures is record.html.");
         return page;
@@ -71,7 +74,8 @@ public final class ResultPage {
             pictures.forEach(p -> figure(p, page));
         }
         page.heading("Inputs");
-        switchTable(result, page);
+        result.members().forEach(r -> switchTable(r, page));
+        page.items(presentation.inputs());
         materials(result, presentation, page);
         limits(result, presentation, page);
         page.heading("Cautions");
@@ -83,7 +87,10 @@ public final class ResultPage {
         Page page = new Page(Texts.capitalised(result.name()));
         result.switchWarnings().forEach(w -> page.caution("Warning, " + WarningText.withSubject(w) + "."));
         page.answer(presentation.answer());
-        page.paragraph("Switch: " + SwitchText.name(result.model()) + ". " + stamp.line());
+        List<StudyResult> members = result.members();
+        page.paragraph((members.size() == 1 ? "Switch: " : "Switches: ")
+                + members.stream().map(r -> SwitchText.name(r.model())).collect(Collectors.joining("; ")) + ". "
+                + stamp.line());
         return page;
     }
 
@@ -132,16 +139,21 @@ public final class ResultPage {
     }
 
     private static void materials(StudyResult result, Presentation presentation, Page page) {
-        SwitchModel m = result.model();
         Set<Material> all = new LinkedHashSet<>(presentation.materials());
-        all.add(m.winding().wire().conductor());
-        m.parts().stream().map(Part::material).forEach(all::add);
+        for (StudyResult r : result.members()) {
+            all.add(r.model().winding().wire().conductor());
+            r.model().parts().stream().map(Part::material).forEach(all::add);
+        }
         List<Page.Row> rows = all.stream()
                 .map(x -> Page.Row.of(
                         x.name(),
                         conductivity(x),
                         Labels.significant(x.temperatureCoefficient() * 100, 3),
-                        Labels.significant(x.muReal(), 4)
+                        x.range()
+                                        .map(r -> Labels.significant(r.low(), 4) + " to "
+                                                + Labels.significant(r.high(), 4) + ", here ")
+                                        .orElse("")
+                                + Labels.significant(x.muReal(), 4)
                                 + (x.muImag() == 0 ? "" : " - j " + Labels.significant(x.muImag(), 3)),
                         x.source()))
                 .toList();

@@ -1,5 +1,7 @@
 package eddyreach.study;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** A kind of study: the word that names it in files, and how its own keys are read. The registry is {@code studies.StudyKinds}. */
@@ -19,6 +21,11 @@ public interface StudyKind {
 
     /** Error of a distance that is accepted unless a study says otherwise, over that of a single distance on the axis. */
     double looseness();
+
+    /** Makes one study of the same for several switches; empty where a study is of one switch. */
+    default Optional<Function<List<StudyInput>, StudyInput>> comparison() {
+        return Optional.empty();
+    }
 
     /**
      * Binds what is particular to the kind; what comes out makes the study once nothing is wrong.

@@ -19,6 +19,11 @@ public interface StudyResult {
     /** How it is shown. */
     Presentation presentation();
 
+    /** The results of single switches of which this one is made: itself where there is one switch. */
+    default List<StudyResult> members() {
+        return List.of(this);
+    }
+
     /** True when the run was stopped before its end. */
     default boolean partial() {
         return false;

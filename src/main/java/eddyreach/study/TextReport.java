@@ -42,6 +42,7 @@ public final class TextReport {
             WarningText.sentences(warnings).forEach(w -> page.paragraph("Note, " + w + "."));
         }
         page.gap();
+        result.presentation().inputs().forEach(page::paragraph);
         inputs(result, page);
         folder.ifPresent(f -> page.line("Files: " + f));
         folder.ifPresent(f -> page.line("To send on: page.html (two pages). Full record: record.html."));
@@ -50,12 +51,14 @@ public final class TextReport {
     }
 
     private static void inputs(StudyResult result, TextPage page) {
-        Operating free = result.undamped();
         page.paragraph("Study: " + result.name() + ".");
-        page.paragraph("Switch: " + SwitchText.name(result.model()) + ", trimmed to "
-                + Labels.millimetres(result.model().effectiveDistance()) + " mm, output "
-                + Terms.of(result.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
-                + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
-                + Labels.significant(free.quality(), 3) + " without a target.");
+        for (StudyResult r : result.members()) {
+            Operating free = r.undamped();
+            page.paragraph("Switch: " + SwitchText.name(r.model()) + ", trimmed to "
+                    + Labels.millimetres(r.model().effectiveDistance()) + " mm, output "
+                    + Terms.of(r.model().output()) + "; " + Labels.frequency(free.frequency()) + ", "
+                    + Labels.significant(free.inductance() * Labels.MICROHENRY, 4) + " µH, Q "
+                    + Labels.significant(free.quality(), 3) + " without a target.");
+        }
     }
 }

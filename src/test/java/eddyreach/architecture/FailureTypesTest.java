@@ -45,7 +45,7 @@ class FailureTypesTest {
             }
         }
         assertThat(wrong).isEmpty();
-        assertThat(notes).containsExactlyInAnyOrder("Assessor.java", "TrialSwitches.java");
+        assertThat(notes).containsExactlyInAnyOrder("Assessor.java", "MountedAssurer.java", "TrialSwitches.java");
     }
 
     /** A plain one is shown as a mistake in the program, so nobody throws it on purpose. */

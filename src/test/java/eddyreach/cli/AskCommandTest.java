@@ -39,12 +39,49 @@ class AskCommandTest {
         assertThat(s.err()).isEmpty();
         assertThat(s.code()).isZero();
         assertThat(s.out())
-                .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.28 mm.\n\ntarget     ")
+                .startsWith("Yes: on at 5.32 mm (factor 1.06); every unit is on up to 4.16 mm.\n\ntarget     ")
                 .contains("\npart                  5.", "\nAluminium, 10 µm, endless plate, factor 1.06: ")
                 .contains("\nStudy: aluminium, 10 µm, endless plate.\nSwitch: M18 flush reference switch, ")
                 .endsWith("without the standards that apply there and competent\npeople.\n")
                 .doesNotContain("Files:");
         assertThat(Session.files(folder)).isEmpty();
+    }
+
+    /** The answer is that of the mount, with free air beside it. */
+    @Test
+    void aSwitchInAMount() throws IOException {
+        Files.writeString(
+                folder.resolve("steel.yaml"),
+                "eddyreach: mount\nname: level in steel\nwall: {material: fe360, thickness: 9 mm}\n");
+        String[] disc = {"--switch", "m8-flush", "--material", "fe360", "--diameter", "6mm", "--thickness", "1mm"};
+        Session s = ask(with(disc, "--mount", "steel.yaml"));
+        assertThat(s.err()).isEmpty();
+        assertThat(s.code()).isZero();
+        Matcher answer = Pattern.compile(
+                        "Yes: on at ([0-9.]+) mm in this mount \\(free air ([0-9.]+)\\); every unit is on up to ([0-9.]+)\\s")
+                .matcher(s.out());
+        assertThat(answer.lookingAt()).as(s.out()).isTrue();
+        double mounted = Double.parseDouble(answer.group(1));
+        double free = Double.parseDouble(answer.group(2));
+        assertThat(mounted).isBetween(0.95 * free, 1.1 * free).isNotEqualTo(free);
+        assertThat(Double.parseDouble(answer.group(3))).isBetween(0.6 * mounted, 0.9 * mounted);
+        assertThat(s.out()).contains("in the mount", "\nIn free air:\n");
+        assertThat(s.out().lines().mapToInt(String::length).max().orElseThrow()).isLessThanOrEqualTo(80);
+    }
+
+    @Test
+    void aMountThatIsNone() throws IOException {
+        Files.createDirectory(folder.resolve("dir"));
+        Files.writeString(
+                folder.resolve("far.yaml"),
+                "eddyreach: mount\nname: far\nbackground: {material: fe360, distance: 2 mm, thickness: 1 mm}\n");
+        String[] disc = {"--switch", "m8-flush", "--material", "fe360", "--thickness", "2mm"};
+        assertThat(ask(with(disc, "--mount", "none.yaml"))).isEqualTo(wrong("--mount: none.yaml: file not found"));
+        assertThat(ask(with(disc, "--mount", "./dir")).err()).contains("dir: is a folder, needs a file\n");
+        assertThat(ask(with(disc, "--mount", "far.yaml")))
+                .isEqualTo(
+                        wrong("--mount: the background of mount \"far\" stands at 2 mm, which leaves no room for target"
+                                + " \"part\", 2 mm thick, at 0 mm"));
     }
 
     @Test

@@ -63,11 +63,17 @@ public record Allowances(
 
     /** Lowest permeability that an assumed one may stand for. */
     double least(Material m) {
+        if (m.range().isPresent()) {
+            return m.range().get().low();
+        }
         return usualSteel(m) ? leastPermeability : Math.max(1, m.muReal() / PERMEABILITY_FACTOR);
     }
 
     /** Highest permeability that an assumed one may stand for. */
     double most(Material m) {
+        if (m.range().isPresent()) {
+            return m.range().get().high();
+        }
         return usualSteel(m) ? mostPermeability : m.muReal() * PERMEABILITY_FACTOR;
     }
 

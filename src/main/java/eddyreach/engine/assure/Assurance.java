@@ -1,6 +1,7 @@
 package eddyreach.engine.assure;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The distances up to which the output is assured on, between which it may be on or off, and beyond which it is assured off.
@@ -14,8 +15,9 @@ import java.util.List;
  *   <li>the same with winding, core, housing and target at the coldest and at the hottest temperature and the thresholds kept from a trim at
  *       23 C at 0.9 or 1.1 s_n; where this alone would carry the standard target beyond the limits of s_u, the switch is taken to be
  *       compensated just so far that it keeps them, as one that meets the standard is;
- *   <li>the target's conductivity and assumed permeability at that end, or at the nominal value, which shortens, or lengthens, the
+ *   <li>the target's conductivity, assumed permeability and the thickness of each of its layers at that end, or at the nominal value, which shortens, or lengthens, the
  *       distance most (near a maximum of the loss both ends may shorten it);
+ *   <li>in a mount the same of its metal; thresholds are those set in free air;
  *   <li>the numerical error bar.
  * </ul>
  *
@@ -48,6 +50,20 @@ public record Assurance(
         contributions = List.copyOf(contributions);
     }
 
+    /** What holds in both of two cases: on no farther than in either, off from the farther on. */
+    public Assurance worse(Assurance other) {
+        List<Contribution> both = IntStream.range(0, contributions.size())
+                .mapToObj(i -> contributions.get(i).widened(other.contributions.get(i)))
+                .toList();
+        return new Assurance(
+                anywhereOn() && other.anywhereOn() ? Math.min(assuredOn, other.assuredOn) : Double.NaN,
+                Math.max(assuredOff, other.assuredOff),
+                allowances,
+                both,
+                standardColdest,
+                standardHottest);
+    }
+
     /** True when there is a distance at which the output is assured on. */
     public boolean anywhereOn() {
         return assuredOn > 0;
@@ -70,6 +86,9 @@ public record Assurance(
         TEMPERATURE,
         CONDUCTIVITY,
         PERMEABILITY,
+        THICKNESS,
+        MOUNT_CONDUCTIVITY,
+        MOUNT_PERMEABILITY,
         NUMERICAL
     }
 
@@ -77,8 +96,24 @@ public record Assurance(
      * One cause alone, everything else nominal.
      *
      * @param cause what
+     * @param about which of several, such as the material of a layer; empty where there is one
      * @param shortest shortest on distance, m; NaN when it would not switch on at all
      * @param longest longest on distance, m; NaN when it would not switch on at all, infinite when it would not release
      */
-    public record Contribution(Cause cause, double shortest, double longest) {}
+    public record Contribution(Cause cause, String about, double shortest, double longest) {
+
+        /** Of the only one. */
+        public Contribution(Cause cause, double shortest, double longest) {
+            this(cause, "", shortest, longest);
+        }
+
+        /** The same cause in either of two cases. */
+        private Contribution widened(Contribution other) {
+            return new Contribution(
+                    cause,
+                    about,
+                    Math.min(shortest, other.shortest),
+                    Double.isNaN(longest) || other.longest > longest ? other.longest : longest);
+        }
+    }
 }

@@ -2,53 +2,48 @@ package eddyreach.engine.assure;
 
 import eddyreach.engine.assure.Assurance.Cause;
 import eddyreach.engine.assure.Assurance.Contribution;
+import eddyreach.engine.assure.SwitchCorners.Condition;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
-import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.SwitchDistance;
-import eddyreach.field.join.PlacedTarget;
 import eddyreach.linalg.MemoryException;
+import eddyreach.materials.Material;
 import eddyreach.materials.Temperature;
-import eddyreach.model.values.SwitchModel;
+import eddyreach.model.values.Layer;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Trim;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.BinaryOperator;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
 public final class AssuranceFinder {
 
-    /** A piece may have next to no differential travel: its off threshold is this share of its on threshold. */
-    private static final double NO_TRAVEL = 1 - 1e-9;
+    /** Layers of this many skin depths hold all of the current, whatever their tolerance. */
+    private static final double DEEP = 8;
 
-    private final Target standard;
+    /** Steps of a range of permeabilities in which an extremum is looked for: distances have one at most over it. */
+    private static final int STEPS = 6;
+
+    /** Width of what a mount's metal does alone, in rated distances, below which it is left out of the combination. */
+    private static final double NEGLIGIBLE = 1e-3;
+
+    private final SwitchCorners corners;
+    private final Place place;
     private final Allowances allowances;
-    private final ResolutionLadder.Step nominal;
+    private final Trim nominal;
     private final Runnable step;
-    private final Condition ambient;
-    private final List<Condition> temperatures;
-    private final Trim pieceShort;
-    private final Trim pieceLong;
-    private final Trim usableShort;
-    private final Trim usableLong;
 
     /**
-     * A switch at one temperature.
+     * For targets in free air.
      *
-     * @param solved the switch
-     * @param celsius its temperature and the target's, degrees Celsius
-     * @param weak thresholds of a piece with the shortest distances allowed
-     * @param keen thresholds of a piece with the longest distances allowed
-     * @param standard where the standard target switches on with the nominal thresholds, m
-     */
-    private record Condition(SolvedSwitch solved, double celsius, Trim weak, Trim keen, double standard) {}
-
-    /**
      * @param setup switch and standard target
      * @param rough the switch at 23 C with its trim
      * @param allowances what to allow for
@@ -58,56 +53,47 @@ public final class AssuranceFinder {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public AssuranceFinder(Setup setup, ResolutionLadder.Step rough, Allowances allowances, Runnable step) {
-        this.step = step;
-        standard = setup.standard();
-        nominal = rough;
+        this(new SwitchCorners(setup, rough, allowances), allowances, step);
+    }
+
+    private AssuranceFinder(SwitchCorners corners, Allowances allowances, Runnable step) {
+        this(corners, Place.freeAir(corners), allowances, step);
+    }
+
+    /**
+     * @param corners the switch
+     * @param place where it stands
+     * @param allowances what to allow for
+     * @param step is run after each variant
+     */
+    AssuranceFinder(SwitchCorners corners, Place place, Allowances allowances, Runnable step) {
+        this.corners = corners;
+        this.place = place;
         this.allowances = allowances;
-        SwitchModel model = setup.switchModel();
-        double shortest = (1 - allowances.effective()) * model.ratedDistance();
-        double longest = (1 + allowances.effective()) * model.ratedDistance();
-        double travel = allowances.differentialTravel() * longest;
-        double least = (1 - allowances.usable()) * shortest;
-        double most = (1 + allowances.usable()) * longest;
-        ConductanceCurve trimmed = new ConductanceCurve(rough.solved(), rough.field(standard));
-        pieceShort = weak(trimmed.conductance(shortest));
-        pieceLong = keen(trimmed.conductance(longest), trimmed.conductance(longest + travel));
-        double sr = model.effectiveDistance();
-        usableShort = weak(trimmed.conductance((1 - allowances.usable()) * sr));
-        usableLong = weak(trimmed.conductance((1 + allowances.usable()) * sr));
-        ambient = new Condition(
-                rough.solved(),
-                Temperature.AMBIENT,
-                weak(trimmed.conductance(least)),
-                keen(trimmed.conductance(most), trimmed.conductance(most + travel)),
-                trimmed.on(rough.trim()));
-        temperatures = allowances.temperature()
-                ? List.of(
-                        condition(allowances.coldest(), least, most, travel),
-                        condition(allowances.hottest(), least, most, travel))
-                : List.of();
+        this.step = step;
+        nominal = corners.nominal().trim();
     }
 
-    private static Trim weak(double on) {
-        return new Trim(on, NO_TRAVEL * on);
+    /**
+     * What stands before the switch and around it.
+     *
+     * @param target the target
+     * @param metal what the metal of the mount is instead
+     */
+    private record Case(Target target, UnaryOperator<Material> metal) {
+
+        Case of(UnaryOperator<Target> change) {
+            return new Case(change.apply(target), metal);
+        }
+
+        Case in(UnaryOperator<Material> change) {
+            return new Case(target, m -> change.apply(metal.apply(m)));
+        }
     }
 
-    /** The standard target's curve may be level out there. */
-    private static Trim keen(double on, double off) {
-        return new Trim(on, Math.min(off, NO_TRAVEL * on));
-    }
-
-    /** The thresholds are kept from the trim at 23 C as long as the standard target stays within the limits of s_u. */
-    private Condition condition(double celsius, double least, double most, double travel) {
-        SolvedSwitch solved = nominal.solved().at(celsius);
-        ConductanceCurve curve = ConductanceCurve.of(solved, Variants.at(standard, celsius));
-        double on = Math.max(pieceLong.on(), curve.conductance(most));
-        double off = Math.max(pieceLong.off(), curve.conductance(most + travel));
-        return new Condition(
-                solved,
-                celsius,
-                weak(Math.min(pieceShort.on(), curve.conductance(least))),
-                keen(on, off),
-                curve.on(nominal.trim()));
+    /** The band of a target. */
+    Assurance of(Target target, SwitchDistance distance) {
+        return of(target, curve(new Case(target, Place.AS_STATED)), distance);
     }
 
     /**
@@ -121,41 +107,30 @@ public final class AssuranceFinder {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public Assurance of(Target target, ConductanceCurve plain, SwitchDistance distance) {
-        boolean defined = target.actsAs(standard);
-        Shift shift = new Shift(distance, plain.on(nominal.trim()), plain.off(nominal.trim()));
+        boolean defined = corners.defines(target);
+        Shift shift = new Shift(distance, plain.on(nominal), plain.off(nominal), place.floor(target));
         List<Contribution> contributions = new ArrayList<>();
-        contributions.add(new Contribution(
-                Cause.SPREAD, shift.on(plain.on(pieceShort)), shift.on(plain.on(weak(pieceLong.on())))));
-        contributions.add(
-                new Contribution(Cause.OPERATION, shift.on(plain.on(usableShort)), shift.on(plain.on(usableLong))));
+        contributions.add(between(Cause.SPREAD, plain, corners.pieces(), shift));
+        contributions.add(between(Cause.OPERATION, plain, corners.usable(), shift));
         if (allowances.temperature()) {
-            List<Double> at = temperatures.stream()
-                    .map(c -> curve(c.solved(), field(target, c)).on(nominal.trim()))
+            List<Double> at = corners.temperatures().stream()
+                    .map(c -> before(new Case(Variants.at(target, c.celsius()), Place.AS_STATED), List.of(c))
+                            .get(0)
+                            .on(nominal))
                     .toList();
             contributions.add(new Contribution(
                     Cause.TEMPERATURE,
                     shift.on(lesser(at.get(0), at.get(1), shift.on())),
                     shift.on(greater(at.get(0), at.get(1), shift.on()))));
         }
-        Target shorter = target;
-        Target longer = target;
-        if (!defined && allowances.material()) {
-            double x = allowances.conductivity();
-            Ends ends = new Ends(t -> Variants.conductivity(t, 1 - x), t -> Variants.conductivity(t, 1 + x));
-            Spread spread = spread(target, shift.on(), ends);
-            contributions.add(spread.contribution(Cause.CONDUCTIVITY, shift));
-            shorter = spread.shorten().apply(shorter);
-            longer = spread.lengthen().apply(longer);
-            if (Variants.assumed(target)) {
-                ends = new Ends(
-                        t -> Variants.permeability(t, allowances::least),
-                        t -> Variants.permeability(t, allowances::most));
-                spread = spread(target, shift.on(), ends);
-                contributions.add(spread.contribution(Cause.PERMEABILITY, shift));
-                shorter = spread.shorten().apply(shorter);
-                longer = spread.lengthen().apply(longer);
-            }
-        }
+        Case stated = new Case(target, Place.AS_STATED);
+        List<Spread> spreads = varied(target, defined).stream()
+                .map(v -> spread(stated, v, shift.on()))
+                .toList();
+        spreads.forEach(s -> contributions.add(s.contribution(shift)));
+        Condition ambient = corners.ambient();
+        Case shorter = combined(stated, spreads, c -> -never(c.on(ambient.weak())), plain);
+        Case longer = combined(stated, spreads, c -> c.off(ambient.keen()), plain);
         double error = finite(distance.onError());
         contributions.add(new Contribution(Cause.NUMERICAL, distance.on() - error, distance.on() + error));
         double on = worst(
@@ -166,34 +141,117 @@ public final class AssuranceFinder {
                 shift.assuredOff(off),
                 allowances,
                 contributions,
-                allowances.temperature() ? temperatures.get(0).standard() : Double.NaN,
-                allowances.temperature() ? temperatures.get(1).standard() : Double.NaN);
+                allowances.temperature() ? corners.temperatures().get(0).standard() : Double.NaN,
+                allowances.temperature() ? corners.temperatures().get(1).standard() : Double.NaN);
     }
 
-    /** The target before a switch at the temperature of a condition; the waves are those of the nominal switch. */
-    private ConductanceCurve curve(SolvedSwitch solved, PlacedTarget field) {
-        ConductanceCurve curve = new ConductanceCurve(solved, field);
-        step.run();
-        return curve;
+    private static Contribution between(Cause cause, ConductanceCurve plain, List<Trim> thresholds, Shift shift) {
+        return new Contribution(cause, shift.on(plain.on(thresholds.get(0))), shift.on(plain.on(thresholds.get(1))));
     }
 
-    private PlacedTarget field(Target target, Condition c) {
-        return nominal.solved().target(Variants.at(target, c.celsius()));
+    /** What is varied of material and thickness: the target's unless it defines the distances, and the mount's metal. */
+    private List<Varied> varied(Target target, boolean defined) {
+        List<Varied> all = new ArrayList<>();
+        if (!defined && Variants.assumed(target) && (allowances.material() || Variants.ranged(target))) {
+            all.add(new Varied(Cause.PERMEABILITY, permeabilities(target)));
+        }
+        if (!allowances.material()) {
+            return all;
+        }
+        double x = allowances.conductivity();
+        if (!defined) {
+            all.add(new Varied(
+                    Cause.CONDUCTIVITY,
+                    List.of(
+                            c -> c.of(t -> Variants.conductivity(t, 1 - x)),
+                            c -> c.of(t -> Variants.conductivity(t, 1 + x)))));
+            thicknesses(target, all);
+        }
+        if (place.metals().stream().anyMatch(m -> m.conductivity20() > 0)) {
+            all.add(new Varied(
+                    Cause.MOUNT_CONDUCTIVITY,
+                    List.of(
+                            c -> c.in(m -> Variants.conducting(m, 1 - x)),
+                            c -> c.in(m -> Variants.conducting(m, 1 + x)))));
+        }
+        if (place.metals().stream().anyMatch(Variants::assumed)) {
+            all.add(new Varied(
+                    Cause.MOUNT_PERMEABILITY,
+                    List.of(
+                            c -> c.in(m -> Variants.permeable(m, allowances::least)),
+                            c -> c.in(m -> Variants.permeable(m, allowances::most)))));
+        }
+        return all;
+    }
+
+    /**
+     * The permeabilities to try: both ends and, of a range that is stated, where the distance is largest in between if it is. What is not stated
+     * as a range varies only where the material is allowed for.
+     */
+    private List<UnaryOperator<Case>> permeabilities(Target target) {
+        List<UnaryOperator<Case>> values = new ArrayList<>(List.of(permeability(0), permeability(1)));
+        if (Variants.ranged(target)) {
+            Case stated = new Case(target, Place.AS_STATED);
+            double[] on = IntStream.rangeClosed(0, STEPS)
+                    .mapToDouble(i -> curve(permeability(i / (double) STEPS).apply(stated))
+                            .on(nominal))
+                    .toArray();
+            for (int i = 1; i < STEPS; i++) {
+                double left = on[i] - on[i - 1];
+                double right = on[i] - on[i + 1];
+                if (left * right > 0) {
+                    // the vertex of the parabola through the three
+                    values.add(permeability((i + (left - right) / (2 * (left + right))) / STEPS));
+                }
+            }
+        }
+        return values;
+    }
+
+    /** A permeability between the lowest and the highest at even ratios, 0 to 1. */
+    private UnaryOperator<Case> permeability(double share) {
+        return c -> c.of(t -> Variants.permeability(
+                t,
+                m -> allowances.material() || m.range().isPresent()
+                        ? Math.pow(allowances.least(m), 1 - share) * Math.pow(allowances.most(m), share)
+                        : m.muReal()));
+    }
+
+    /** Of each layer but those so thick that the field ends in them. */
+    private void thicknesses(Target target, List<Varied> all) {
+        List<Layer> layers = target.layers();
+        double omega = corners.nominal().solved().free().omega();
+        for (int i = 0; i < target.tolerances().size(); i++) {
+            Layer layer = layers.get(i);
+            double share = target.tolerances().get(i).share();
+            int index = i;
+            boolean deep = layer.thickness() > DEEP * layer.material().skinDepth(omega, Temperature.AMBIENT);
+            all.add(new Varied(
+                    Cause.THICKNESS,
+                    layers.size() > 1 ? layer.material().name() : "",
+                    deep || share == 0
+                            ? List.of()
+                            : List.of(
+                                    c -> c.of(t -> Variants.layer(t, index, 1 - share)),
+                                    c -> c.of(t -> Variants.layer(t, index, 1 + share)))));
+        }
     }
 
     /** The worst distance of a target: at the limits of s_u, and at each temperature at those limits and with the switch itself cold or hot. */
-    private double worst(Target target, boolean defined, BinaryOperator<Double> worse, boolean on) {
+    private double worst(Case found, boolean defined, BinaryOperator<Double> worse, boolean on) {
         List<Double> all = new ArrayList<>();
+        Condition ambient = corners.ambient();
         // the limits of s_u hold for the standard target whatever its temperature
         if (defined || !allowances.temperature()) {
-            all.add(distance(curve(target), ambient, on));
+            all.add(distance(curve(found), ambient, on));
         }
-        for (Condition c : temperatures) {
-            PlacedTarget field = field(target, c);
-            if (!defined) {
-                all.add(distance(curve(ambient.solved(), field), ambient, on));
+        for (Condition c : corners.temperatures()) {
+            Case warm = found.of(t -> Variants.at(t, c.celsius()));
+            List<Condition> at = defined ? List.of(c) : List.of(ambient, c);
+            List<ConductanceCurve> curves = before(warm, at);
+            for (int i = 0; i < at.size(); i++) {
+                all.add(distance(curves.get(i), at.get(i), on));
             }
-            all.add(distance(curve(c.solved(), field), c, on));
         }
         return all.stream().reduce(worse).orElseThrow();
     }
@@ -202,37 +260,87 @@ public final class AssuranceFinder {
         return on ? curve.steadyOn(c.weak()) : curve.off(c.keen());
     }
 
-    private ConductanceCurve curve(Target target) {
-        return curve(nominal.solved(), nominal.field(target));
+    private ConductanceCurve curve(Case found) {
+        return before(found, List.of(corners.ambient())).get(0);
     }
 
-    /** A property of the target at its lowest and at its highest. */
-    private record Ends(UnaryOperator<Target> low, UnaryOperator<Target> high) {}
+    private List<ConductanceCurve> before(Case found, List<Condition> conditions) {
+        List<ConductanceCurve> curves = place.before(found.target(), conditions, found.metal());
+        curves.forEach(c -> step.run());
+        return curves;
+    }
 
-    /** What makes the distance shortest and longest: the lowest, the nominal or the highest value, and the distances then. */
-    private record Spread(
-            UnaryOperator<Target> shorten, double shortest, UnaryOperator<Target> lengthen, double longest) {
+    /** A property at the values that it may have beside the stated one. */
+    private record Varied(Cause cause, String about, List<UnaryOperator<Case>> values) {
 
-        Contribution contribution(Cause cause, Shift shift) {
-            return new Contribution(cause, shift.on(shortest), shift.on(longest));
+        Varied(Cause cause, List<UnaryOperator<Case>> values) {
+            this(cause, "", values);
+        }
+    }
+
+    /** What a property does alone: a curve for each of its values, and the distances with the stated thresholds. */
+    private record Spread(Varied varied, List<ConductanceCurve> curves, double shortest, double longest) {
+
+        Contribution contribution(Shift shift) {
+            return new Contribution(varied.cause(), varied.about(), shift.on(shortest), shift.on(longest));
+        }
+
+        /** True for a mount's metal that hardly matters alone: it does not matter more for other targets either. */
+        boolean negligible(double ratedDistance) {
+            boolean mount = varied.cause() == Cause.MOUNT_CONDUCTIVITY || varied.cause() == Cause.MOUNT_PERMEABILITY;
+            return mount && width() < NEGLIGIBLE * ratedDistance;
+        }
+
+        double width() {
+            double width = longest - shortest;
+            return Double.isNaN(width) ? Double.POSITIVE_INFINITY : width;
         }
     }
 
     /** Both ends may lie on one side of the nominal distance: near a maximum of the loss. */
-    private Spread spread(Target target, double on, Ends ends) {
-        double low = curve(ends.low().apply(target)).on(nominal.trim());
-        double high = curve(ends.high().apply(target)).on(nominal.trim());
-        double shortest = lesser(low, high, on);
-        double longest = greater(low, high, on);
-        return new Spread(
-                same(shortest, low) ? ends.low() : same(shortest, high) ? ends.high() : UnaryOperator.identity(),
-                shortest,
-                same(longest, low) ? ends.low() : same(longest, high) ? ends.high() : UnaryOperator.identity(),
-                longest);
+    private Spread spread(Case stated, Varied varied, double on) {
+        List<ConductanceCurve> curves =
+                varied.values().stream().map(v -> curve(v.apply(stated))).toList();
+        double shortest = on;
+        double longest = on;
+        for (ConductanceCurve c : curves) {
+            double found = c.on(nominal);
+            shortest = Math.min(shortest, found);
+            longest = greater(longest, found, Double.NaN);
+        }
+        return new Spread(varied, curves, shortest, longest);
     }
 
-    private static boolean same(double a, double b) {
-        return Double.compare(a, b) == 0;
+    /**
+     * The values of all properties that together score highest: that which matters most is chosen first, each further one with those before
+     * in place, since what one does may turn with another (a fifth of conductivity counts little for steel of mu_r 150, but not at 50).
+     */
+    private Case combined(
+            Case stated, List<Spread> spreads, ToDoubleFunction<ConductanceCurve> score, ConductanceCurve plain) {
+        Case best = stated;
+        double highest = score.applyAsDouble(plain);
+        List<Spread> ranked = spreads.stream()
+                .filter(s -> !s.negligible(corners.nominal().solved().model().ratedDistance()))
+                .sorted(Comparator.comparingDouble(Spread::width).reversed())
+                .toList();
+        for (Spread s : ranked) {
+            Case before = best;
+            for (int i = 0; i < s.curves().size(); i++) {
+                Case tried = s.varied().values().get(i).apply(before);
+                ConductanceCurve curve = before == stated ? s.curves().get(i) : curve(tried);
+                double found = score.applyAsDouble(curve);
+                if (found > highest) {
+                    highest = found;
+                    best = tried;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Never to switch on counts as the shortest distance. */
+    private static double never(double on) {
+        return Double.isNaN(on) ? Double.NEGATIVE_INFINITY : on;
     }
 
     /** Never to switch on counts as the shortest distance. */
@@ -254,16 +362,19 @@ public final class AssuranceFinder {
      * @param fine what was found
      * @param on the nominal on distance at the rough resolution, m
      * @param off the nominal off distance at the rough resolution, m
+     * @param floor least distance that the target can have, m
      */
-    private record Shift(SwitchDistance fine, double on, double off) {
+    private record Shift(SwitchDistance fine, double on, double off, double floor) {
 
         double on(double rough) {
-            return Double.isFinite(fine.on()) && Double.isFinite(on) ? Math.max(0, fine.on() + (rough - on)) : rough;
+            return Double.isFinite(fine.on()) && Double.isFinite(on)
+                    ? Math.max(floor, fine.on() + (rough - on))
+                    : rough;
         }
 
         double assuredOn(double rough) {
             double distance = on(rough) - finite(fine.onError());
-            return distance > 0 ? distance : Double.NaN;
+            return distance > floor ? distance : Double.NaN;
         }
 
         double assuredOff(double rough) {

@@ -54,6 +54,21 @@ public record TargetResult(
         this(target, curve, distance, factor, factorError, band, budget, reason, warnings, Optional.empty());
     }
 
+    /** What a permeability that is stated as a range makes of the on distance; empty where none is, or while it is not assessed. */
+    public Optional<Assurance.Contribution> permeability() {
+        return Variants.ranged(target)
+                ? assessment.flatMap(a -> a.assurance().contributions().stream()
+                        .filter(c -> c.cause() == Assurance.Cause.PERMEABILITY)
+                        .findFirst())
+                : Optional.empty();
+    }
+
+    /** The same without a limit of one kind. */
+    public TargetResult without(Warning.Kind kind) {
+        List<Warning> left = warnings.stream().filter(w -> w.kind() != kind).toList();
+        return new TargetResult(target, curve, distance, factor, factorError, band, budget, reason, left, assessment);
+    }
+
     /** The same with one more limit that is touched. */
     TargetResult with(Warning more) {
         List<Warning> all = Stream.concat(warnings.stream(), Stream.of(more)).toList();

@@ -7,6 +7,7 @@ import eddyreach.model.values.Layer;
 import eddyreach.model.values.Ring;
 import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -19,7 +20,7 @@ public final class Variants {
 
     /** With its conductivity times a factor. */
     static Target conductivity(Target target, double factor) {
-        return of(target, m -> m.conducting(factor * m.conductivity20()));
+        return of(target, m -> conducting(m, factor));
     }
 
     /** With the conductivity that it has at a temperature, degrees Celsius, whatever the temperature of the switch. */
@@ -29,7 +30,7 @@ public final class Variants {
 
     /** With another permeability of its magnetic conductors. */
     static Target permeability(Target target, ToDoubleFunction<Material> permeability) {
-        return of(target, m -> assumed(m) ? m.magnetic(permeability.applyAsDouble(m), m.muImag()) : m);
+        return of(target, m -> permeable(m, permeability));
     }
 
     /** True when one of its materials has a permeability that is only assumed. */
@@ -37,8 +38,14 @@ public final class Variants {
         return target.body().materials().stream().anyMatch(Variants::assumed);
     }
 
-    private static boolean assumed(Material m) {
+    /** True for a magnetic conductor. */
+    static boolean assumed(Material m) {
         return m.muReal() > 1 && m.conductivity20() > 0;
+    }
+
+    /** True when the permeability of one of its materials is stated as a range. */
+    static boolean ranged(Target target) {
+        return target.body().materials().stream().anyMatch(m -> m.range().isPresent());
     }
 
     /** Its only layer, if it is a sheet of one layer. */
@@ -74,6 +81,18 @@ public final class Variants {
                     .toList();
             return with(target, new Body.Sheet(s.outline(), layers, s.texture()));
         });
+    }
+
+    /** With one of its layers thicker by a factor; as it is where that is no sheet. */
+    static Target layer(Target target, int index, double factor) {
+        return target.sheet()
+                .map(s -> {
+                    List<Layer> layers = new ArrayList<>(s.layers());
+                    Layer l = layers.get(index);
+                    layers.set(index, new Layer(l.material(), factor * l.thickness()));
+                    return with(target, new Body.Sheet(s.outline(), layers, s.texture()));
+                })
+                .orElse(target);
     }
 
     /** Wider by a factor, a ball larger; empty for what is endless. */
@@ -115,10 +134,20 @@ public final class Variants {
     }
 
     private static Target with(Target target, Body body) {
-        return new Target(target.id(), target.label(), body, target.offset());
+        return new Target(target.id(), target.label(), body, target.offset(), target.tolerances());
     }
 
     private static Target of(Target target, UnaryOperator<Material> change) {
         return target.made(change);
+    }
+
+    /** A material with its conductivity times a factor. */
+    static Material conducting(Material m, double factor) {
+        return m.conducting(factor * m.conductivity20());
+    }
+
+    /** A material with another permeability if it is a magnetic conductor. */
+    static Material permeable(Material m, ToDoubleFunction<Material> permeability) {
+        return assumed(m) ? m.magnetic(permeability.applyAsDouble(m), m.muImag()) : m;
     }
 }

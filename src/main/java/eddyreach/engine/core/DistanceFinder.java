@@ -1,6 +1,5 @@
 package eddyreach.engine.core;
 
-import eddyreach.field.join.OffAxisTarget;
 import eddyreach.field.join.PlacedTarget;
 import eddyreach.linalg.MemoryException;
 import eddyreach.model.values.Target;
@@ -69,20 +68,6 @@ public record DistanceFinder(
                 : SwitchDistance.Outcome.NEVER_OFF;
     }
 
-    /** What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S. */
-    private double outline(Target target, PlacedTarget field, TankState here, Crossing crossing) {
-        double shift = OffAxisLimits.outlineShift(target);
-        if (!(field instanceof OffAxisTarget b) || shift == 0) {
-            return 0;
-        }
-        double most = 0;
-        for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
-            TankState there = fine.solved().state(new OffAxisTarget(b.about(), offset), crossing.distance());
-            most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
-        }
-        return most;
-    }
-
     private double error(
             Target target,
             ErrorBar bar,
@@ -97,6 +82,6 @@ public record DistanceFinder(
                 crossing,
                 bar.conductance(there.conductance() - threshold, here, there, 0)
                         + cut
-                        + outline(target, field, here, crossing));
+                        + OffAxisLimits.outline(fine.solved(), target, field, here, crossing.distance()));
     }
 }

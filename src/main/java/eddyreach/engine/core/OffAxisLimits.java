@@ -1,8 +1,13 @@
 package eddyreach.engine.core;
 
+import eddyreach.field.join.OffAxisTarget;
+import eddyreach.field.join.PlacedTarget;
+import eddyreach.linalg.MemoryException;
 import eddyreach.materials.Material;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.Target;
+import eddyreach.numerics.SelfCheckException;
+import eddyreach.oscillator.NoOscillationException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,6 +50,27 @@ public final class OffAxisLimits {
                     return 0.0;
                 })
                 .orElse(0.0);
+    }
+
+    /**
+     * What the real outline of a target that is computed as a disc may change of the conductance beside the axis, S; 0 on it.
+     *
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public static double outline(
+            SolvedSwitch solved, Target target, PlacedTarget field, TankState here, double distance) {
+        double shift = outlineShift(target);
+        if (!(field instanceof OffAxisTarget b) || shift == 0) {
+            return 0;
+        }
+        double most = 0;
+        for (double offset : new double[] {Math.abs(b.offset() - shift), b.offset() + shift}) {
+            TankState there = solved.state(new OffAxisTarget(b.about(), offset), distance);
+            most = Math.max(most, Math.abs(there.conductance() - here.conductance()));
+        }
+        return most;
     }
 
     /** Says what a disc in place of the outline means beside the axis. */

@@ -16,6 +16,19 @@ public record SwitchDistance(Outcome outcome, double on, double off, double onEr
         return Double.isNaN(offError) ? onError : Math.max(onError, offError);
     }
 
+    /** The middle of two bounds, both inside the bar; where one does not switch it tells what the other is worth. */
+    public SwitchDistance between(SwitchDistance other) {
+        if (outcome != Outcome.SWITCHES || other.outcome != Outcome.SWITCHES) {
+            return outcome == Outcome.SWITCHES ? other : this;
+        }
+        return new SwitchDistance(
+                outcome,
+                (on + other.on) / 2,
+                (off + other.off) / 2,
+                Math.abs(on - other.on) / 2 + Math.max(onError, other.onError),
+                Math.abs(off - other.off) / 2 + Math.max(offError, other.offError));
+    }
+
     /** What a target does to the output. */
     public enum Outcome {
         /** Switches on and off. */

@@ -49,11 +49,15 @@ public final class ValidityLimits {
 
     /** The permeability of a conductor is a guess. */
     public static Optional<Warning> permeability(String subject, Material m) {
-        return m.muReal() > 1 && m.conductivity20() > 0
-                ? Optional.of(Warning.of(Warning.Kind.PERMEABILITY_ASSUMED, subject)
-                        .about(m.name())
-                        .with(Warning.Measure.PERMEABILITY, m.muReal()))
-                : Optional.empty();
+        if (!(m.muReal() > 1 && m.conductivity20() > 0)) {
+            return Optional.empty();
+        }
+        Warning assumed = Warning.of(Warning.Kind.PERMEABILITY_ASSUMED, subject)
+                .about(m.name())
+                .with(Warning.Measure.PERMEABILITY, m.muReal());
+        return Optional.of(m.range()
+                .map(r -> assumed.with(Warning.Measure.LOW, r.low()).with(Warning.Measure.HIGH, r.high()))
+                .orElse(assumed));
     }
 
     /** An error bar above what was asked for, both in m. */

@@ -8,6 +8,7 @@ import eddyreach.geometry.Part;
 import eddyreach.linalg.MemoryException;
 import eddyreach.numerics.SelfCheckException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -24,6 +25,10 @@ import org.apache.commons.math3.complex.Complex;
  *
  * <p>A ball is made of discs here. At the plane the exact ball is known, and its ratio to the discs there is taken below as well. Above the
  * plane the ratio can be followed, and what it changes by as far above as the target dips below tells how far it may change there.
+ *
+ * <p>A variant, of a little other materials or temperature, is followed by its ratio to what it is a variant of, which changes so little over
+ * the depth that the first few distances at the lower end of the band are enough; what it changes by towards the upper end is asked at the
+ * least distance alone, where the frequency is highest.
  */
 public final class DippedTarget {
 
@@ -37,6 +42,20 @@ public final class DippedTarget {
 
     /** The change at the upper end of the band over that at the lower. */
     private DistanceFit rise;
+
+    /** The change at the first distances, before it is refined and matched, at the lower end of the band. */
+    private Complex[] first;
+
+    /** The same at the least distance at the upper end. */
+    private Complex firstAbove;
+
+    /** What this is a variant of; empty when it is none. */
+    private final Optional<DippedTarget> base;
+
+    /** A variant's change over that of the base, and how many times as much at the upper end of the band. */
+    private DistanceFit ratio;
+
+    private Complex higher;
 
     /** Relative change of the ratio of the exact target to its discs by as much above the plane as it may dip below; 0 when it is exact. */
     private double drift;
@@ -59,12 +78,29 @@ public final class DippedTarget {
             Optional<TargetField> exact,
             double from,
             double to) {
+        this(solved, fixed, target, exact, from, to, Optional.empty());
+    }
+
+    private DippedTarget(
+            SolvedSwitch solved,
+            List<Part> fixed,
+            List<Part> target,
+            Optional<TargetField> exact,
+            double from,
+            double to,
+            Optional<DippedTarget> base) {
+        this.base = base;
         this.solved = solved;
         this.fixed = List.copyOf(fixed);
         this.target = List.copyOf(target);
         this.exact = exact;
         this.from = from;
         this.to = to;
+    }
+
+    /** A variant of this one at the same distances, see above. */
+    DippedTarget variant(SolvedSwitch other, List<Part> standing, List<Part> rings) {
+        return new DippedTarget(other, standing, rings, Optional.empty(), from, to, Optional.of(this));
     }
 
     /**
@@ -74,6 +110,14 @@ public final class DippedTarget {
      * @throws MemoryException if a field problem may not fit into the heap
      */
     public Complex change(double omega, double distance) {
+        if (base.isPresent()) {
+            DippedTarget like = base.get();
+            follow(like);
+            double t = like.share(omega);
+            return like.change(omega, distance)
+                    .multiply(ratio.at(distance))
+                    .multiply(higher.multiply(t).add(1 - t));
+        }
         solve();
         double t = share(omega);
         double lower = solved.band().low();
@@ -90,7 +134,9 @@ public final class DippedTarget {
      * @throws MemoryException if a field problem may not fit into the heap
      */
     public double error(double omega, double distance) {
-        return change(omega, distance).abs() * (low.error() + Math.abs(share(omega)) * rise.error());
+        double size = change(omega, distance).abs();
+        DippedTarget like = base.orElse(this);
+        return size * (like.low.error() + Math.abs(like.share(omega)) * like.rise.error());
     }
 
     private double share(double omega) {
@@ -118,16 +164,18 @@ public final class DippedTarget {
         int n = AccuracyPolicy.DIP_INTERVALS;
         Complex[] lower = direct(solved.band().low(), n, new Complex[n + 1]);
         Complex[] upper = direct(solved.band().high(), n, new Complex[n + 1]);
-        Complex[] ratio = {Complex.ONE, Complex.ONE};
+        first = lower;
+        firstAbove = upper[0];
+        Complex[] stronger = {Complex.ONE, Complex.ONE};
         if (exact.isPresent()) {
-            ratio[0] = match(exact.get(), solved.band().low(), lower[n]);
-            ratio[1] = match(exact.get(), solved.band().high(), upper[n]);
+            stronger[0] = match(exact.get(), solved.band().low(), lower[n]);
+            stronger[1] = match(exact.get(), solved.band().high(), upper[n]);
         }
         Complex[] over = new Complex[n + 1];
         for (int i = 0; i <= n; i++) {
-            over[i] = upper[i].multiply(ratio[1]).divide(lower[i].multiply(ratio[0]));
+            over[i] = upper[i].multiply(stronger[1]).divide(lower[i].multiply(stronger[0]));
         }
-        DistanceFit fit = fit(lower, ratio[0]);
+        DistanceFit fit = fit(lower, stronger[0]);
         while (fit.error() > AccuracyPolicy.DIP_TOLERANCE && n < AccuracyPolicy.MOST_DIP_INTERVALS) {
             Complex[] more = new Complex[2 * n + 1];
             for (int i = 0; i <= n; i++) {
@@ -135,10 +183,29 @@ public final class DippedTarget {
             }
             n *= 2;
             lower = direct(solved.band().low(), n, more);
-            fit = fit(lower, ratio[0]);
+            fit = fit(lower, stronger[0]);
         }
         rise = new DistanceFit(from, to, soft(), over);
         low = fit;
+    }
+
+    /** Solves the first distances as a variant of another. */
+    private synchronized void follow(DippedTarget like) {
+        if (ratio != null) {
+            return;
+        }
+        like.solve();
+        int n = AccuracyPolicy.DIP_INTERVALS;
+        double low = like.solved.band().low();
+        double high = like.solved.band().high();
+        Complex[] all = IntStream.rangeClosed(0, n + 1)
+                .parallel()
+                .mapToObj(i -> i > n
+                        ? direct(high, from).divide(like.firstAbove)
+                        : direct(low, DistanceFit.node(from, to, soft(), i, n)).divide(like.first[i]))
+                .toArray(Complex[]::new);
+        higher = all[n + 1].divide(all[0]);
+        ratio = new DistanceFit(from, to, soft(), Arrays.copyOf(all, n + 1));
     }
 
     private DistanceFit fit(Complex[] found, Complex ratio) {

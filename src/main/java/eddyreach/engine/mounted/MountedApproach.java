@@ -5,10 +5,13 @@ import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.DistanceFinder;
 import eddyreach.engine.core.ErrorBar;
 import eddyreach.engine.core.ResolutionLadder;
+import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.TankState;
 import eddyreach.linalg.MemoryException;
+import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
+import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
 import eddyreach.switching.Crossing;
@@ -69,6 +72,52 @@ public final class MountedApproach {
         this.intervals = intervals;
     }
 
+    /** How far a target is followed and what it does there. What is drawn plays no part in it. */
+    public record Found(MountedApproach approach, SwitchDistance distance) {}
+
+    /**
+     * A target that comes nearer from as far as it takes: where it switches within the usual range, or, while the output has not gone off
+     * yet at its end, within twice and four times that.
+     *
+     * @param setup the switch and its standard target
+     * @param usual usual range of distances, m
+     * @param fine step of the ladder that gives the result
+     * @param coarse the step before
+     * @param mounted the mounted at the finer step
+     * @param rough the mounted at the coarser step
+     * @param intervals intervals in which the switch points are looked for
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public static Found search(
+            Setup setup,
+            double usual,
+            Mount mount,
+            Target target,
+            ResolutionLadder.Step fine,
+            ResolutionLadder.Step coarse,
+            MountedSwitch mounted,
+            MountedSwitch rough,
+            int intervals) {
+        // the switch is trimmed on the standard target in free air: there the errors are one and the same
+        boolean trimmed = mount.isEmpty() && target.actsAs(setup.standard());
+        double room =
+                mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
+        double reach = Math.max(usual, mounted.floor() + setup.switchModel().ratedDistance());
+        while (true) {
+            double last = Math.min(reach, room);
+            MountedApproach a = new MountedApproach(fine, coarse, mounted, rough, last, trimmed, intervals);
+            SwitchDistance d = a.distance();
+            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE
+                    || last == room
+                    || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
+                return new Found(a, d);
+            }
+            reach *= 2;
+        }
+    }
+
     private TankState state(double distance) {
         return known.computeIfAbsent(distance, mounted::state);
     }
@@ -109,7 +158,9 @@ public final class MountedApproach {
         return bar.distance(
                 crossing,
                 bar.conductance(there.conductance() - threshold, here, there, mounted.interpolation(here.omega(), g))
-                        + stairs);
+                        + stairs
+                        + mounted.truncation(g) * here.conductancePerOhm()
+                        + mounted.outline(here, g));
     }
 
     private SwitchModel model() {
@@ -140,7 +191,8 @@ public final class MountedApproach {
                     s.inductance() - without.inductance(),
                     ErrorBar.ofDifference(
                                     s.change().subtract(rough.state(g).change()).abs())
-                            + mounted.stairs(s.omega(), g).abs(),
+                            + mounted.stairs(s.omega(), g).abs()
+                            + mounted.truncation(g),
                     model().element().amplitude(s.conductance()));
         }
         return curve.build();

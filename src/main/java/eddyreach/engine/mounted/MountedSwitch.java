@@ -1,8 +1,11 @@
 package eddyreach.engine.mounted;
 
 import eddyreach.engine.core.AccuracyPolicy;
+import eddyreach.engine.core.OffAxisLimits;
 import eddyreach.engine.core.SolvedSwitch;
 import eddyreach.engine.core.TankState;
+import eddyreach.engine.core.TargetEffect;
+import eddyreach.field.join.PlacedTarget;
 import eddyreach.field.join.TargetField;
 import eddyreach.field.targets.BackedTarget;
 import eddyreach.field.targets.ThroughTarget;
@@ -24,10 +27,10 @@ import java.util.Optional;
 import org.apache.commons.math3.complex.Complex;
 
 /**
- * A switch in its mount with one target on the axis and, where there is one, a background behind it, at one resolution: the tank at any
- * distance of the target.
+ * A switch in its mount with one target and, where there is one, a background behind it, at one resolution: the tank at any distance of the
+ * target. For one thread.
  *
- * <p>Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
+ * <p>A target beside the axis stands above the highest metal and before no background. Above the highest metal of the mount switch and target are joined by waves; below it {@link DippedTarget} takes over.
  */
 public final class MountedSwitch {
 
@@ -36,7 +39,8 @@ public final class MountedSwitch {
     private final Optional<Mount.Standing> background;
     private final double floor;
     private final boolean acts;
-    private final Optional<TargetField> alone;
+    private final Optional<PlacedTarget> alone;
+    private final Optional<TargetEffect> effect;
     private final Optional<ThroughTarget> through;
     private final Optional<TargetField> behind;
     private final Optional<DippedTarget> dipped;
@@ -52,6 +56,35 @@ public final class MountedSwitch {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public MountedSwitch(SolvedSwitch solved, Target target, Optional<Mount.Standing> background, double floor) {
+        this(solved, target, background, floor, 0, Optional.empty());
+    }
+
+    /**
+     * For bands: a variant of another mounted, with a little other materials or temperature.
+     *
+     * @param like the mounted that it is a variant of; empty for the first
+     * @param nearest distance below which azimuthal orders that matter there alone are left out beside the axis, m
+     * @throws SelfCheckException if a computation fails its own checks
+     * @throws MemoryException if a field problem may not fit into the heap
+     * @throws NoOscillationException if the tank finds no frequency
+     */
+    public static MountedSwitch variant(
+            Optional<MountedSwitch> like,
+            SolvedSwitch solved,
+            Target target,
+            Optional<Mount.Standing> background,
+            double floor,
+            double nearest) {
+        return new MountedSwitch(solved, target, background, floor, nearest, like.flatMap(s -> s.dipped));
+    }
+
+    private MountedSwitch(
+            SolvedSwitch solved,
+            Target target,
+            Optional<Mount.Standing> background,
+            double floor,
+            double nearest,
+            Optional<DippedTarget> like) {
         this.solved = solved;
         this.target = target;
         this.background = background;
@@ -59,7 +92,8 @@ public final class MountedSwitch {
         behind = background.map(b -> solved.onAxis(b.plate().asTarget()));
         acts = !target.withoutEffect();
         boolean bounded = acts && !solved.fields().endless(target);
-        alone = background.isEmpty() ? Optional.of(solved.onAxis(target)) : Optional.empty();
+        alone = background.isEmpty() ? Optional.of(solved.target(target)) : Optional.empty();
+        effect = alone.map(field -> solved.effect(field, nearest));
         through = background.isPresent() && bounded
                 ? Optional.of(new ThroughTarget(
                         target.parts(),
@@ -69,7 +103,9 @@ public final class MountedSwitch {
                         solved.resolution(),
                         solved.scale()))
                 : Optional.empty();
-        dipped = dipped(floor);
+        dipped = like.isPresent() && reaches(floor)
+                ? like.map(d -> d.variant(solved, standing(), rings()))
+                : dipped(floor);
         without = background
                 .map(b -> solved.state(behind.orElseThrow(), b.distance()))
                 .orElse(solved.free());
@@ -83,6 +119,7 @@ public final class MountedSwitch {
         this.floor = floor;
         acts = other.acts;
         alone = other.alone;
+        effect = other.effect;
         through = other.through;
         behind = other.behind;
         without = other.without;
@@ -94,8 +131,12 @@ public final class MountedSwitch {
         return new MountedSwitch(this, least);
     }
 
+    private boolean reaches(double least) {
+        return acts && Double.isFinite(target.radius()) && least < solved.plane();
+    }
+
     private Optional<DippedTarget> dipped(double least) {
-        return acts && Double.isFinite(target.radius()) && least < solved.plane()
+        return reaches(least)
                 ? Optional.of(new DippedTarget(solved, standing(), rings(), stepped(), least, solved.plane()))
                 : Optional.empty();
     }
@@ -126,10 +167,12 @@ public final class MountedSwitch {
     }
 
     private Optional<TargetField> stepped() {
-        return target.body() instanceof Body.Ball ? alone : Optional.empty();
+        return target.body() instanceof Body.Ball
+                ? alone.filter(TargetField.class::isInstance).map(TargetField.class::cast)
+                : Optional.empty();
     }
 
-    SolvedSwitch solved() {
+    public SolvedSwitch solved() {
         return solved;
     }
 
@@ -139,7 +182,7 @@ public final class MountedSwitch {
     }
 
     /** The tank without the target, but with the background. */
-    TankState without() {
+    public TankState without() {
         return without;
     }
 
@@ -164,7 +207,8 @@ public final class MountedSwitch {
                     (omega, g) -> d.change(omega, g).add(solved.change(behind.orElseThrow(), omega, at)), distance);
         }
         // contact with the highest metal where rounding puts the target a hair below it
-        return solved.state(field(distance), Math.max(distance, solved.plane()));
+        double above = Math.max(distance, solved.plane());
+        return effect.isPresent() ? solved.state(effect.get(), above) : solved.state(backed(distance), above);
     }
 
     /**
@@ -187,11 +231,24 @@ public final class MountedSwitch {
         return distance < solved.plane() && dipped.isPresent() ? dipped.get().stairs(omega, distance) : Complex.ZERO;
     }
 
-    /** The target together with what stands behind it. */
-    TargetField field(double distance) {
-        if (alone.isPresent()) {
-            return alone.get();
-        }
+    /** What orders about the axis that are left out may add to the change of impedance, ohm; 0 on the axis. */
+    double truncation(double distance) {
+        return effect.map(e -> e.truncation(distance)).orElse(0.0);
+    }
+
+    /** What a disc in place of the target's real outline may change of the conductance beside the axis, S; 0 on it. */
+    double outline(TankState here, double distance) {
+        return alone.map(field -> OffAxisLimits.outline(solved, target, field, here, distance))
+                .orElse(0.0);
+    }
+
+    /** True when a target may dip below the plane in which it and the switch are joined. */
+    public boolean dips() {
+        return dipped.isPresent();
+    }
+
+    /** The target together with the background behind it. */
+    private TargetField backed(double distance) {
         Mount.Standing b = background.orElseThrow();
         double gap = b.distance() - distance - target.thickness();
         if (through.isPresent()) {

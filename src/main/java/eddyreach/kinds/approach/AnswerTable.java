@@ -5,6 +5,7 @@ import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.Reason;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.SwitchDistance;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.Terms;
 import java.util.Comparator;
@@ -17,51 +18,14 @@ final class AnswerTable {
 
     private AnswerTable() {}
 
-    /** Assured on, assured off, up to where to work, and where there is reserve, each in mm. */
-    static List<String> band(Assurance a) {
-        return List.of(assuredOn(a), assuredOff(a), work(a.recommended()), work(a.comfortable()));
-    }
-
-    /** Rounded down, in mm. */
-    static String assuredOn(Assurance a) {
-        return a.anywhereOn() ? down(a.assuredOn()) : "-";
-    }
-
-    private static String down(double metres) {
-        return Labels.fixed(Math.floor(metres * Labels.MM * 100) / 100, 2);
-    }
-
-    /** Rounded up, in mm. */
-    private static String up(double metres) {
-        return Labels.fixed(Math.ceil(metres * Labels.MM * 100) / 100, 2);
-    }
-
-    /** Rounded up, in mm, or in words. */
-    static String assuredOff(Assurance a) {
-        return Double.isInfinite(a.assuredOff())
-                ? "beyond range"
-                : a.assuredOff() == 0 ? "anywhere" : up(a.assuredOff());
-    }
-
-    private static String work(double metres) {
-        return Double.isFinite(metres) ? down(metres) : "-";
-    }
-
     /** What the columns of the band are called. */
     static final String BAND = "all units";
 
     /** What the columns of the band mean. */
     static final String BAND_NOTE =
             "All units: every switch of this type, over its tolerances, temperature and supply, and over the tolerances of"
-                    + " the target's material. Between on and off the output may be either. Plan to work up to four fifths of the"
-                    + " assured distance; half of it leaves reserve for wear, dirt and misalignment. Nearer is also on.";
-
-    /** An on distance in mm without its unit, or what there is instead. */
-    static String number(double metres) {
-        return Double.isNaN(metres)
-                ? "never on"
-                : Double.isInfinite(metres) ? "no release" : Labels.millimetres(metres);
-    }
+                    + " the target's material and thickness. Between on and off the output may be either. Plan to work up to four fifths"
+                    + " of the assured distance; half of it leaves reserve for wear, dirt and misalignment. Nearer is also on.";
 
     /** A distance with its unit. */
     static String distance(double metres) {
@@ -70,6 +34,9 @@ final class AnswerTable {
 
     /** The answer in one sentence. */
     static String sentence(ApproachResult result) {
+        if (result.mounted().isPresent()) {
+            return new MountWords(result, result.mounted().get()).answer();
+        }
         List<TargetResult> others = result.targets().stream().skip(1).toList();
         List<TargetResult> asked = others.isEmpty() ? result.targets() : others;
         return asked.size() == 1 ? single(asked.get(0)) : several(asked);
@@ -114,22 +81,7 @@ final class AnswerTable {
             return "Yes: " + on + ".";
         }
         return band.get().anywhereOn()
-                ? "Yes: " + on + "; every unit is on up to " + assuredOn(band.get()) + " mm."
+                ? "Yes: " + on + "; every unit is on up to " + AssuranceText.assuredOn(band.get()) + " mm."
                 : "Not reliably: " + on + ", but some units may miss it even at the active face.";
-    }
-
-    /** How far it is assured to be on, in words. */
-    static String onWords(Assurance a) {
-        return a.anywhereOn() ? "every unit is on up to " + assuredOn(a) + " mm" : "on nowhere for every unit";
-    }
-
-    /** From where it is assured to be off, in words. */
-    static String offWords(Assurance a) {
-        if (a.assuredOff() == 0) {
-            return "every unit is off everywhere";
-        }
-        return Double.isInfinite(a.assuredOff())
-                ? "off is not assured anywhere within the computed range"
-                : "every unit is off beyond " + assuredOff(a) + " mm";
     }
 }

@@ -4,6 +4,7 @@ import eddyreach.engine.core.Approach;
 import eddyreach.engine.core.Progress;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.materials.FactorBand;
+import eddyreach.model.values.Mount;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.study.Checkpoint;
@@ -11,6 +12,7 @@ import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -25,6 +27,7 @@ import java.util.function.Supplier;
  * @param points number of distances, at least 2
  * @param fieldPictures whether to draw field pictures
  * @param alternatives other switches to try where this one reaches too little; read only if they are tried
+ * @param mount where the switch stands; empty for free air alone
  */
 public record ApproachInput(
         StudyHeader header,
@@ -34,7 +37,8 @@ public record ApproachInput(
         double lastDistance,
         int points,
         boolean fieldPictures,
-        Supplier<List<SwitchModel>> alternatives)
+        Supplier<List<SwitchModel>> alternatives,
+        Optional<Mount> mount)
         implements StudyInput {
 
     public ApproachInput {
@@ -42,7 +46,7 @@ public record ApproachInput(
         usualFactors = Map.copyOf(usualFactors);
     }
 
-    /** Without other switches. */
+    /** Without other switches and in free air. */
     public ApproachInput(
             StudyHeader header,
             List<Target> targets,
@@ -51,19 +55,34 @@ public record ApproachInput(
             double lastDistance,
             int points,
             boolean fieldPictures) {
-        this(header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, List::of);
+        this(
+                header,
+                targets,
+                usualFactors,
+                firstDistance,
+                lastDistance,
+                points,
+                fieldPictures,
+                List::of,
+                Optional.empty());
     }
 
     /** The same with other switches to try. */
     public ApproachInput withAlternatives(Supplier<List<SwitchModel>> switches) {
         return new ApproachInput(
-                header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, switches);
+                header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, switches, mount);
+    }
+
+    /** The same with the switch in a mount too. */
+    public ApproachInput in(Optional<Mount> where) {
+        return new ApproachInput(
+                header, targets, usualFactors, firstDistance, lastDistance, points, fieldPictures, alternatives, where);
     }
 
     @Override
     public ApproachInput withoutFieldPictures() {
         return new ApproachInput(
-                header, targets, usualFactors, firstDistance, lastDistance, points, false, alternatives);
+                header, targets, usualFactors, firstDistance, lastDistance, points, false, alternatives, mount);
     }
 
     @Override

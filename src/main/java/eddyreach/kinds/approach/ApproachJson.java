@@ -1,8 +1,6 @@
 package eddyreach.kinds.approach;
 
-import eddyreach.engine.assure.Allowances;
 import eddyreach.engine.assure.Assessment;
-import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.assure.TargetResult;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.LossBudget;
@@ -32,6 +30,13 @@ final class ApproachJson {
                 .with("factor", t.factor())
                 .with("factor_error", t.factorError())
                 .with(
+                        "on_over_permeability_m",
+                        t.permeability()
+                                .map(p -> new JsonNode()
+                                        .with("shortest_m", p.shortest())
+                                        .with("longest_m", p.longest()))
+                                .orElse(null))
+                .with(
                         "usual_band",
                         t.band()
                                 .map(b -> new JsonNode()
@@ -59,31 +64,7 @@ final class ApproachJson {
     }
 
     private static Map<String, Object> assessment(Assessment assessment, LossBudget budget) {
-        Assurance a = assessment.assurance();
-        Allowances allowed = a.allowances();
-        return new JsonNode()
-                .with("assured_on_m", a.assuredOn())
-                .with("assured_off_m", a.assuredOff())
-                .with("recommended_m", a.recommended())
-                .with(
-                        "allowances",
-                        new JsonNode()
-                                .with("effective", allowed.effective())
-                                .with("usable", allowed.usable())
-                                .with("differential_travel_share", allowed.differentialTravel())
-                                .with("coldest_c", allowed.coldest())
-                                .with("hottest_c", allowed.hottest())
-                                .with("conductivity", allowed.conductivity())
-                                .with("least_permeability", allowed.leastPermeability())
-                                .with("most_permeability", allowed.mostPermeability()))
-                .with(
-                        "contributions",
-                        a.contributions().stream()
-                                .map(c -> new JsonNode()
-                                        .with("cause", Terms.of(c.cause()))
-                                        .with("shortest_m", c.shortest())
-                                        .with("longest_m", c.longest()))
-                                .toList())
+        return JsonParts.assurance(assessment.assurance())
                 .with(
                         "explanation",
                         assessment
@@ -120,5 +101,32 @@ final class ApproachJson {
                                                 .with("gain_m", c.gain()))
                                         .toList())
                                 .orElse(null));
+    }
+
+    /** The targets in a mount. */
+    static Map<String, Object> mounted(InMount in, JsonParts parts) {
+        return new JsonNode()
+                .with("id", in.mount().id())
+                .with("name", in.mount().name())
+                .with("surface_above_face_m", in.mount().surface())
+                .with("parts", parts.parts(in.parts()))
+                .with(
+                        "targets",
+                        in.targets().stream()
+                                .map(f -> new JsonNode()
+                                        .with("id", f.target().id())
+                                        .with("stopped_at_m", f.floor())
+                                        .with("outcome", Terms.of(f.distance().outcome()))
+                                        .with("on_m", f.distance().on())
+                                        .with("on_error_m", f.distance().onError())
+                                        .with("off_m", f.distance().off())
+                                        .with("off_error_m", f.distance().offError())
+                                        .with(
+                                                "assured",
+                                                f.assurance()
+                                                        .map(JsonParts::assurance)
+                                                        .orElse(null)))
+                                .toList())
+                .with("warnings", JsonParts.warnings(in.warnings()));
     }
 }

@@ -4,6 +4,8 @@ import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import eddyreach.study.StudyKind;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Targets that come nearer: each with all that can be said of it, or many materials compared. */
@@ -25,6 +27,12 @@ public enum ApproachKind implements StudyKind {
     @Override
     public double looseness() {
         return SINGLE;
+    }
+
+    @Override
+    public Optional<Function<List<StudyInput>, StudyInput>> comparison() {
+        return Optional.of(all ->
+                new ComparedInput(all.stream().map(ApproachInput.class::cast).toList()));
     }
 
     @Override

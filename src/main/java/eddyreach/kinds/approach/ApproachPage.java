@@ -12,6 +12,7 @@ import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
 import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.ExplanationText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
@@ -85,7 +86,8 @@ final class ApproachPage {
     }
 
     private void bands() {
-        page.heading("Distances");
+        result.mounted().ifPresent(m -> new MountWords(result, m).write(page));
+        page.heading(result.mounted().isPresent() ? "Distances in free air" : "Distances");
         List<Page.Row> rows = new ArrayList<>();
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
@@ -93,9 +95,14 @@ final class ApproachPage {
                     t.target().label(),
                     Labels.uncertainCell(d.on(), d.onError()),
                     Labels.uncertainCell(d.off(), d.offError()),
-                    Double.isFinite(t.factor()) ? Labels.fixed(t.factor(), 2) : Terms.of(d.outcome())));
+                    Double.isFinite(t.factor())
+                            ? Labels.fixed(t.factor(), 2)
+                                    + Factors.of(t, result.model().effectiveDistance())
+                                            .map(r -> " (" + r + ")")
+                                            .orElse("")
+                            : Terms.of(d.outcome())));
             cells.addAll(
-                    t.assessment().map(a -> AnswerTable.band(a.assurance())).orElse(List.of("-", "-", "-", "-")));
+                    t.assessment().map(a -> AssuranceText.cells(a.assurance())).orElse(List.of("-", "-", "-", "-")));
             rows.add(new Page.Row(
                     cells, t.assessment().map(a -> !a.assurance().anywhereOn()).orElse(false)));
         }
@@ -112,6 +119,9 @@ final class ApproachPage {
                         "with reserve, mm"),
                 Set.of(1, 2, 3, 4, 5, 6, 7),
                 rows);
+        page.items(result.targets().stream()
+                .flatMap(t -> Factors.words(t, result.model().effectiveDistance()).stream())
+                .toList());
         page.paragraph(
                 "On and off are nominal distances with their numerical error; the factor is the on distance over that of the"
                         + " standard target. " + AnswerTable.BAND_NOTE);
@@ -135,7 +145,8 @@ final class ApproachPage {
                 + " °C; the target's conductivity ± " + percent(a.conductivity())
                 + "; and, where its permeability is assumed, " + Labels.significant(a.leastPermeability(), 3) + " to "
                 + Labels.significant(a.mostPermeability(), 3)
-                + " (a factor of two where it lies outside). Conductivity and permeability spreads are common practice, not from a"
+                + " (a factor of two where it lies outside; the range that a material states); the thickness of flat parts as the inputs say."
+                + " Conductivity and permeability spreads are common practice, not from a"
                 + " standard. The numerical error is added. Drift of ferrite, capacitor and electronics and the influence of the supply are not"
                 + " modelled; the standard's limits cover them. For the standard target the result is the standard's own: on up to"
                 + " 0.81 sn, off beyond 1.21 sn plus the differential travel.";
@@ -207,12 +218,11 @@ final class ApproachPage {
     private void contributions(Assurance assurance) {
         page.subheading("What the assured distances allow for");
         List<Page.Row> rows = new ArrayList<>();
-        for (Contribution c : assurance.contributions()) {
-            rows.add(Page.Row.of(
-                    Terms.of(c.cause()), AnswerTable.number(c.shortest()), AnswerTable.number(c.longest())));
+        for (Contribution c : AssuranceText.ranked(assurance)) {
+            rows.add(Page.Row.of(Terms.of(c), AssuranceText.number(c.shortest()), AssuranceText.number(c.longest())));
         }
         page.table(List.of("this alone", "shortest on distance, mm", "longest, mm"), Set.of(1, 2), rows);
-        page.paragraph("All together: " + AnswerTable.onWords(assurance) + "; with the differential travel, "
-                + AnswerTable.offWords(assurance) + ".");
+        page.paragraph("All together: " + AssuranceText.onWords(assurance) + "; with the differential travel, "
+                + AssuranceText.offWords(assurance) + ".");
     }
 }

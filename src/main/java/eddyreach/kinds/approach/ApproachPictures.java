@@ -38,6 +38,13 @@ public final class ApproachPictures {
                 curves(pictures, sheets.get(i), i == 0 ? "" : "-" + (i + 1), head, trim);
             }
         }
+        result.mounted()
+                .ifPresent(m -> pictures.add(chart(
+                        inMount(result, m),
+                        "amplitude-in-mount",
+                        "Oscillator amplitude over distance, in the mount",
+                        head + " · " + m.mount().name() + " · thresholds as set in free air",
+                        CurveCharts::amplitude)));
         pictures.add(chart(
                 result, "losses", "Where the loss goes", head + " · at the switch-on distance", BarCharts::losses));
         for (TargetResult found : result.targets()) {
@@ -83,7 +90,7 @@ public final class ApproachPictures {
         }
         TargetResult last = result.targets().get(result.targets().size() - 1);
         return List.of(
-                "amplitude",
+                result.mounted().isPresent() ? "amplitude-in-mount" : "amplitude",
                 (last.target().offset() > 0 ? "arrangement-" : "field-")
                         + Picture.fileName(last.target().id()));
     }
@@ -119,6 +126,28 @@ public final class ApproachPictures {
                     result.header(), result.trimmed(), shown, result.fields(), result.currents(), result.warnings()));
         }
         return sheets;
+    }
+
+    /** The first targets with what they do in a mount in place of free air. */
+    private static ApproachResult inMount(ApproachResult result, InMount in) {
+        List<TargetResult> shown = result.targets().stream()
+                .limit(Theme.SERIES_COUNT)
+                .map(t -> {
+                    InMount.Found f = in.of(t.target());
+                    return new TargetResult(
+                            t.target(),
+                            f.curve(),
+                            f.distance(),
+                            t.factor(),
+                            t.factorError(),
+                            t.band(),
+                            t.budget(),
+                            t.reason(),
+                            t.warnings());
+                })
+                .toList();
+        return new ApproachResult(
+                result.header(), result.trimmed(), shown, result.fields(), result.currents(), result.warnings());
     }
 
     /** A target beside the axis, whose field has no symmetry and is not drawn. */

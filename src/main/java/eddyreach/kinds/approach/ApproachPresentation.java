@@ -1,6 +1,7 @@
 package eddyreach.kinds.approach;
 
 import eddyreach.engine.core.FieldPicture;
+import eddyreach.geometry.Part;
 import eddyreach.materials.Material;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.page.Csv;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Shows targets that come nearer. */
 public record ApproachPresentation(ApproachResult result) implements Presentation {
@@ -31,6 +33,7 @@ public record ApproachPresentation(ApproachResult result) implements Presentatio
     public Map<String, Supplier<Csv>> tables() {
         Map<String, Supplier<Csv>> tables = new LinkedHashMap<>();
         tables.put("distances.csv", () -> ApproachTables.distances(result));
+        result.mounted().ifPresent(m -> tables.put("mounted.csv", () -> ApproachTables.mounted(result, m)));
         tables.put("impedance.csv", () -> ApproachTables.impedance(result));
         return tables;
     }
@@ -42,14 +45,25 @@ public record ApproachPresentation(ApproachResult result) implements Presentatio
                 result.targets().stream()
                         .map(t -> ApproachJson.target(t, parts))
                         .toList());
+        result.mounted().ifPresent(m -> document.with("mount", ApproachJson.mounted(m, parts)));
         result.fields().stream().map(FieldPicture::parts).forEach(parts::parts);
     }
 
     @Override
     public List<Material> materials() {
-        return result.targets().stream()
-                .flatMap(t -> t.target().body().materials().stream())
+        return Stream.concat(
+                        result.targets().stream().flatMap(t -> t.target().body().materials().stream()),
+                        result.mounted().stream()
+                                .flatMap(m -> m.parts().stream().map(Part::material)))
                 .distinct()
+                .toList();
+    }
+
+    @Override
+    public List<String> inputs() {
+        return result.targets().stream()
+                .skip(1)
+                .flatMap(t -> ToleranceWords.of(t.target()).stream())
                 .toList();
     }
 

@@ -4,11 +4,14 @@ import eddyreach.materials.FactorBand;
 import eddyreach.model.read.AlternativeSwitches;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.TargetReader;
+import eddyreach.model.values.Mount;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.Node;
 import eddyreach.study.DistanceRange;
+import eddyreach.study.MountFit;
+import eddyreach.study.NamedMounts;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
@@ -42,6 +45,10 @@ public final class ApproachReader {
         });
         DistanceRange distances = DistanceRange.bind(context);
         boolean pictures = root.flag("field pictures", true);
+        Optional<Mount> mount = kind == ApproachKind.APPROACH && root.has("mount")
+                ? root.child("mount").flatMap(new NamedMounts(context)::bind)
+                : Optional.empty();
+        mount.ifPresent(m -> MountFit.check(root, "mount", m, targets, distances));
         return header -> new ApproachInput(
                 header,
                 targets,
@@ -52,7 +59,8 @@ public final class ApproachReader {
                 pictures,
                 kind == ApproachKind.APPROACH
                         ? () -> AlternativeSwitches.of(header.switchModel(), context.library(), context.materials())
-                        : List::of);
+                        : List::of,
+                mount);
     }
 
     /** The bands that apply: one layer at least as thick as the standard target, with its outline. */

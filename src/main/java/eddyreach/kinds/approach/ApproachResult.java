@@ -9,6 +9,7 @@ import eddyreach.study.Presentation;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyResult;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +21,7 @@ import java.util.stream.Stream;
  * @param fields field pictures, the one without a target first
  * @param currents eddy currents in the targets
  * @param warnings limits that concern the whole study
+ * @param mounted the same targets with the switch in a mount; empty for free air alone
  */
 public record ApproachResult(
         StudyHeader header,
@@ -27,7 +29,8 @@ public record ApproachResult(
         List<TargetResult> targets,
         List<FieldPicture> fields,
         List<CurrentPicture> currents,
-        List<Warning> warnings)
+        List<Warning> warnings,
+        Optional<InMount> mounted)
         implements StudyResult {
 
     public ApproachResult {
@@ -37,9 +40,24 @@ public record ApproachResult(
         warnings = List.copyOf(warnings);
     }
 
+    /** In free air alone. */
+    public ApproachResult(
+            StudyHeader header,
+            TrimmedSwitch trimmed,
+            List<TargetResult> targets,
+            List<FieldPicture> fields,
+            List<CurrentPicture> currents,
+            List<Warning> warnings) {
+        this(header, trimmed, targets, fields, currents, warnings, Optional.empty());
+    }
+
     @Override
     public List<Warning> allWarnings() {
-        return Stream.concat(warnings.stream(), targets.stream().flatMap(t -> t.warnings().stream()))
+        return Stream.of(
+                        warnings.stream(),
+                        targets.stream().flatMap(t -> t.warnings().stream()),
+                        mounted.stream().flatMap(m -> m.warnings().stream()))
+                .flatMap(s -> s)
                 .toList();
     }
 

@@ -60,7 +60,7 @@ public final class ApproachRunner {
         study.targets().stream().filter(t -> !t.actsAs(study.standard())).forEach(all::add);
         Target first = all.get(0);
         if (all.stream().skip(1).anyMatch(t -> t.id().equals(first.id()))) {
-            all.set(0, new Target(STANDARD, first.label(), first.body()));
+            all.set(0, new Target(STANDARD, first.label(), first.body(), 0, first.tolerances()));
         }
         return all;
     }
@@ -115,14 +115,19 @@ public final class ApproachRunner {
                         study.alternatives(),
                         ladder,
                         progress)
-                .assess(found.stream().map(Found::result).toList());
+                .assess(found.stream().map(Found::result).toList()).stream()
+                        .map(t -> Factors.overlaps(t, study.switchModel().effectiveDistance())
+                                ? t.without(Warning.Kind.OUTSIDE_USUAL_BAND)
+                                : t)
+                        .toList();
         return new ApproachResult(
                 study.header(),
                 TrimmedSwitch.of(ladder.step(ResolutionLadder.FIRST), free),
                 results,
                 fields,
                 currents,
-                ValidityLimits.squares(targets).stream().toList());
+                ValidityLimits.squares(targets).stream().toList(),
+                study.mount().map(m -> new MountedRun(study, m, ladder, targets, progress).of(targets)));
     }
 
     private record Found(TargetResult result, Optional<FieldPicture> field, Optional<CurrentPicture> currents) {}

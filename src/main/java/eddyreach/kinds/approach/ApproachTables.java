@@ -21,6 +21,32 @@ public final class ApproachTables {
         return csv;
     }
 
+    /** Where each target switches in the mount, and in free air. */
+    static Csv mounted(ApproachResult result, InMount in) {
+        Csv csv = new Csv(
+                "target",
+                "on_mm",
+                "off_mm",
+                "error_mm",
+                "free_air_on_mm",
+                "free_air_off_mm",
+                "assured_on_mm",
+                "assured_off_mm");
+        for (TargetResult t : result.targets()) {
+            InMount.Found f = in.of(t.target());
+            csv.row(
+                    t.target().id(),
+                    f.distance().on() * Labels.MM,
+                    f.distance().off() * Labels.MM,
+                    f.distance().onError() * Labels.MM,
+                    t.distance().on() * Labels.MM,
+                    t.distance().off() * Labels.MM,
+                    f.assurance().map(a -> a.assuredOn() * Labels.MM).orElse(Double.NaN),
+                    f.assurance().map(a -> a.assuredOff() * Labels.MM).orElse(Double.NaN));
+        }
+        return csv;
+    }
+
     /** What the coil sees: {@code target, distance_mm, frequency_hz, dr_ohm, dl_h, dz_error_ohm}. */
     static Csv impedance(ApproachResult result) {
         Csv csv = new Csv("target", "distance_mm", "frequency_hz", "dr_ohm", "dl_h", "dz_error_ohm");

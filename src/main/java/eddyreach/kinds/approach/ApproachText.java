@@ -7,6 +7,7 @@ import eddyreach.engine.core.SwitchDistance;
 import eddyreach.materials.FactorBand;
 import eddyreach.report.page.TextPage;
 import eddyreach.report.words.AdviceText;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.ReasonText;
 import eddyreach.report.words.Terms;
@@ -29,6 +30,7 @@ final class ApproachText {
     private record Verdict(String text, String colour) {}
 
     static void write(ApproachResult result, TextPage page) {
+        result.mounted().ifPresent(m -> new MountWords(result, m).write(page));
         table(result, page);
         bands(result, page);
         for (TargetResult target : result.targets()) {
@@ -45,7 +47,9 @@ final class ApproachText {
         page.line(page.mark(row("target", "on, mm", "off, mm", "factor", "typical", "verdict"), TextPage.BOLD));
         for (TargetResult t : result.targets()) {
             SwitchDistance d = t.distance();
-            Verdict verdict = verdict(t);
+            Verdict verdict = Factors.overlaps(t, result.model().effectiveDistance())
+                    ? new Verdict(within(t) ? "typical" : "overlaps typical", "")
+                    : verdict(t);
             List<String> name = TextPage.wrap(t.target().id(), -COLUMNS[0]);
             String line = row(
                     name.get(0),
@@ -58,6 +62,9 @@ final class ApproachText {
             page.line(line.substring(0, start) + page.mark(verdict.text(), verdict.colour()));
             name.stream().skip(1).forEach(page::line);
         }
+        result.targets()
+                .forEach(t ->
+                        Factors.words(t, result.model().effectiveDistance()).ifPresent(page::paragraph));
         page.gap();
     }
 
@@ -72,7 +79,7 @@ final class ApproachText {
         for (TargetResult t : result.targets()) {
             t.assessment().map(Assessment::assurance).ifPresent(a -> {
                 List<String> name = TextPage.wrap(t.target().id(), -BAND_COLUMNS[0]);
-                List<String> band = AnswerTable.band(a);
+                List<String> band = AssuranceText.cells(a);
                 page.line(TextPage.row(
                         BAND_COLUMNS,
                         name.get(0),
@@ -102,6 +109,10 @@ final class ApproachText {
 
     private static String band(FactorBand band) {
         return Labels.fixed(band.low(), 2) + "-" + Labels.fixed(band.high(), 2);
+    }
+
+    private static boolean within(TargetResult t) {
+        return verdict(t).text().equals("typical");
     }
 
     /** Against the typical range the numerical error counts in favour. */

@@ -10,9 +10,12 @@ import eddyreach.report.words.Terms;
 import java.awt.Color;
 import java.awt.Paint;
 import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
@@ -41,6 +44,7 @@ import org.jfree.data.statistics.DefaultStatisticalCategoryDataset;
 /** Bar charts: correction factors with the trade's bands, and where the loss goes. */
 final class BarCharts {
 
+    private static final Color SPAN = new Color(0xd98032);
     private static final Color BAR = new Color(0x5b98c0);
     private static final Map<Role, Color> ROLE_COLORS = Map.of(
             Role.WINDING, new Color(0x24405e),
@@ -68,6 +72,8 @@ final class BarCharts {
         Key[] keys = new Key[n];
         Double[][] low = new Double[1][n];
         Double[][] high = new Double[1][n];
+        Double[][] from = new Double[1][n];
+        Double[][] to = new Double[1][n];
         CategoryPlot plot = new CategoryPlot();
         double end = 1;
         for (int t = 0; t < n; t++) {
@@ -78,8 +84,13 @@ final class BarCharts {
             bars.add(has ? target.factor() : null, has ? target.factorError() : null, "factor", key);
             low[0][t] = target.band().map(FactorBand::low).orElse(null);
             high[0][t] = target.band().map(FactorBand::high).orElse(null);
+            Optional<Factors.Range> range = Factors.of(target, result.model().effectiveDistance());
+            from[0][t] = range.map(Factors.Range::low).orElse(null);
+            to[0][t] = range.map(Factors.Range::high).orElse(null);
             double right = Math.max(
-                    has ? target.factor() + target.factorError() : 0,
+                    Math.max(
+                            has ? target.factor() + target.factorError() : 0,
+                            range.map(Factors.Range::high).orElse(0.0)),
                     target.band().map(FactorBand::high).orElse(0.0));
             end = Math.max(end, right);
             String text =
@@ -101,6 +112,19 @@ final class BarCharts {
         plot.setRenderer(1, band);
         LegendItemCollection legend = new LegendItemCollection();
         legend.add(box("correction factor, with numerical error", BAR));
+        if (Arrays.stream(from[0]).anyMatch(Objects::nonNull)) {
+            // what has the lowest number is drawn last
+            plot.setDataset(2, bands);
+            plot.setRenderer(2, band);
+            plot.setDataset(1, bars);
+            plot.setRenderer(1, bar);
+            IntervalBarRenderer span = new IntervalBarRenderer();
+            plain(span, 0.1 / n);
+            span.setSeriesPaint(0, SPAN);
+            plot.setDataset(0, new DefaultIntervalCategoryDataset(new String[] {"range"}, keys, from, to));
+            plot.setRenderer(0, span);
+            legend.add(box("over its range of permeability", SPAN));
+        }
         if (targets.stream().anyMatch(t -> t.band().isPresent())) {
             legend.add(box("usual in the trade", Theme.BAND));
         }
@@ -163,7 +187,7 @@ final class BarCharts {
         return Theme.chart(plot, true);
     }
 
-    private static void arrange(CategoryPlot plot, CategoryDataset data, BarRenderer bar, String label, double end) {
+    static void arrange(CategoryPlot plot, CategoryDataset data, BarRenderer bar, String label, double end) {
         CategoryAxis names = new CategoryAxis();
         boolean crowded = data.getColumnCount() > TWO_LINE_BARS;
         names.setMaximumCategoryLabelWidthRatio(crowded ? 0.42f : 0.32f);
@@ -185,14 +209,14 @@ final class BarCharts {
         plot.setRangeAxisLocation(AxisLocation.BOTTOM_OR_LEFT);
     }
 
-    private static void plain(BarRenderer bar, double width) {
+    static void plain(BarRenderer bar, double width) {
         bar.setBarPainter(new StandardBarPainter());
         bar.setShadowVisible(false);
         bar.setMaximumBarWidth(width);
         bar.setItemMargin(0);
     }
 
-    private static CategoryTextAnnotation note(String text, Key key, double value) {
+    static CategoryTextAnnotation note(String text, Key key, double value) {
         CategoryTextAnnotation note = new CategoryTextAnnotation("  " + text, key, value);
         note.setFont(Theme.medium(10.5));
         note.setPaint(Theme.INK);
@@ -207,12 +231,12 @@ final class BarCharts {
         return lost ? Labels.significant(value, 1) : Labels.fixed(value, decimals);
     }
 
-    private static LegendItem box(String text, Paint paint) {
+    static LegendItem box(String text, Paint paint) {
         return new LegendItem(text, null, null, null, new Rectangle2D.Double(-6, -5, 12, 10), paint);
     }
 
     /** A bar's name; the index keeps two targets of the same name apart. */
-    private record Key(int index, String name) implements Comparable<Key> {
+    record Key(int index, String name) implements Comparable<Key> {
 
         @Override
         public int compareTo(Key other) {

@@ -3,8 +3,10 @@ package eddyreach.kinds.approach;
 import eddyreach.model.read.AlternativeSwitches;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.Materials;
+import eddyreach.model.read.MountReader;
 import eddyreach.model.read.SwitchReader;
 import eddyreach.model.read.TargetReader;
+import eddyreach.model.values.Mount;
 import eddyreach.model.values.OffsetLimit;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
@@ -13,6 +15,7 @@ import eddyreach.model.yaml.Node;
 import eddyreach.model.yaml.Place;
 import eddyreach.model.yaml.Problem;
 import eddyreach.model.yaml.Problems;
+import eddyreach.study.MountFit;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import java.util.ArrayList;
@@ -37,6 +40,7 @@ public final class PartQuestion {
      *
      * @param id id of the study
      * @param switchReference id or path of the switch
+     * @param mountReference id or path of the mount that it stands in; empty for free air
      * @param words what is known of the target: material, thickness, shape, diameter and so on, as in a study file; a key in
      *     a group such as coating stands as coating.material
      * @param layers material and thickness of each layer, the one nearest to the switch first; empty for one layer
@@ -47,15 +51,17 @@ public final class PartQuestion {
     public static ApproachInput read(
             String id,
             String switchReference,
+            Optional<String> mountReference,
             Map<String, String> words,
             List<Map<String, String>> layers,
             Library library) {
-        return new PartQuestion().bind(id, switchReference, words, layers, library);
+        return new PartQuestion().bind(id, switchReference, mountReference, words, layers, library);
     }
 
     private ApproachInput bind(
             String id,
             String switchReference,
+            Optional<String> mountReference,
             Map<String, String> words,
             List<Map<String, String>> layers,
             Library library) {
@@ -66,6 +72,7 @@ public final class PartQuestion {
         } catch (InputException e) {
             e.problems().forEach(p -> problems.add(p.line() == 0 ? named("switch", p) : p));
         }
+        Optional<SwitchModel> known = model;
         Node node = node(words, layers);
         TargetReader reader =
                 new TargetReader(materials, model.map(SwitchModel::standardSide).orElse(Double.NaN));
@@ -74,10 +81,24 @@ public final class PartQuestion {
         if (model.isPresent() && target.isPresent()) {
             OffsetLimit.problem(target.get(), model.get()).ifPresent(p -> node.problem("offset", p));
         }
+        Optional<Mount> mount = mountReference.flatMap(r -> mount(r, materials, known, library));
+        if (mount.isPresent() && target.isPresent()) {
+            MountFit.problems(mount.get(), target.get(), 0).forEach(p -> node.problem("mount", p));
+        }
         problems.throwIfAny();
-        SwitchModel known = model.orElseThrow();
-        return study(id, known, target.orElseThrow(), materials)
-                .withAlternatives(() -> AlternativeSwitches.of(known, library, materials));
+        SwitchModel asked = model.orElseThrow();
+        return study(id, asked, target.orElseThrow(), materials)
+                .in(mount)
+                .withAlternatives(() -> AlternativeSwitches.of(asked, library, materials));
+    }
+
+    private Optional<Mount> mount(String reference, Materials materials, Optional<SwitchModel> model, Library library) {
+        try {
+            return MountReader.read(library.mountFile(reference), materials, model);
+        } catch (InputException e) {
+            e.problems().forEach(p -> problems.add(p.line() == 0 ? named("mount", p) : p));
+            return Optional.empty();
+        }
     }
 
     private static ApproachInput study(String id, SwitchModel model, Target target, Materials materials) {

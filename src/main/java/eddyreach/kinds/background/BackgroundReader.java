@@ -1,6 +1,5 @@
 package eddyreach.kinds.background;
 
-import eddyreach.kinds.mount.NamedMounts;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.TargetReader;
 import eddyreach.model.values.Body;
@@ -8,6 +7,7 @@ import eddyreach.model.values.Mount;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.Node;
 import eddyreach.study.DistanceRange;
+import eddyreach.study.NamedMounts;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
@@ -64,7 +64,7 @@ final class BackgroundReader {
     /** The farthest background must leave room for each target, or nothing can be told of it. */
     private static void checkRoom(Node root, Mount mount, List<Target> targets, DistanceRange distances) {
         for (Target t : targets) {
-            double least = mount.floor(Mount.halfWidth(t)) + t.thickness() + LEAST_ROOM;
+            double least = mount.floor(t) + t.thickness() + LEAST_ROOM;
             if (distances.last() < least) {
                 root.problem(
                         "distances",

@@ -147,7 +147,7 @@ public final class BackgroundRunner {
 
     /** Empty when there is no room for the target before the background. */
     private Optional<SwitchDistance> distanceOf(Target target, Optional<Mount.Standing> standing) {
-        double floor = study.mount().floor(Mount.halfWidth(target));
+        double floor = study.mount().floor(target);
         double reach =
                 Math.max(floor + study.switchModel().ratedDistance(), StudyInput.defaultReach(study.switchModel()));
         double last = standing.map(b -> Math.min(reach, b.distance() - target.thickness()))

@@ -119,6 +119,7 @@ public final class MountJson {
                 .with("shift_error", t.shiftError())
                 .with("shift_half_apart_by_edge", t.spread())
                 .with("within_a_tenth", t.within())
+                .with("assured", t.assurance().map(JsonParts::assurance).orElse(null))
                 .with("distance_m", JsonParts.numbers(t.curve().distance()))
                 .with("amplitude_v", JsonParts.numbers(t.curve().amplitude()))
                 .with("conductance_s", JsonParts.numbers(t.curve().conductance()))

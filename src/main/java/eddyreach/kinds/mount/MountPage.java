@@ -2,6 +2,7 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.report.page.Page;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.report.words.Terms;
 import java.util.ArrayList;
@@ -18,6 +19,7 @@ public final class MountPage {
     static void write(MountResult result, Page page) {
         without(result, page);
         with(result, page);
+        assured(result, page);
         for (MountCase c : result.cases()) {
             if (!c.mount().isEmpty()) {
                 page.heading(c.mount().id() + ": " + c.mount().name());
@@ -75,6 +77,28 @@ public final class MountPage {
                                         c.verdict().label()),
                                 c.judgement().grade() == Grade.NOT_OK))
                         .toList());
+    }
+
+    private static void assured(MountResult result, Page page) {
+        List<Page.Row> rows = new ArrayList<>();
+        for (MountCase c : result.cases()) {
+            for (MountTarget t : c.targets()) {
+                t.assurance().ifPresent(a -> {
+                    List<String> cells =
+                            new ArrayList<>(List.of(c.mount().id(), t.target().id()));
+                    cells.addAll(AssuranceText.cells(a));
+                    rows.add(new Page.Row(cells, !a.anywhereOn() || Double.isInfinite(a.assuredOff())));
+                });
+            }
+        }
+        if (!rows.isEmpty()) {
+            page.heading("All units");
+            page.table(
+                    List.of("mount", "target", "on up to, mm", "off beyond", "work up to", "with reserve"),
+                    Set.of(2, 3, 4, 5),
+                    rows);
+            page.paragraph(MountWords.ASSURED);
+        }
     }
 
     private static void with(MountResult result, Page page) {

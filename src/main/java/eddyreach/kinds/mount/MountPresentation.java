@@ -156,7 +156,9 @@ public record MountPresentation(MountResult result) implements Presentation {
                 "off_mm",
                 "on_error_mm",
                 "shift_of_sr",
-                "travel_mm");
+                "travel_mm",
+                "assured_on_mm",
+                "assured_off_mm");
         for (MountCase c : result.cases()) {
             for (MountTarget t : c.targets()) {
                 csv.row(
@@ -171,7 +173,9 @@ public record MountPresentation(MountResult result) implements Presentation {
                         t.distance().off() * Labels.MM,
                         t.distance().onError() * Labels.MM,
                         t.shift(),
-                        t.travel() * Labels.MM);
+                        t.travel() * Labels.MM,
+                        t.assurance().map(a -> a.assuredOn() * Labels.MM).orElse(Double.NaN),
+                        t.assurance().map(a -> a.assuredOff() * Labels.MM).orElse(Double.NaN));
             }
         }
         return csv;

@@ -145,7 +145,7 @@ public final class MountProbe {
 
     private Sight sight(Mount mount, int step, SolvedSwitch rough, SolvedSwitch solved, int i) {
         Target target = targets.get(i);
-        double floor = mount.floor(Mount.halfWidth(target));
+        double floor = mount.floor(target);
         // a target that switches before it dips into a recess need not be followed down there
         double from = Math.max(floor, solved.plane());
         MountedSwitch mounted = new MountedSwitch(solved, target, mount.background(), from);
@@ -176,8 +176,9 @@ public final class MountProbe {
     }
 
     private SwitchDistance search(Target target, Mount mount, int step, MountedSwitch rough, MountedSwitch mounted) {
-        return approach(
-                        study,
+        return MountedApproach.search(
+                        study.setup(),
+                        StudyInput.defaultReach(study.switchModel()),
                         mount,
                         target,
                         steps[step],
@@ -186,47 +187,6 @@ public final class MountProbe {
                         rough,
                         step == 0 ? AccuracyPolicy.ROUGH_INTERVALS : AccuracyPolicy.APPROACH_INTERVALS)
                 .distance();
-    }
-
-    /** How far a target is followed and what it does there. What is drawn plays no part in it. */
-    record Approached(MountedApproach approach, SwitchDistance distance) {}
-
-    /**
-     * A target that comes nearer from as far as it takes: where it switches within the usual range, or, while the output has not gone off
-     * yet at its end, within twice and four times that.
-     *
-     * @param fine step of the ladder that gives the result
-     * @param coarse the step before
-     * @param mounted switch and mount at the finer step
-     * @param rough the same at the coarser step
-     * @param intervals intervals in which the switch points are looked for
-     */
-    static Approached approach(
-            StudyInput study,
-            Mount mount,
-            Target target,
-            ResolutionLadder.Step fine,
-            ResolutionLadder.Step coarse,
-            MountedSwitch mounted,
-            MountedSwitch rough,
-            int intervals) {
-        // the switch is trimmed on the standard target in free air: there the errors are one and the same
-        boolean trimmed = mount.isEmpty() && target.actsAs(study.standard());
-        double usual = StudyInput.defaultReach(study.switchModel());
-        double room =
-                mount.background().map(b -> b.distance() - target.thickness()).orElse(Double.POSITIVE_INFINITY);
-        double reach = Math.max(usual, mounted.floor() + study.switchModel().ratedDistance());
-        while (true) {
-            double last = Math.min(reach, room);
-            MountedApproach a = new MountedApproach(fine, coarse, mounted, rough, last, trimmed, intervals);
-            SwitchDistance d = a.distance();
-            if (d.outcome() != SwitchDistance.Outcome.BEYOND_RANGE
-                    || last == room
-                    || reach >= AccuracyPolicy.MOUNT_FARTHEST * usual) {
-                return new Approached(a, d);
-            }
-            reach *= 2;
-        }
     }
 
     /**

@@ -1,5 +1,7 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.assure.Assurance;
+import eddyreach.engine.assure.MountedAssurer;
 import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.Budgets;
 import eddyreach.engine.core.Curve;
@@ -18,6 +20,7 @@ import eddyreach.engine.core.TrimmedSwitch;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.engine.core.WorkingPoint;
+import eddyreach.engine.mounted.MountedApproach;
 import eddyreach.engine.mounted.MountedSwitch;
 import eddyreach.geometry.Part;
 import eddyreach.linalg.MemoryException;
@@ -26,6 +29,7 @@ import eddyreach.model.values.Recess;
 import eddyreach.model.values.Target;
 import eddyreach.numerics.SelfCheckException;
 import eddyreach.oscillator.NoOscillationException;
+import eddyreach.study.StudyInput;
 import eddyreach.switching.NoTrimException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -52,6 +56,8 @@ public final class MountRunner {
 
     private final WorstDamping worst;
     private final MountProbe probe;
+    private final MountedAssurer assurer;
+    private final Predicate<Mount> assured;
     private final SafeDimensions safe;
 
     /** Whether a deeper recess is a switch sunk deeper. */
@@ -61,6 +67,7 @@ public final class MountRunner {
             MountInput study,
             ResolutionLadder ladder,
             Predicate<Mount> sinks,
+            Predicate<Mount> assured,
             BooleanSupplier stop,
             Progress progress) {
         this.study = study;
@@ -72,6 +79,8 @@ public final class MountRunner {
         solvedSwitches = new SolvedSwitch[ladder.last() + 1][mounts.size()];
         worst = new WorstDamping(study, ladder);
         probe = new MountProbe(study, ladder, study.targets());
+        assurer = new MountedAssurer(study.setup(), study.targets());
+        this.assured = assured;
         safe = new SafeDimensions(study.switchModel(), probe, worst, stop);
         this.sinks = sinks;
     }
@@ -85,14 +94,19 @@ public final class MountRunner {
      * @throws NoOscillationException if the tank finds no frequency
      */
     public static MountResult run(MountInput study, Progress progress) {
+        return run(study, m -> true, progress);
+    }
+
+    /** The same with assured distances in some of the mounts, which take most of the time where targets dip into a recess. */
+    public static MountResult run(MountInput study, Predicate<Mount> assured, Progress progress) {
         List<Target> all = new ArrayList<>(study.targets());
         all.add(study.standard());
         ResolutionLadder ladder = new ResolutionLadder(study.setup(), all, progress);
-        return new MountRunner(study, ladder, m -> m.surface() > 0, () -> false, progress).result();
+        return new MountRunner(study, ladder, m -> m.surface() > 0, assured, () -> false, progress).result();
     }
 
     /**
-     * The mounts of another study.
+     * The mounts of another study, without assured distances.
      *
      * @param study mounts and targets
      * @param ladder the switch in free air, made for these targets
@@ -105,7 +119,7 @@ public final class MountRunner {
      */
     public static MountResult judge(
             MountInput study, ResolutionLadder ladder, boolean sinks, BooleanSupplier stop, Progress progress) {
-        return new MountRunner(study, ladder, m -> sinks, stop, progress).result();
+        return new MountRunner(study, ladder, m -> sinks, m -> false, stop, progress).result();
     }
 
     private MountResult result() {
@@ -116,7 +130,7 @@ public final class MountRunner {
         int m = 0;
         for (Mount mount : Stream.concat(Stream.of(Mount.freeAir()), study.mounts().stream())
                 .toList()) {
-            progress.at("safe dimensions", m, mounts.size());
+            progress.at("safe dimensions and bands", m, mounts.size());
             int n = mount.bounds().size();
             List<MountCase> bounds = new ArrayList<>();
             List<FieldPicture> pictures = new ArrayList<>();
@@ -209,14 +223,15 @@ public final class MountRunner {
 
     private Found find(int step, int m, Target target) {
         Mount mount = mounts.get(m);
-        double floor = mount.floor(Mount.halfWidth(target));
+        double floor = mount.floor(target);
         double last =
                 Math.max(study.distances().last(), floor + study.switchModel().ratedDistance());
         if (mount.background().isPresent()) {
             last = Math.min(last, mount.background().get().distance() - target.thickness());
         }
-        MountProbe.Approached found = MountProbe.approach(
-                study,
+        MountedApproach.Found found = MountedApproach.search(
+                study.setup(),
+                StudyInput.defaultReach(study.switchModel()),
                 mount,
                 target,
                 ladder.step(step),
@@ -247,7 +262,8 @@ public final class MountRunner {
                     before,
                     (f.distance().on() - before.on()) / sr,
                     error / sr,
-                    0));
+                    0,
+                    assured(mount, f)));
         }
         List<MountCase.Corner> all = worst.of(solved, solvedSwitches[ResolutionLadder.FIRST - 1][m], mount);
         return new MountCase(
@@ -263,6 +279,13 @@ public final class MountRunner {
                 List.of(),
                 List.of(),
                 warnings(mount, found));
+    }
+
+    /** The band of a target; none where nothing is switched. */
+    private Optional<Assurance> assured(Mount mount, Found f) {
+        return assured.test(mount) && f.distance().outcome() == SwitchDistance.Outcome.SWITCHES
+                ? assurer.of(mount, f.target(), f.distance())
+                : Optional.empty();
     }
 
     /** The field in free air beside that in a mount; beside a straight edge the two that it lies between. */
@@ -346,6 +369,7 @@ public final class MountRunner {
         List<Warning> list = new ArrayList<>();
         ValidityLimits.squares(study.targets()).ifPresent(list::add);
         list.add(Warning.of(Warning.Kind.ROUND_MOUNT, "mounts"));
+        assurer.missing(study.id()).ifPresent(list::add);
         return list;
     }
 }

@@ -1,8 +1,10 @@
 package eddyreach.kinds.mount;
 
+import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.model.values.Target;
+import java.util.Optional;
 
 /**
  * What one target does in one mount.
@@ -15,6 +17,7 @@ import eddyreach.model.values.Target;
  * @param shift switch-on distance against that in free air, relative to s_r; NaN unless both exist
  * @param shiftError error bar of the shift, numerical and, beside a straight edge, of the model
  * @param spread the latter alone, half of what the shifts differ by that a straight edge lies between; 0 without an edge
+ * @param assurance how far it is assured over all tolerances; empty when that could not be computed
  */
 public record MountTarget(
         Target target,
@@ -24,7 +27,8 @@ public record MountTarget(
         SwitchDistance free,
         double shift,
         double shiftError,
-        double spread) {
+        double spread,
+        Optional<Assurance> assurance) {
 
     /** Largest shift that a mount may cause, in s_r: common practice. */
     public static final double LARGEST_SHIFT = 0.1;

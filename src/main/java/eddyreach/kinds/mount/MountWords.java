@@ -2,6 +2,7 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.model.values.Mount;
+import eddyreach.report.words.AssuranceText;
 import eddyreach.report.words.Labels;
 import eddyreach.units.Texts;
 import java.util.ArrayList;
@@ -22,6 +23,10 @@ public final class MountWords {
     public static final String LIMITS =
             "Not OK: it does not release, or uses more than 50 % of the reserve at 23 °C or 70 % at worst, or moves the switch-on distance by"
                     + " more than 10 % of sr. With care: more than 50 % at worst. These limits are common practice.";
+
+    public static final String ASSURED =
+            "The worst combination of all tolerances, recomputed: switch, temperature and supply, the materials of target and mount, and the"
+                    + " numerical error. Thresholds are those set in free air. The dimensions of the mount are as stated.";
 
     public static final String PROPOSALS =
             "Proposed dimensions are rounded to 0.5 mm towards the safe side and computed again at the finer resolution, over temperature and"
@@ -61,7 +66,10 @@ public final class MountWords {
                 .filter(t -> t.distance().outcome() == SwitchDistance.Outcome.SWITCHES)
                 .map(t -> "; " + t.target().id() + " on at "
                         + Labels.uncertain(t.distance().on(), t.distance().onError()) + " mm ("
-                        + signed(t.shift()) + " of sr)")
+                        + signed(t.shift()) + " of sr)"
+                        + t.assurance()
+                                .map(a -> "; " + AssuranceText.onWords(a))
+                                .orElse(""))
                 .orElse("");
     }
 
@@ -207,6 +215,11 @@ public final class MountWords {
                                 ? ": nearer than that only " + Labels.length(free) + " is free."
                                 : "."));
             }
+        }
+        for (MountTarget t : c.targets()) {
+            t.assurance()
+                    .ifPresent(a -> notes.add(t.target().id() + ": " + AssuranceText.onWords(a) + "; "
+                            + AssuranceText.offWords(a) + ". What moves it most: " + AssuranceText.most(a) + "."));
         }
         edge(c).ifPresent(notes::add);
         return notes;

@@ -2,7 +2,6 @@ package eddyreach.kinds.mount;
 
 import eddyreach.engine.core.Curve;
 import eddyreach.engine.core.Operating;
-import eddyreach.engine.core.SwitchDistance;
 import eddyreach.engine.core.ValidityLimits;
 import eddyreach.engine.core.Warning;
 import eddyreach.model.values.Mount;
@@ -119,24 +118,12 @@ final class StraightEdge {
                 a.target(),
                 a.floor(),
                 between(a.curve(), b.curve(), element),
-                between(a.distance(), b.distance()),
+                a.distance().between(b.distance()),
                 a.free(),
                 middle(a.shift(), b.shift()),
                 bar(a.shift(), b.shift(), a.shiftError(), b.shiftError()),
-                apart(a.shift(), b.shift()));
-    }
-
-    /** One that does not switch tells what the other is worth. */
-    static SwitchDistance between(SwitchDistance a, SwitchDistance b) {
-        if (a.outcome() != SwitchDistance.Outcome.SWITCHES || b.outcome() != SwitchDistance.Outcome.SWITCHES) {
-            return a.outcome() == SwitchDistance.Outcome.SWITCHES ? b : a;
-        }
-        return new SwitchDistance(
-                a.outcome(),
-                middle(a.on(), b.on()),
-                middle(a.off(), b.off()),
-                bar(a.on(), b.on(), a.onError(), b.onError()),
-                bar(a.off(), b.off(), a.offError(), b.offError()));
+                apart(a.shift(), b.shift()),
+                a.assurance().flatMap(x -> b.assurance().map(x::worse)));
     }
 
     private static Curve between(Curve a, Curve b, ActiveElement element) {

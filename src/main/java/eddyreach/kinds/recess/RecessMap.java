@@ -3,6 +3,7 @@ package eddyreach.kinds.recess;
 import eddyreach.kinds.mount.MountCase;
 import eddyreach.kinds.mount.MountTarget;
 import eddyreach.kinds.mount.SafeDimension;
+import eddyreach.report.draw.ContourLabels;
 import eddyreach.report.draw.Contours;
 import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Ruler;
@@ -149,12 +150,14 @@ record RecessMap(RecessResult result) implements Picture.Content {
         }
         Shape clip = g.getClip();
         g.clip(box);
-        isoLines(g, view, on, shades, spots(view, panel));
+        ContourLabels labels = new ContourLabels(box, spots(view, panel));
+        isoLines(g, view, on, shades, labels);
         hatch(g, box, (px, py) -> view.at(used, px, py) >= result.holds());
-        contour(g, view, used, result.holds(), LIMIT, Theme.line(1));
-        contour(g, view, used, MountCase.CAREFUL, LIMIT, CAREFUL);
-        contour(g, view, shift, MountTarget.LARGEST_SHIFT, LIMIT, TENTH);
-        contour(g, view, shift, -MountTarget.LARGEST_SHIFT, LIMIT, TENTH);
+        contour(g, view, labels, used, result.holds(), LIMIT, Theme.line(1));
+        contour(g, view, labels, used, MountCase.CAREFUL, LIMIT, CAREFUL);
+        contour(g, view, labels, shift, MountTarget.LARGEST_SHIFT, LIMIT, TENTH);
+        contour(g, view, labels, shift, -MountTarget.LARGEST_SHIFT, LIMIT, TENTH);
+        labels.write(g, LINE);
         for (int j = 0; j < y.length; j++) {
             for (int i = 0; i < x.length; i++) {
                 if (panel.rows().get(j).get(i).isEmpty()) {
@@ -254,42 +257,26 @@ record RecessMap(RecessResult result) implements Picture.Content {
         };
     }
 
-    private static void isoLines(Graphics2D g, View view, double[][] on, ShadeScale shades, List<Rectangle2D> taken) {
+    private static void isoLines(Graphics2D g, View view, double[][] on, ShadeScale shades, ContourLabels labels) {
         double step = Ruler.step(shades.high() - shades.low(), 8);
         for (int n = (int) Math.ceil(shades.low() / step); n * step <= shades.high() + 1e-9; n++) {
             for (double[] line : Contours.lines(view.across(), view.up(), on, n * step)) {
                 g.setColor(LINE);
                 g.setStroke(Theme.line(0.9));
                 g.draw(view.path(line));
-                name(g, view, line, Labels.significant(n * step, 4), taken);
+                labels.add(view.onSheet(line), Labels.significant(n * step, 4));
             }
         }
     }
 
-    /** Writes a line's value on it, from its middle outwards, where there is room. */
-    private static void name(Graphics2D g, View view, double[] line, String text, List<Rectangle2D> taken) {
-        int n = line.length / 2;
-        for (int k = 0; n > 2 && k < n; k++) {
-            int at = Math.min(n - 1, Math.max(0, n / 2 + (k % 2 == 0 ? k / 2 : -(k + 1) / 2)));
-            double x = view.x(line[2 * at]);
-            double y = view.y(line[2 * at + 1]);
-            double w = g.getFontMetrics(Theme.text(9.5)).stringWidth(text) + 4.0;
-            Rectangle2D box = new Rectangle2D.Double(x - w / 2, y - 6, w, 12);
-            if (view.box().contains(box) && taken.stream().noneMatch(box::intersects)) {
-                taken.add(box);
-                g.setColor(new Color(255, 255, 255, 170));
-                g.fill(box);
-                g.setColor(LINE);
-                Picture.fitted(g, Theme.text(9.5), text, x, y + 3.5, w, 0.5);
-                return;
-            }
-        }
-    }
-
-    private static void contour(Graphics2D g, View view, double[][] f, double level, Color color, Stroke stroke) {
+    private static void contour(
+            Graphics2D g, View view, ContourLabels labels, double[][] f, double level, Color color, Stroke stroke) {
         g.setColor(color);
         g.setStroke(stroke);
-        Contours.lines(view.across(), view.up(), f, level).forEach(line -> g.draw(view.path(line)));
+        Contours.lines(view.across(), view.up(), f, level).forEach(line -> {
+            g.draw(view.path(line));
+            labels.add(view.onSheet(line), "");
+        });
     }
 
     /** Whether a point of the sheet is hatched. */
@@ -341,11 +328,21 @@ record RecessMap(RecessResult result) implements Picture.Content {
             return new Rectangle2D.Double(x(diameter * Labels.MM) - 8, y(depth * Labels.MM) - 8, 16, 16);
         }
 
+        double[] onSheet(double[] line) {
+            double[] p = new double[line.length];
+            for (int i = 0; i < p.length; i += 2) {
+                p[i] = x(line[i]);
+                p[i + 1] = y(line[i + 1]);
+            }
+            return p;
+        }
+
         Path2D path(double[] line) {
+            double[] p = onSheet(line);
             Path2D path = new Path2D.Double();
-            path.moveTo(x(line[0]), y(line[1]));
-            for (int i = 2; i < line.length; i += 2) {
-                path.lineTo(x(line[i]), y(line[i + 1]));
+            path.moveTo(p[0], p[1]);
+            for (int i = 2; i < p.length; i += 2) {
+                path.lineTo(p[i], p[i + 1]);
             }
             return path;
         }

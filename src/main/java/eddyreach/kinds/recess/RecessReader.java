@@ -1,11 +1,11 @@
 package eddyreach.kinds.recess;
 
-import eddyreach.kinds.mount.NamedMounts;
 import eddyreach.materials.Material;
 import eddyreach.model.read.ValueRange;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.model.yaml.Node;
+import eddyreach.study.NamedMounts;
 import eddyreach.study.StudyContext;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;

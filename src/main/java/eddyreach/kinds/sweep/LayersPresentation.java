@@ -56,6 +56,10 @@ public record LayersPresentation(LayersResult result) implements SweepPresentati
 
     @Override
     public List<Picture> pictures() {
+        return SweepCharts.sheets(result.coatings(), some -> new LayersPresentation(result.of(some)).sheet());
+    }
+
+    private List<Picture> sheet() {
         String head = SweepCharts.heading(result) + " · "
                 + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
         return List.of(

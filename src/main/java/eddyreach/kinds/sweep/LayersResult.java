@@ -37,6 +37,11 @@ public record LayersResult(
         warnings = List.copyOf(warnings);
     }
 
+    /** Of some of its coatings. */
+    LayersResult of(List<Item> some) {
+        return new LayersResult(header, input, trimmed, bare, reference, some, warnings);
+    }
+
     /** True when distances are compared with that of the bare base. */
     public boolean againstBare() {
         return Double.isFinite(bare.on());

@@ -55,6 +55,10 @@ public record SizePresentation(SizeResult result) implements SweepPresentation.O
 
     @Override
     public List<Picture> pictures() {
+        return SweepCharts.sheets(result.materials(), some -> new SizePresentation(result.of(some)).sheet());
+    }
+
+    private List<Picture> sheet() {
         String head = SweepCharts.heading(result) + " · "
                 + (result.input().discs() ? "discs " : "squares ")
                 + Labels.length(result.input().thickness()) + " thick";

@@ -34,6 +34,11 @@ public record SizeResult(
         warnings = List.copyOf(warnings);
     }
 
+    /** Of some of its materials. */
+    SizeResult of(List<Item> some) {
+        return new SizeResult(header, input, trimmed, reference, some, warnings);
+    }
+
     /**
      * One material.
      *

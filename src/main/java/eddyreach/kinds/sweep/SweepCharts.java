@@ -1,5 +1,6 @@
 package eddyreach.kinds.sweep;
 
+import eddyreach.report.draw.Picture;
 import eddyreach.report.draw.Ruler;
 import eddyreach.report.draw.Theme;
 import eddyreach.report.words.Labels;
@@ -11,8 +12,10 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.LegendItem;
 import org.jfree.chart.LegendItemCollection;
@@ -129,6 +132,25 @@ final class SweepCharts {
         markRenderer.setUseOutlinePaint(true);
         plot.setDataset(1, marks);
         plot.setRenderer(1, markRenderer);
+    }
+
+    /**
+     * The pictures of many curves, on as many sheets as it takes that no colour and marker come twice on one.
+     *
+     * @param curves what each curve is of
+     * @param sheet makes the pictures of some of them
+     */
+    static <T> List<Picture> sheets(List<T> curves, Function<List<T>, List<Picture>> sheet) {
+        int count = Math.max(1, (curves.size() + Theme.DISTINCT - 1) / Theme.DISTINCT);
+        List<Picture> all = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            List<T> shown = curves.subList(i * curves.size() / count, (i + 1) * curves.size() / count);
+            String number = i == 0 ? "" : "-" + (i + 1);
+            for (Picture p : sheet.apply(shown)) {
+                all.add(new Picture(p.name() + number, p.title(), p.subtitle(), p.source(), p.content()));
+            }
+        }
+        return all;
     }
 
     XYPlot plot() {

@@ -47,6 +47,10 @@ public record ThicknessPresentation(ThicknessResult result) implements SweepPres
 
     @Override
     public List<Picture> pictures() {
+        return SweepCharts.sheets(result.metals(), some -> new ThicknessPresentation(result.of(some)).sheet());
+    }
+
+    private List<Picture> sheet() {
         String head = SweepCharts.heading(result) + " · "
                 + SweepParts.outline(result.input().outline()) + " · " + SweepCharts.errors(curves());
         return List.of(

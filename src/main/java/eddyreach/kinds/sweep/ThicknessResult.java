@@ -31,6 +31,11 @@ public record ThicknessResult(
         warnings = List.copyOf(warnings);
     }
 
+    /** Of some of its metals. */
+    ThicknessResult of(List<Metal> some) {
+        return new ThicknessResult(header, input, trimmed, some, warnings);
+    }
+
     /**
      * One metal.
      *

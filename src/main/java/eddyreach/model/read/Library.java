@@ -99,6 +99,15 @@ public final class Library {
         return isId(reference) ? byId("models", reference, "switch") : from.sibling(reference);
     }
 
+    /**
+     * The file of a mount, by id or path.
+     *
+     * @throws InputException when there is none of that id, or the reference is no path
+     */
+    public SourceFile mountFile(String reference) {
+        return find("models", reference, "mount");
+    }
+
     /** The file of a mount that another file names: an id, or a path relative to the naming file. */
     public SourceFile mountFile(String reference, SourceFile from) {
         return isId(reference) ? byId("models", reference, "mount") : from.sibling(reference);

@@ -2,13 +2,18 @@ package eddyreach.model.read;
 
 import eddyreach.materials.FactorBand;
 import eddyreach.materials.Material;
+import eddyreach.materials.PermeabilityRange;
+import eddyreach.materials.Specimen;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.Node;
 import eddyreach.model.yaml.Problems;
 import eddyreach.model.yaml.SourceFile;
 import eddyreach.model.yaml.YamlTree;
 import eddyreach.units.Dimension;
+import eddyreach.units.Numbers;
+import eddyreach.units.QuantityFormatException;
 import eddyreach.units.Texts;
+import eddyreach.units.Units;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The materials of a materials file by id, in the order of the file. */
@@ -27,6 +33,10 @@ public final class Materials {
     private static final String WINDING = "copper";
     private static final double MOST_CONDUCTIVE = 1e8;
     private static final double MOST_PERMEABLE = 1e6;
+
+    /** Two values with a word between them. */
+    private static final Pattern RANGE = Pattern.compile("(.+?)\\s+to\\s+(.+)");
+
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
     private final Map<String, Material> byId;
@@ -101,14 +111,44 @@ public final class Materials {
         String name = node.text("name");
         double conductivity = conductivity(node);
         double coefficient = node.quantity("temperature coefficient", Dimension.PER_TEMPERATURE, -0.02, 0.02, 0);
-        double real = node.quantity("permeability", Dimension.NONE, 1, MOST_PERMEABLE, 1);
+        Optional<PermeabilityRange> range = bindRange(node);
+        double real = range.isPresent()
+                ? range.get().middle()
+                : node.has("permeability")
+                                && RANGE.matcher(node.text("permeability")).matches()
+                        ? 1
+                        : node.quantity("permeability", Dimension.NONE, 1, MOST_PERMEABLE, 1);
         double loss = node.quantity("permeability loss", Dimension.NONE, 0, MOST_PERMEABLE, 0);
         // sources may be long
         String source = node.has("source") ? node.note("source") : node.text("source");
         if (id.equals(WINDING) && !(conductivity > 0 && real == 1 && loss == 0) && !Double.isNaN(conductivity)) {
             node.problem("the winding's copper must conduct and not be magnetic");
         }
-        return new Material(id, name, conductivity, coefficient, real, loss, source);
+        return new Material(id, name, conductivity, coefficient, real, loss, source, Specimen.PLAIN, range);
+    }
+
+    /** A permeability such as 10 to 300; empty where it is one number, or after a problem. */
+    private static Optional<PermeabilityRange> bindRange(Node node) {
+        Matcher m = RANGE.matcher(node.has("permeability") ? node.text("permeability") : "");
+        if (!m.matches()) {
+            return Optional.empty();
+        }
+        try {
+            double low = Units.parse(m.group(1), Dimension.NONE);
+            double high = Units.parse(m.group(2), Dimension.NONE);
+            if (low >= 1 && low < high && high <= MOST_PERMEABLE) {
+                return Optional.of(new PermeabilityRange(low, high));
+            }
+            node.problem(
+                    "permeability",
+                    low >= high && low >= 1 && high >= 1
+                            ? "the range must rise, such as " + Numbers.shortest(Math.min(low, high), 6) + " to "
+                                    + Numbers.shortest(low == high ? 2 * low : Math.max(low, high), 6)
+                            : "out of range, needs 1 to " + Numbers.shortest(MOST_PERMEABLE, 7));
+        } catch (QuantityFormatException e) {
+            node.problem("permeability", e.getMessage());
+        }
+        return Optional.empty();
     }
 
     private static FactorBand bindBand(Node node) {

@@ -7,6 +7,7 @@ import eddyreach.model.values.Layer;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
 import eddyreach.model.values.Texture;
+import eddyreach.model.values.ThicknessTolerance;
 import eddyreach.model.yaml.Node;
 import eddyreach.switching.StandardQuantities;
 import eddyreach.units.Dimension;
@@ -38,6 +39,11 @@ public final class TargetReader {
 
     /** Above this the resistivity of iron is no longer straight, and its permeability falls towards the Curie point at 770 C. */
     private static final double WARMEST = ZERO_CELSIUS + 400;
+
+    private static final String TOLERANCE = "thickness tolerance";
+
+    /** A number alone, or one in percent: anything else is a length. */
+    private static final Pattern SHARE = Pattern.compile("[^a-zA-Z\u00b5\u03bc]*|[^%]*%");
 
     private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");
 
@@ -131,9 +137,16 @@ public final class TargetReader {
             }
         }
         boolean coated = shape == Shape.DISC && node.has("coating") && !node.has("layers");
+        boolean round = shape != null && !shape.isSheet() || coated;
+        List<ThicknessTolerance> tolerances = new ArrayList<>();
+        Optional<Body.Sheet> sheet = round ? Optional.empty() : bindSheet(node, shape, tolerances);
         Optional<RoundReader.Bound> bound = shape != null && !shape.isSheet() || coated
                 ? new RoundReader(materials).bind(node, shape)
-                : bindSheet(node, shape).map(s -> new RoundReader.Bound(s, Describe.sheet(s, standardSide)));
+                : sheet.map(s -> new RoundReader.Bound(s, Describe.sheet(s, standardSide)));
+        node.knows(TOLERANCE);
+        if (sheet.isEmpty() && node.has(TOLERANCE) && (shape != null && !shape.isSheet() || coated)) {
+            node.problem(TOLERANCE, "goes only with flat parts without a coating all over; other sizes are as stated");
+        }
         return bound.filter(b -> !name.isEmpty())
                 .map(b -> new Target(
                         name,
@@ -141,7 +154,8 @@ public final class TargetReader {
                                 ? b.label() + (warm ? Describe.at(celsius) : "") + Describe.offset(offset)
                                 : label,
                         warm ? b.body().made(m -> at(m, celsius)) : b.body(),
-                        offset));
+                        offset,
+                        tolerances));
     }
 
     /** A material that stays at a temperature, degrees Celsius, whatever that of the switch. */
@@ -210,10 +224,11 @@ public final class TargetReader {
         return node.quantity(key, Dimension.LENGTH, SMALLEST, LARGEST);
     }
 
-    private Optional<Body.Sheet> bindSheet(Node node, Shape shape) {
+    /** Binds a sheet and adds the tolerances of its layers. */
+    private Optional<Body.Sheet> bindSheet(Node node, Shape shape, List<ThicknessTolerance> tolerances) {
         Optional<Target.Outline> outline = outline(node, shape);
         Optional<Texture> texture = bindTexture(node);
-        List<Layer> layers = bindLayers(node, shape, texture);
+        List<Layer> layers = bindLayers(node, shape, texture, tolerances);
         if (node.has("coating") && node.has("layers")) {
             node.problem(
                     "coating", "stands beside layers: layers cover the front, a coating every side of one material");
@@ -256,6 +271,11 @@ public final class TargetReader {
 
     /** Binds the keys material and thickness, or layers; empty after a problem. */
     public List<Layer> bindLayers(Node node, Shape shape, Optional<Texture> texture) {
+        return bindLayers(node, shape, texture, new ArrayList<>());
+    }
+
+    private List<Layer> bindLayers(
+            Node node, Shape shape, Optional<Texture> texture, List<ThicknessTolerance> tolerances) {
         node.knows("material", "thickness");
         boolean mesh = node.has("mesh");
         if (mesh && node.has("thickness")) {
@@ -278,9 +298,15 @@ public final class TargetReader {
                                     THICKEST,
                                     StandardQuantities.TARGET_THICKNESS)
                             : node.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST);
-            return layer(material, thickness);
+            List<Layer> single = layer(material, thickness);
+            if (mesh && node.has(TOLERANCE)) {
+                node.problem(TOLERANCE, "stands beside mesh, whose wire is as stated");
+            } else if (!mesh) {
+                bindTolerances(List.of(node), single, tolerances);
+            }
+            return single;
         }
-        for (String key : List.of("material", "thickness")) {
+        for (String key : List.of("material", "thickness", TOLERANCE)) {
             if (node.has(key) && !mesh) {
                 node.problem(key, "stands beside layers, give it in each layer");
             }
@@ -294,10 +320,32 @@ public final class TargetReader {
         for (Node item : nodes) {
             if (item.checkMap()) {
                 Optional<Material> material = bindMaterial(item, texture);
+                item.knows(TOLERANCE);
                 layers.addAll(layer(material, item.quantity("thickness", Dimension.LENGTH, THINNEST, THICKEST)));
             }
         }
-        return layers.size() == nodes.size() ? layers : List.of();
+        if (layers.size() != nodes.size()) {
+            return List.of();
+        }
+        bindTolerances(nodes, layers, tolerances);
+        return layers;
+    }
+
+    /** The tolerance that each layer states, in percent or as a length, or the usual one. */
+    private static void bindTolerances(List<Node> nodes, List<Layer> layers, List<ThicknessTolerance> tolerances) {
+        for (int i = 0; i < layers.size(); i++) {
+            Node node = nodes.get(i);
+            if (!node.has(TOLERANCE)) {
+                tolerances.add(ThicknessTolerance.usual(layers, i));
+                continue;
+            }
+            double thickness = layers.get(i).thickness();
+            double most = ThicknessTolerance.MOST;
+            double share = SHARE.matcher(node.text(TOLERANCE)).matches()
+                    ? node.quantity(TOLERANCE, Dimension.NONE, 0, most)
+                    : node.quantity(TOLERANCE, Dimension.LENGTH, 0, most * thickness) / thickness;
+            tolerances.add(ThicknessTolerance.stated(share));
+        }
     }
 
     /** A magnetic sheet with openings has no solid one that stands for it: its field lines and its skin follow the holes. */

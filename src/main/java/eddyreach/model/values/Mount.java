@@ -7,6 +7,7 @@ import eddyreach.materials.Material;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -230,6 +231,30 @@ public record Mount(
                 .max()
                 .orElse(0);
         return Math.max(floor, Math.max(front, ring));
+    }
+
+    /** The least distance that a target can have from the active face, m, beside the axis or on it. */
+    public double floor(Target target) {
+        return floor(halfWidth(target) + target.offset());
+    }
+
+    /** The same of other materials. */
+    public Mount made(UnaryOperator<Material> change) {
+        return new Mount(
+                id,
+                name,
+                note,
+                surface,
+                wall.map(w -> new Wall(
+                        change.apply(w.material()), w.thickness(), w.diameter(), w.bore(), w.openings(), w.edge())),
+                cover.map(c -> new Cover(change.apply(c.material()), c.distance(), c.thickness(), c.diameter())),
+                rings.stream().map(r -> r.of(change.apply(r.material()))).toList(),
+                background.map(b -> new Standing(
+                        new Background(
+                                change.apply(b.plate().material()),
+                                b.plate().thickness(),
+                                b.plate().diameter()),
+                        b.distance())));
     }
 
     /** The narrowest diameter that is free between two heights above the face, m; infinite without anything there. */

@@ -13,8 +13,18 @@ import java.util.function.UnaryOperator;
  * @param label readable name
  * @param body what it is
  * @param offset how far its axis lies beside the switch's, m; 0 for a target on the axis
+ * @param tolerances of the thickness of each layer of a sheet; empty where it is exact or not known
  */
-public record Target(String id, String label, Body body, double offset) {
+public record Target(String id, String label, Body body, double offset, List<ThicknessTolerance> tolerances) {
+
+    public Target {
+        tolerances = List.copyOf(tolerances);
+    }
+
+    /** Of exact thickness. */
+    public Target(String id, String label, Body body, double offset) {
+        this(id, label, body, offset, List.of());
+    }
 
     /** On the axis of the switch. */
     public Target(String id, String label, Body body) {
@@ -69,12 +79,12 @@ public record Target(String id, String label, Body body, double offset) {
 
     /** The same target with its axis at another offset, m. */
     public Target beside(double other) {
-        return new Target(id, label, body, other);
+        return new Target(id, label, body, other, tolerances);
     }
 
     /** The same of other materials. */
     public Target made(UnaryOperator<Material> change) {
-        return new Target(id, label, body.made(change), offset);
+        return new Target(id, label, body.made(change), offset, tolerances);
     }
 
     /** The layers of a sheet, the one nearest to the switch first; empty for any other body. */

@@ -60,6 +60,9 @@ public final class Theme {
     /** Lines that can be told apart at a glance; more should go to several charts. */
     public static final int SERIES_COUNT = 8;
 
+    /** Lines of which no two share colour and marker. */
+    public static final int DISTINCT = SERIES.size();
+
     private static final float[][] DASHES = {
         null, {9, 3}, {3, 2.5f}, {11, 3, 2, 3}, {6, 2, 2, 2, 2, 2}, {14, 4}, {2, 2}, {7, 2.5f, 7, 2.5f, 2, 2.5f}
     };

@@ -1,6 +1,8 @@
 package eddyreach.report.page;
 
 import eddyreach.coil.Winding;
+import eddyreach.engine.assure.Allowances;
+import eddyreach.engine.assure.Assurance;
 import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.Operating;
 import eddyreach.engine.core.Warning;
@@ -108,6 +110,11 @@ public final class JsonParts {
                 .with("conductivity_at_20c_s_per_m", m.conductivity20())
                 .with("temperature_coefficient_per_k", m.temperatureCoefficient())
                 .with("mu_real", m.muReal())
+                .with(
+                        "mu_real_range",
+                        m.range()
+                                .map(r -> new JsonNode().with("low", r.low()).with("high", r.high()))
+                                .orElse(null))
                 .with("mu_imag", m.muImag())
                 .with("source", m.source());
         Specimen state = m.specimen();
@@ -215,5 +222,33 @@ public final class JsonParts {
                     .with("height_m", r.height());
         }
         return new JsonNode().with("shape", "endless");
+    }
+
+    /** Assured distances with what was allowed for. */
+    public static JsonNode assurance(Assurance a) {
+        Allowances allowed = a.allowances();
+        return new JsonNode()
+                .with("assured_on_m", a.assuredOn())
+                .with("assured_off_m", a.assuredOff())
+                .with("recommended_m", a.recommended())
+                .with(
+                        "allowances",
+                        new JsonNode()
+                                .with("effective", allowed.effective())
+                                .with("usable", allowed.usable())
+                                .with("differential_travel_share", allowed.differentialTravel())
+                                .with("coldest_c", allowed.coldest())
+                                .with("hottest_c", allowed.hottest())
+                                .with("conductivity", allowed.conductivity())
+                                .with("least_permeability", allowed.leastPermeability())
+                                .with("most_permeability", allowed.mostPermeability()))
+                .with(
+                        "contributions",
+                        a.contributions().stream()
+                                .map(c -> new JsonNode()
+                                        .with("cause", Terms.of(c))
+                                        .with("shortest_m", c.shortest())
+                                        .with("longest_m", c.longest()))
+                                .toList());
     }
 }

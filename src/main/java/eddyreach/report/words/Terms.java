@@ -7,6 +7,7 @@ import eddyreach.engine.core.LossBudget;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.geometry.Role;
 import eddyreach.model.values.Mounting;
+import eddyreach.model.values.ThicknessTolerance;
 import eddyreach.switching.OutputFunction;
 
 /** The words for the engine's kinds of things, the same on the terminal, on pages, in tables and in JSON. */
@@ -54,7 +55,26 @@ public final class Terms {
             case TEMPERATURE -> "temperature, computed";
             case CONDUCTIVITY -> "conductivity of the target";
             case PERMEABILITY -> "permeability of the target";
+            case THICKNESS -> "thickness of the target";
+            case MOUNT_CONDUCTIVITY -> "conductivity of the mount";
+            case MOUNT_PERMEABILITY -> "permeability of the mount";
             case NUMERICAL -> "numerical error";
+        };
+    }
+
+    /** One cause alone; of several layers, which. */
+    public static String of(Assurance.Contribution c) {
+        return c.about().isEmpty() ? of(c.cause()) : "thickness of " + c.about();
+    }
+
+    /** What a thickness tolerance was taken from. */
+    public static String of(ThicknessTolerance.Origin origin) {
+        return switch (origin) {
+            case STATED -> "as stated";
+            case FOIL -> "usual for foil: EN 546-3, from memory";
+            case SHEET -> "usual for sheet: EN 10131 and EN 485-4, from memory";
+            case PLATING -> "usual for plating: common practice";
+            case FILM -> "usual for paper, film and paint: common practice";
         };
     }
 

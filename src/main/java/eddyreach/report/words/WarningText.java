@@ -26,7 +26,7 @@ public final class WarningText {
     public static List<String> sentences(List<Warning> warnings) {
         List<Warning> all = warnings.stream().distinct().toList();
         List<String> sentences = new ArrayList<>();
-        together(all, Warning.Kind.PERMEABILITY_ASSUMED, w -> significant(w.value(Measure.PERMEABILITY), 3))
+        together(all, Warning.Kind.PERMEABILITY_ASSUMED, WarningText::permeability)
                 .ifPresent(list -> sentences.add("relative permeability assumed (" + list
                         + "): it varies from piece to piece and falls with frequency"));
         together(
@@ -77,7 +77,7 @@ public final class WarningText {
                         + ". Give the oscillator more transconductance or lower the loss of the coil";
             case PERMEABILITY_ASSUMED ->
                 "relative permeability of " + w.about() + " assumed to be "
-                        + significant(w.value(Measure.PERMEABILITY), 3)
+                        + permeability(w)
                         + "; it varies from piece to piece and falls with frequency";
             case SHIELDING ->
                 "far out, near " + millimetres(w, Measure.DISTANCE, 1) + ", it lowers the loss by up to "
@@ -162,5 +162,14 @@ public final class WarningText {
 
     private static String millimetres(Warning w, Measure measure, int decimals) {
         return fixed(w.value(measure) * Labels.MM, decimals) + " mm";
+    }
+
+    /** An assumed permeability: a value, and the range where one is stated. */
+    public static String permeability(Warning w) {
+        String value = significant(w.value(Measure.PERMEABILITY), 3);
+        return w.has(Measure.LOW)
+                ? value + " within " + significant(w.value(Measure.LOW), 3) + " to "
+                        + significant(w.value(Measure.HIGH), 3)
+                : value;
     }
 }

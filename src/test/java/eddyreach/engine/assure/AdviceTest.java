@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What to change, and why, from computed variants. */
@@ -19,7 +20,7 @@ class AdviceTest {
     private static final Library LIBRARY = new Library(Path.of(""));
 
     private static TargetResult part(String switchId, Map<String, String> words) {
-        return ApproachRunner.run(PartQuestion.read("question", switchId, words, List.of(), LIBRARY)
+        return ApproachRunner.run(PartQuestion.read("question", switchId, Optional.empty(), words, List.of(), LIBRARY)
                         .withoutFieldPictures())
                 .targets()
                 .get(1);

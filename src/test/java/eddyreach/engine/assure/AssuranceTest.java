@@ -10,13 +10,18 @@ import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.SwitchDistance;
 import eddyreach.kinds.approach.ApproachInput;
 import eddyreach.kinds.approach.ApproachKind;
+import eddyreach.materials.Material;
+import eddyreach.materials.PermeabilityRange;
 import eddyreach.materials.Temperature;
 import eddyreach.model.read.Library;
 import eddyreach.model.read.Materials;
 import eddyreach.model.read.TargetReader;
+import eddyreach.model.values.Body;
 import eddyreach.model.values.Layer;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.model.values.Texture;
+import eddyreach.model.values.ThicknessTolerance;
 import eddyreach.study.StudyHeader;
 import eddyreach.study.StudyInput;
 import eddyreach.switching.StandardQuantities;
@@ -174,5 +179,96 @@ class AssuranceTest {
         assertThat(band.anywhereOn()).isFalse();
         assertThat(band.recommended()).isNaN();
         assertThat(band.assuredOff()).isZero();
+    }
+
+    /** A fifth of conductivity hardly matters for this steel, but does where its permeability is low: no combination of both is nearer. */
+    @Test
+    void theWorstOfTwoPropertiesTogetherIsFound() {
+        StudyInput study = study("m18-flush");
+        Target target =
+                new Target("t", "t", new Target.Outline.Disc(20e-3), List.of(new Layer(MATERIALS.get("fe360"), 2e-3)));
+        Allowances material = new Allowances(0, 0, 0.05, Temperature.AMBIENT, Temperature.AMBIENT, 0.2, 50, 300);
+        Assurance band = band("m18-flush", target, material);
+        TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
+        double nearest = Double.POSITIVE_INFINITY;
+        for (double conductivity : new double[] {0.8, 1, 1.2}) {
+            for (double mu : new double[] {50, 150, 300}) {
+                Target tried = Variants.permeability(Variants.conductivity(target, conductivity), m -> mu);
+                nearest =
+                        Math.min(nearest, trials.curve(tried).on(trials.plain().trim()));
+            }
+        }
+        SwitchDistance d = distance("m18-flush", target);
+        double rough = trials.curve(target).on(trials.plain().trim());
+        assertThat(band.assuredOn()).isCloseTo(d.on() + nearest - rough - d.onError(), within(1e-7));
+    }
+
+    private static Contribution of(Assurance band, Cause cause) {
+        return band.contributions().stream()
+                .filter(c -> c.cause() == cause)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A permeability that is stated as a range counts even where the target is taken as stated; its largest distance may lie in between. */
+    @Test
+    void aRangeOfPermeabilityIsFollowedFromEndToEnd() {
+        StudyInput study = study("m18-flush");
+        Material nickel = MATERIALS.get("nickel");
+        PermeabilityRange range = nickel.range().orElseThrow();
+        Target target = sheet("nickel", 1e-3);
+        Contribution found = of(band("m18-flush", target, none()), Cause.PERMEABILITY);
+        TrialSwitches trials = new TrialSwitches(study.setup(), List.of(target));
+        double shift = distance("m18-flush", target).on()
+                - trials.curve(target).on(trials.plain().trim());
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int i = 0; i <= 40; i++) {
+            double mu = range.low() * Math.pow(range.high() / range.low(), i / 40.0);
+            double on = shift
+                    + trials.curve(Variants.permeability(target, m -> mu))
+                            .on(trials.plain().trim());
+            least = Math.min(least, on);
+            most = Math.max(most, on);
+        }
+        assertThat(found.shortest()).isCloseTo(least, within(1e-6));
+        assertThat(found.longest()).isCloseTo(most, within(2e-6));
+        assertThat(most - least).isGreaterThan(0.5e-3);
+    }
+
+    /** A foil is a resistor: a tenth of its thickness moves it as a tenth of its conductivity does, and the band takes both ends. */
+    @Test
+    void theThicknessOfAFoilHasItsOwnPart() {
+        StudyInput study = study("m18-flush");
+        Target exact = sheet("aluminium", 3e-6);
+        Target target = new Target("t", "t", exact.body(), 0, List.of(ThicknessTolerance.stated(0.2)));
+        Allowances allowances = Allowances.of(study.switchModel());
+        Assurance band = band("m18-flush", target, allowances);
+        Contribution thickness = of(band, Cause.THICKNESS);
+        Contribution conductivity = of(band, Cause.CONDUCTIVITY);
+        assertThat(thickness.shortest()).isCloseTo(conductivity.shortest(), within(2e-6));
+        assertThat(thickness.longest()).isCloseTo(conductivity.longest(), within(2e-6));
+        Assurance without = band("m18-flush", exact, allowances);
+        assertThat(band.assuredOn()).isLessThan(without.assuredOn() - 0.05e-3);
+        assertThat(without.contributions()).extracting(Contribution::cause).doesNotContain(Cause.THICKNESS);
+    }
+
+    /** Of two layers each has its own part, and one in which the field ends has none. */
+    @Test
+    void layersVaryOneByOne() {
+        StudyInput study = study("m18-flush");
+        List<Layer> layers =
+                List.of(new Layer(MATERIALS.get("copper"), 8e-6), new Layer(MATERIALS.get("fe360"), 1.5e-3));
+        Body.Sheet body = new Body.Sheet(
+                new Target.Outline.Square(study.switchModel().standardSide()), layers, new Texture.Solid());
+        Target target = new Target(
+                "t", "t", body, 0, List.of(ThicknessTolerance.usual(layers, 0), ThicknessTolerance.usual(layers, 1)));
+        List<Contribution> found =
+                band("m18-flush", target, Allowances.of(study.switchModel())).contributions().stream()
+                        .filter(c -> c.cause() == Cause.THICKNESS)
+                        .toList();
+        assertThat(found).extracting(Contribution::about).containsExactly("copper", "mild steel Fe 360");
+        assertThat(found.get(0).longest() - found.get(0).shortest()).isGreaterThan(0.1e-3);
+        assertThat(found.get(1).longest()).isEqualTo(found.get(1).shortest());
     }
 }

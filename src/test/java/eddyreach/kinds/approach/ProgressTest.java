@@ -6,6 +6,7 @@ import eddyreach.model.read.Library;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 
@@ -19,6 +20,7 @@ class ProgressTest {
         ApproachInput study = PartQuestion.read(
                 "question",
                 "p14-reference",
+                Optional.empty(),
                 Map.of("material", "aluminium", "thickness", "1 mm"),
                 List.of(),
                 new Library(Path.of("")));

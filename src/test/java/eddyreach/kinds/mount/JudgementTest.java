@@ -46,7 +46,15 @@ class JudgementTest {
             double error,
             double spread) {
         return new MountTarget(
-                new Target(id, id, new Body.Ball(1e-2, STEEL)), floor, null, here, free, shift, error, spread);
+                new Target(id, id, new Body.Ball(1e-2, STEEL)),
+                floor,
+                null,
+                here,
+                free,
+                shift,
+                error,
+                spread,
+                Optional.empty());
     }
 
     private static MountTarget shifted(double shift) {

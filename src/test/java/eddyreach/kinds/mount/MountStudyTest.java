@@ -42,11 +42,11 @@ class MountStudyTest {
 
     private MountResult shipped(String id) {
         MountInput study = (MountInput) StudyReader.read(library.studyFile(id), library);
-        return MountRunner.run(study.withoutFieldPictures(), Progress.NONE);
+        return MountRunner.run(study.withoutFieldPictures(), m -> false, Progress.NONE);
     }
 
     private MountResult run(String switchId, String mounts) throws IOException {
-        return MountRunner.run(read(switchId, mounts, ""), Progress.NONE);
+        return MountRunner.run(read(switchId, mounts, ""), m -> false, Progress.NONE);
     }
 
     private MountInput read(String switchId, String mounts, String more) throws IOException {
@@ -138,9 +138,11 @@ class MountStudyTest {
     @Test
     void theRangeDrawnDoesNotChangeTheVerdict() throws IOException {
         String mount = "{name: level, wall: {material: fe360, thickness: 9 mm, hole: tapped}}";
-        MountCase wide = of(MountRunner.run(read("m8-flush", mount, "distances: {to: 3 mm}"), Progress.NONE), "level");
+        MountCase wide = of(
+                MountRunner.run(read("m8-flush", mount, "distances: {to: 3 mm}"), m -> false, Progress.NONE), "level");
         MountCase cut = of(
-                MountRunner.run(read("m8-flush", mount, "distances: {to: 0.5 mm, points: 11}"), Progress.NONE),
+                MountRunner.run(
+                        read("m8-flush", mount, "distances: {to: 0.5 mm, points: 11}"), m -> false, Progress.NONE),
                 "level");
         assertThat(wide.targets().get(0).distance().on()).isGreaterThan(1e-3);
         assertThat(cut.targets().get(0).distance())
@@ -195,7 +197,7 @@ class MountStudyTest {
         assertThat(d.onError()).isCloseTo((a.on() - b.on()) / 2, within(a.onError() + b.onError()));
         assertThat(t.shift() + t.spread()).isCloseTo(whole.targets().get(0).shift(), within(1e-12));
         assertThat(t.within()).isTrue();
-        assertThat(new MountTarget(t.target(), 0, t.curve(), d, d, 0.09, 0.02, 0.02).within())
+        assertThat(new MountTarget(t.target(), 0, t.curve(), d, d, 0.09, 0.02, 0.02, Optional.empty()).within())
                 .as("the worse bound counts")
                 .isFalse();
         assertThat(bracket.reserve().used() + bracket.reserve().spread())

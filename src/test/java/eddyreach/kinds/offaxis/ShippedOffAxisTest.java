@@ -26,6 +26,7 @@ import eddyreach.study.OffsetRange;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
@@ -46,14 +47,19 @@ class ShippedOffAxisTest {
     }
 
     private static Target target(Map<String, String> words) {
-        return PartQuestion.read("question", "m18-flush", words, List.of(), LIBRARY)
+        return PartQuestion.read("question", "m18-flush", Optional.empty(), words, List.of(), LIBRARY)
                 .targets()
                 .get(0);
     }
 
     private static TargetResult approach(Target target) {
         ApproachInput one = PartQuestion.read(
-                "question", "m18-flush", Map.of("material", "fe360", "thickness", "1 mm"), List.of(), LIBRARY);
+                "question",
+                "m18-flush",
+                Optional.empty(),
+                Map.of("material", "fe360", "thickness", "1 mm"),
+                List.of(),
+                LIBRARY);
         ApproachInput study = new ApproachInput(
                 one.header(), List.of(target), Map.of(), one.firstDistance(), one.lastDistance(), 21, false);
         return ApproachRunner.run(study).targets().get(1);

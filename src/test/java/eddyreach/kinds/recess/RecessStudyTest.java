@@ -52,7 +52,7 @@ class RecessStudyTest {
                 field pictures: no
                 mounts:
                   - {name: a, wall: {material: fe360, thickness: 14 mm, hole: tapped, recess: {diameter: 25 mm, depth: 4.5 mm}}}
-                """), Progress.NONE);
+                """), m -> false, Progress.NONE);
         RecessCell cell = cell(map, 1, 1);
         MountCase c = mounts.cases().get(1);
         SwitchDistance d = c.targets().get(0).distance();
@@ -137,7 +137,7 @@ class RecessStudyTest {
                 mounts:
                   - {name: a, wall: {material: fe360, thickness: 14 mm%s}}
                 """;
-        MountCase found = MountRunner.run(read(MountInput.class, study.formatted("")), Progress.NONE)
+        MountCase found = MountRunner.run(read(MountInput.class, study.formatted("")), m -> false, Progress.NONE)
                 .cases()
                 .get(1);
         assertThat(found.safe()).isFalse();
@@ -157,6 +157,7 @@ class RecessStudyTest {
                                 MountInput.class,
                                 study.formatted(", recess: {diameter: " + wide.value() * 1e3 + " mm, depth: "
                                         + found.proposals().get(0).depth() * 1e3 + " mm}")),
+                        m -> false,
                         Progress.NONE)
                 .cases()
                 .get(1);
@@ -178,8 +179,8 @@ class RecessStudyTest {
                   - {name: a, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5 mm}}}
                   - {name: b, wall: {material: fe360, thickness: 14 mm, recess: {diameter: 19 mm, depth: 5.3 mm}}}
                 """;
-        List<MountCase> cases =
-                MountRunner.run(read(MountInput.class, study), Progress.NONE).cases();
+        List<MountCase> cases = MountRunner.run(read(MountInput.class, study), m -> false, Progress.NONE)
+                .cases();
         DimensionEffect depth = cases.get(1).effects().stream()
                 .filter(e -> e.dimension() == DimensionEffect.Varied.RECESS_DEPTH)
                 .findFirst()

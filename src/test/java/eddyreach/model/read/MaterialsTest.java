@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import eddyreach.materials.Material;
+import eddyreach.materials.PermeabilityRange;
 import eddyreach.model.yaml.InputException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -114,5 +115,32 @@ class MaterialsTest {
                         m.yaml:10:19 materials.B b.conductivity: -1 S/m is out of range, needs 0 MS/m to 100 MS/m
                         m.yaml:11:6 materials.c: got "5", needs a group of keys
                         m.yaml:15:19 materials.d.permeability: 0.5 is out of range, needs 1 to 1e6""");
+    }
+
+    @Test
+    void aRangeOfPermeability() {
+        Materials read = Materials.read(ModelFiles.write(folder, "m.yaml", """
+                eddyreach: materials
+                materials:
+                  a: {name: a, conductivity: 4 MS/m, permeability: 10 to 40, source: guess}
+                """));
+        Material a = read.get("a");
+        assertThat(a.range()).contains(new PermeabilityRange(10, 40));
+        assertThat(a.muReal()).isEqualTo(20);
+        assertThat(a.heldAt(70).range()).isEqualTo(a.range());
+        InputException e = catchThrowableOfType(
+                InputException.class, () -> Materials.read(ModelFiles.write(folder, "m.yaml", """
+                eddyreach: materials
+                materials:
+                  a: {name: a, conductivity: 4 MS/m, permeability: 300 to 10, source: guess}
+                  b: {name: b, conductivity: 4 MS/m, permeability: 0.5 to 10, source: guess}
+                  c: {name: c, conductivity: 4 MS/m, permeability: 10 to 10, source: guess}
+                  d: {name: d, conductivity: 4 MS/m, permeability: 10 to many, source: guess}
+                """)));
+        assertThat(ModelFiles.message(e, folder)).isEqualTo("""
+                        m.yaml:3:52 materials.a.permeability: the range must rise, such as 10 to 300
+                        m.yaml:4:52 materials.b.permeability: out of range, needs 1 to 1e6
+                        m.yaml:5:52 materials.c.permeability: the range must rise, such as 10 to 20
+                        m.yaml:6:52 materials.d.permeability: many: does not start with a number, needs a plain number such as 1.5""");
     }
 }

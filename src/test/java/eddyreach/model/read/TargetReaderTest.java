@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import eddyreach.materials.Material;
 import eddyreach.model.values.SwitchModel;
 import eddyreach.model.values.Target;
+import eddyreach.model.values.ThicknessTolerance;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.Node;
 import eddyreach.model.yaml.Problems;
@@ -33,6 +34,44 @@ class TargetReaderTest {
         root.finish();
         problems.throwIfAny();
         return bound;
+    }
+
+    /** As stated, in percent or as a length, or what is usual for the product. */
+    @Test
+    void tolerancesOfThickness() {
+        List<Target> targets = read("""
+                - {name: a, material: aluminium, thickness: 10 um}
+                - {name: b, material: fe360, thickness tolerance: 0.05 mm}
+                - {name: c, material: fe360, thickness tolerance: 0}
+                - name: d
+                  layers:
+                    - {material: paper, thickness: 0.1 mm}
+                    - {material: zinc, thickness: 8 um}
+                    - {material: fe360, thickness: 2 mm, thickness tolerance: 3 %}
+                - {name: e, material: copper, shape: sphere, diameter: 8 mm}
+                """);
+        assertThat(targets.get(0).tolerances())
+                .containsExactly(new ThicknessTolerance(0.08, ThicknessTolerance.Origin.FOIL));
+        assertThat(targets.get(1).tolerances()).hasSize(1);
+        assertThat(targets.get(1).tolerances().get(0).share()).isCloseTo(0.05, within(1e-12));
+        assertThat(targets.get(2).tolerances()).containsExactly(ThicknessTolerance.stated(0));
+        assertThat(targets.get(3).tolerances())
+                .containsExactly(
+                        new ThicknessTolerance(0.1, ThicknessTolerance.Origin.FILM),
+                        new ThicknessTolerance(0.3, ThicknessTolerance.Origin.PLATING),
+                        ThicknessTolerance.stated(0.03));
+        assertThat(targets.get(4).tolerances()).isEmpty();
+        InputException e = catchThrowableOfType(InputException.class, () -> read("""
+                - {name: a, material: fe360, thickness tolerance: -5 %}
+                - {name: b, material: fe360, thickness tolerance: 120 %}
+                - {name: c, material: fe360, thickness tolerance: 2 mm}
+                - {name: d, material: copper, shape: sphere, diameter: 8 mm, thickness tolerance: 5 %}
+                """));
+        assertThat(ModelFiles.message(e, folder)).isEqualTo("""
+                        t.yaml:3:51 targets[1].thickness tolerance: -5 % is out of range, needs 0 % to 90 %
+                        t.yaml:4:51 targets[2].thickness tolerance: 120 % is out of range, needs 0 % to 90 %
+                        t.yaml:5:51 targets[3].thickness tolerance: 2 mm is out of range, needs 0 mm to 0.9 mm
+                        t.yaml:6:83 targets[4].thickness tolerance: goes only with flat parts without a coating all over; other sizes are as stated""");
     }
 
     @Test

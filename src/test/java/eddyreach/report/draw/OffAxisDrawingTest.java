@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -21,7 +22,8 @@ class OffAxisDrawingTest {
     private static final int H = 350;
 
     private static BufferedImage drawn(Map<String, String> words, double distance) {
-        ApproachInput study = PartQuestion.read("question", "m18-flush", words, List.of(), new Library(Path.of("")));
+        ApproachInput study = PartQuestion.read(
+                "question", "m18-flush", Optional.empty(), words, List.of(), new Library(Path.of("")));
         BufferedImage image = new BufferedImage(W, H, BufferedImage.TYPE_INT_RGB);
         var g = image.createGraphics();
         g.fillRect(0, 0, W, H);

@@ -1,11 +1,10 @@
-package eddyreach.kinds.mount;
+package eddyreach.study;
 
 import eddyreach.model.read.MountReader;
 import eddyreach.model.values.Mount;
 import eddyreach.model.yaml.InputException;
 import eddyreach.model.yaml.Node;
 import eddyreach.model.yaml.Problem;
-import eddyreach.study.StudyContext;
 import java.util.Optional;
 
 /** The mounts that a study names or describes. */
