@@ -3,6 +3,7 @@ package eddyreach.engine.assure;
 import eddyreach.engine.assure.Assurance.Cause;
 import eddyreach.engine.assure.Assurance.Contribution;
 import eddyreach.engine.assure.SwitchCorners.Condition;
+import eddyreach.engine.core.AccuracyPolicy;
 import eddyreach.engine.core.ResolutionLadder;
 import eddyreach.engine.core.Setup;
 import eddyreach.engine.core.SwitchDistance;
@@ -25,15 +26,6 @@ import java.util.stream.IntStream;
 
 /** Computes bands of assurance, see {@link Assurance}, at the rough resolution. */
 public final class AssuranceFinder {
-
-    /** Layers of this many skin depths hold all of the current, whatever their tolerance. */
-    private static final double DEEP = 8;
-
-    /** Steps of a range of permeabilities in which an extremum is looked for: distances have one at most over it. */
-    private static final int STEPS = 6;
-
-    /** Width of what a mount's metal does alone, in rated distances, below which it is left out of the combination. */
-    private static final double NEGLIGIBLE = 1e-3;
 
     private final SwitchCorners corners;
     private final Place place;
@@ -192,16 +184,18 @@ public final class AssuranceFinder {
         List<UnaryOperator<Case>> values = new ArrayList<>(List.of(permeability(0), permeability(1)));
         if (Variants.ranged(target)) {
             Case stated = new Case(target, Place.AS_STATED);
-            double[] on = IntStream.rangeClosed(0, STEPS)
-                    .mapToDouble(i -> curve(permeability(i / (double) STEPS).apply(stated))
+            double[] on = IntStream.rangeClosed(0, AccuracyPolicy.PERMEABILITY_STEPS)
+                    .mapToDouble(i -> curve(permeability(i / (double) AccuracyPolicy.PERMEABILITY_STEPS)
+                                    .apply(stated))
                             .on(nominal))
                     .toArray();
-            for (int i = 1; i < STEPS; i++) {
+            for (int i = 1; i < AccuracyPolicy.PERMEABILITY_STEPS; i++) {
                 double left = on[i] - on[i - 1];
                 double right = on[i] - on[i + 1];
                 if (left * right > 0) {
                     // the vertex of the parabola through the three
-                    values.add(permeability((i + (left - right) / (2 * (left + right))) / STEPS));
+                    values.add(permeability(
+                            (i + (left - right) / (2 * (left + right))) / AccuracyPolicy.PERMEABILITY_STEPS));
                 }
             }
         }
@@ -225,7 +219,8 @@ public final class AssuranceFinder {
             Layer layer = layers.get(i);
             double share = target.tolerances().get(i).share();
             int index = i;
-            boolean deep = layer.thickness() > DEEP * layer.material().skinDepth(omega, Temperature.AMBIENT);
+            boolean deep = layer.thickness()
+                    > AccuracyPolicy.DEEP_LAYER * layer.material().skinDepth(omega, Temperature.AMBIENT);
             all.add(new Varied(
                     Cause.THICKNESS,
                     layers.size() > 1 ? layer.material().name() : "",
@@ -288,7 +283,7 @@ public final class AssuranceFinder {
         /** True for a mount's metal that hardly matters alone: it does not matter more for other targets either. */
         boolean negligible(double ratedDistance) {
             boolean mount = varied.cause() == Cause.MOUNT_CONDUCTIVITY || varied.cause() == Cause.MOUNT_PERMEABILITY;
-            return mount && width() < NEGLIGIBLE * ratedDistance;
+            return mount && width() < AccuracyPolicy.MOUNT_NEGLIGIBLE * ratedDistance;
         }
 
         double width() {

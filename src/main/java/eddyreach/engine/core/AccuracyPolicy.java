@@ -153,6 +153,17 @@ public final class AccuracyPolicy {
     /** Distance in core radii up to which computed fields are taken, beyond it dipoles. */
     public static final double NEIGHBOUR_COMPUTED = 12;
 
+    // ---- assured distances
+
+    /** Layers of this many skin depths hold all of the current, whatever their tolerance. */
+    public static final double DEEP_LAYER = 8;
+
+    /** Steps of a range of permeabilities in which an extremum is looked for: distances have one at most over it. */
+    public static final int PERMEABILITY_STEPS = 6;
+
+    /** Width of what a mount's metal does alone, in rated distances, below which it is left out of the combination. */
+    public static final double MOUNT_NEGLIGIBLE = 1e-3;
+
     private AccuracyPolicy() {}
 
     /** Discs that stand for a ball inside a recess, by the number of waves: 13, 16, 21, 29 over the ladder. */
