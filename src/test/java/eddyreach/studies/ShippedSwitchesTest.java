@@ -40,7 +40,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedSwitchesTest {
 
     private static final Library LIBRARY = new Library(Path.of(""));
-    private static final Pattern OUTSIDE = Pattern.compile("Outside the usual band: ([a-z0-9, -]+)\\.");
+    private static final Pattern OUTSIDE = Pattern.compile("Outside the typical range: ([a-z0-9, -]+)\\.");
     private static final double NICKEL_LOW = 10;
 
     /** The same as the runner's: what a table does not show. */
@@ -123,7 +123,7 @@ class ShippedSwitchesTest {
         that.assertAll();
     }
 
-    /** The notes claim that a permeability of 10 instead of 50 brings nickel into its band. */
+    /** The notes claim that a permeability of 10 instead of the middle of its range brings nickel into its band. */
     private static Target nickelOfLowPermeability(Target nickel) {
         Layer layer = nickel.layers().get(0);
         Material m = layer.material();

@@ -24,6 +24,13 @@ final class Describe {
                 .collect(Collectors.joining(" on "));
     }
 
+    /** The layers of a sheet; a single one has a comma, since many names end with a number. */
+    static String sheetOf(List<Layer> layers) {
+        return layers.size() == 1
+                ? layers.get(0).material().name() + ", " + length(layers.get(0).thickness())
+                : layers(layers);
+    }
+
     /** A length as it is printed in names. */
     static String length(double metres) {
         return Units.printed(metres, Dimension.LENGTH);
@@ -31,12 +38,7 @@ final class Describe {
 
     /** A sheet; the standard outline needs no saying. */
     static String sheet(Body.Sheet sheet, double standardSide) {
-        // a comma, since many names end with a number
-        String layers = sheet.layers().size() == 1
-                ? sheet.layers().get(0).material().name() + ", "
-                        + length(sheet.layers().get(0).thickness())
-                : layers(sheet.layers());
-        return layers + outline(sheet.outline(), standardSide);
+        return sheetOf(sheet.layers()) + outline(sheet.outline(), standardSide);
     }
 
     /** The sizes of a round part. */

@@ -66,7 +66,7 @@ public final class TargetReader {
     public static Target standard(Material material, SwitchModel switchModel) {
         Target.Outline outline = new Target.Outline.Square(switchModel.standardSide());
         List<Layer> layers = List.of(new Layer(material, StandardQuantities.TARGET_THICKNESS));
-        return new Target(material.id(), Describe.layers(layers), outline, layers);
+        return new Target(material.id(), Describe.sheetOf(layers), outline, layers);
     }
 
     /** Binds a list of targets whose names must differ; those with problems are left out and recorded. */
