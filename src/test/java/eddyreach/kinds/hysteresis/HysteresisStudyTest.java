@@ -53,7 +53,7 @@ class HysteresisStudyTest {
         assertThat(loop.repeat().orElseThrow().deviation()).isBetween(0.85 * 2e-3 / chord, 2e-3 / chord);
         assertThat(r.presentation().answer())
                 .isEqualTo(
-                        "No: mild steel Fe 360 1 mm goes on at 5.00 mm and off at 5.40 mm, a differential travel of 8 % of sr; it"
+                        "No: mild steel Fe 360, 1 mm goes on at 5.00 mm and off at 5.40 mm, a differential travel of 8 % of sr; it"
                                 + " chatters while the target passes between 5.15 and 5.25 mm, and needs more than 0.5 mm of travel,"
                                 + " about 10 % of sr for the standard target.");
         for (Picture picture : r.presentation().pictures()) {
