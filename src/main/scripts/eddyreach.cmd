@@ -19,5 +19,7 @@ if not exist "%archive%" (
   if exist "%made%" del /q /f "%made%"
   if exist "%made%.out" rd /s /q "%made%.out"
 )
+rem one question is answered before the second compiler pays off; long studies need it
+if /i "%~1"=="ask" set "quiet=%quiet% -XX:TieredStopAtLevel=1"
 "%java%" %quiet% "-XX:SharedArchiveFile=%archive%" -jar "%jar%" %*
 exit /b %ERRORLEVEL%

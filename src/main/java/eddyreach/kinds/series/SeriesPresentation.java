@@ -187,7 +187,7 @@ record SeriesPresentation(SeriesResult result) implements Presentation {
                 "On distance of this target within ±10 % of the nominal one: " + Labels.percent(inside(0.9, 1.1), 4)
                         + "; within 0.81 to 1.21 of it, spread and operation together: "
                         + Labels.percent(inside(0.81, 1.21), 4) + ".",
-                "For comparison, sure on and off by the standard alone are "
+                "For comparison, assured on and off by the standard alone are "
                         + Labels.millimetres(standard().assured()) + " and "
                         + Labels.millimetres(standard().sureRelease()) + " mm for the standard target."));
         page.heading("What matters");
