@@ -57,7 +57,13 @@ public final class MountWords {
     }
 
     private static String reserve(MountCase c) {
-        return "uses " + percent(c.worst().used()) + " of the reserve at worst";
+        return "uses " + share(c) + " at worst";
+    }
+
+    /** A good conductor may lower the loss instead. */
+    private static String share(MountCase c) {
+        double used = c.worst().used();
+        return (used < 0 ? "none" : percent(used)) + " of the reserve";
     }
 
     private static String on(MountCase c) {
@@ -145,7 +151,7 @@ public final class MountWords {
         return c.judgement().findings().stream()
                 .findFirst()
                 .map(f -> finding(c, f) + (f.grade() == Grade.NOT_OK ? change(c) : ""))
-                .orElseGet(() -> percent(c.worst().used()) + " of the reserve at worst");
+                .orElseGet(() -> share(c) + " at worst");
     }
 
     /** A safe dimension and what it gives. */
