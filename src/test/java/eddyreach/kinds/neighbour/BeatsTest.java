@@ -22,6 +22,7 @@ class BeatsTest {
         Beats beats = beats(new Complex(20, -700), new Complex(15, -600));
         for (double allowed : new double[] {0.03, 0.01, 1e-3}) {
             double difference = beats.difference(allowed);
+            // the difference is searched to 1e-4 of the demodulator's corner and of the reach
             assertThat(beats.depth(difference)).isCloseTo(allowed, within(2e-3 * allowed));
             assertThat(beats.depth(1.1 * difference)).isLessThan(allowed);
         }
